@@ -1,0 +1,5 @@
+/** The command line. */
+@NullMarked
+package wireworthy.command;
+
+import org.jspecify.annotations.NullMarked;
