@@ -1,0 +1,14 @@
+package wireworthy.facts;
+
+/**
+ * Where a figure was published.
+ *
+ * @param title the publication, with the table or clause
+ */
+public record Source(String title, Provenance provenance) {
+
+    /** The title, followed by its standing unless it was read: "33 CFR 183.425 Table 5". */
+    public String text() {
+        return provenance == Provenance.READ ? title : title + " (" + provenance.words() + ")";
+    }
+}
