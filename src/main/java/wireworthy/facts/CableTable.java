@@ -1,6 +1,5 @@
 package wireworthy.facts;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -52,14 +51,14 @@ public record CableTable(
 
     /** The rows one may choose by, up to {@link #largestSectionMm2}. */
     public List<Row> usableRows() {
-        return rows.stream().filter(row -> reaches(largestSectionMm2, row.sectionMm2())).toList();
+        return rows.stream().filter(this::usable).toList();
     }
 
     /** The usable row at this section or next below it; none below the smallest. */
     public Optional<Row> rowFor(final double sectionMm2) {
-        return usableRows().stream()
-                .filter(row -> reaches(sectionMm2, row.sectionMm2()))
-                .max(Comparator.comparingDouble(Row::sectionMm2));
+        return rows.stream()
+                .filter(row -> usable(row) && reaches(sectionMm2, row.sectionMm2()))
+                .reduce((smaller, larger) -> larger);
     }
 
     /** The column used for an insulation rated so many degC: its own or the next lower one. */
@@ -87,7 +86,11 @@ public record CableTable(
     public Optional<EngineSpaceFactor> engineSpace(final double insulationTemperature) {
         return engineSpaceFactors.stream()
                 .filter(each -> reaches(insulationTemperature, each.insulationTemperature()))
-                .max(Comparator.comparingDouble(EngineSpaceFactor::insulationTemperature));
+                .reduce((cooler, hotter) -> hotter);
+    }
+
+    private boolean usable(final Row row) {
+        return reaches(largestSectionMm2, row.sectionMm2());
     }
 
     private static boolean reaches(final double size, final double mark) {

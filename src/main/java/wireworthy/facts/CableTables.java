@@ -3,6 +3,7 @@ package wireworthy.facts;
 import wireworthy.facts.CableTable.EngineSpaceFactor;
 import wireworthy.facts.CableTable.Row;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -58,14 +59,7 @@ public final class CableTables {
         final FactTable table = FactTables.named(id);
         final List<String> columns =
                 table.columns().stream().filter(AMPACITY.asMatchPredicate()).toList();
-        final boolean byGauge = table.columns().contains(GAUGE);
-        final List<Row> rows =
-                table.rows().stream()
-                        .map(cells -> row(table, cells, columns, byGauge))
-                        .sorted(
-                                (one, other) ->
-                                        Double.compare(one.sectionMm2(), other.sectionMm2()))
-                        .toList();
+        final List<Row> rows = rows(table, columns);
         return new CableTable(
                 id,
                 table.title(),
@@ -75,22 +69,32 @@ public final class CableTables {
                 rows,
                 largest.orElse(rows.get(rows.size() - 1).sectionMm2()),
                 insulation,
-                byGauge,
+                byGauge(table),
                 engineSpace.map(CableTables::engineSpaceFactors).orElse(List.of()));
     }
 
+    private static boolean byGauge(final FactTable table) {
+        return table.columns().contains(GAUGE);
+    }
+
+    private static List<Row> rows(final FactTable table, final List<String> columns) {
+        return table.rows().stream()
+                .map(cells -> row(table, cells, columns))
+                .sorted(Comparator.comparingDouble(Row::sectionMm2))
+                .toList();
+    }
+
     private static Row row(
-            final FactTable table,
-            final List<String> cells,
-            final List<String> columns,
-            final boolean byGauge) {
-        final String size = table.cell(cells, byGauge ? GAUGE : SECTION);
-        final int gauge = byGauge ? Awg.number(size).orElseThrow() : 0;
-        return new Row(
-                byGauge ? Awg.areaMm2(gauge) : Double.parseDouble(size),
-                byGauge ? Awg.label(gauge) : size + " mm2",
-                columns.stream().map(column -> table.number(cells, column)).toList(),
-                table.sourceOf(cells));
+            final FactTable table, final List<String> cells, final List<String> columns) {
+        final List<Double> amps =
+                columns.stream().map(column -> table.number(cells, column)).toList();
+        final Source source = table.sourceOf(cells);
+        if (byGauge(table)) {
+            final int gauge = Awg.number(table.cell(cells, GAUGE)).orElseThrow();
+            return new Row(Awg.areaMm2(gauge), Awg.label(gauge), amps, source);
+        }
+        final String size = table.cell(cells, SECTION);
+        return new Row(Double.parseDouble(size), size + " mm2", amps, source);
     }
 
     private static List<EngineSpaceFactor> engineSpaceFactors(final String id) {

@@ -5,10 +5,15 @@ import java.util.OptionalDouble;
 
 /** The highest resistance that flexible (class 5) plain copper cable may have. */
 public final class Class5Copper {
-    private static final String ID = "copper-resistance";
-    private static final String SECTION = "Section, mm2";
-
     private Class5Copper() {}
+
+    private record Row(double sectionMm2, double mohmPerM) {}
+
+    /** Read when first asked for. */
+    private static final class Read {
+        static final FactTable TABLE = FactTables.named("copper-resistance");
+        static final List<Row> ROWS = TABLE.rows().stream().map(Class5Copper::row).toList();
+    }
 
     /**
      * The highest resistance of one conductor at 20 degC, in mohm/m.
@@ -16,21 +21,25 @@ public final class Class5Copper {
      * @param sectionMm2 a nominal section of the table; any other finds nothing
      */
     public static OptionalDouble maxResistanceMohmPerM(final double sectionMm2) {
-        final FactTable table = FactTables.named(ID);
-        return table.rows().stream()
-                .filter(row -> StandardSizes.same(table.number(row, SECTION), sectionMm2))
-                .mapToDouble(row -> table.number(row, "Class 5, plain copper, mohm/m"))
+        return Read.ROWS.stream()
+                .filter(row -> StandardSizes.same(row.sectionMm2(), sectionMm2))
+                .mapToDouble(Row::mohmPerM)
                 .findFirst();
     }
 
     /** The nominal sections of the table, in mm2, ascending. */
     public static List<Double> sections() {
-        final FactTable table = FactTables.named(ID);
-        return table.rows().stream().map(row -> table.number(row, SECTION)).toList();
+        return Read.ROWS.stream().map(Row::sectionMm2).toList();
     }
 
     /** Where the table is published. */
     public static Source source() {
-        return FactTables.named(ID).source();
+        return Read.TABLE.source();
+    }
+
+    private static Row row(final List<String> cells) {
+        return new Row(
+                Read.TABLE.number(cells, "Section, mm2"),
+                Read.TABLE.number(cells, "Class 5, plain copper, mohm/m"));
     }
 }
