@@ -1,0 +1,82 @@
+package wireworthy.rules;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The text of a sum, such as {@code {load-power} ÷ {supply-voltage}}, with the quantities it takes in
+ * the order in which they first appear. One text serves the words, the numbers and the order of the
+ * values that the code is given.
+ */
+public final class Formula {
+    private static final Pattern PLACE = Pattern.compile("\\{([a-z-]+)(?:@(\\d+))?}");
+
+    private static final Pattern WORD = Pattern.compile("[a-z]{3}");
+
+    private final List<String> between;
+    private final List<Ref> places;
+    private final List<Ref> inputs;
+    private final boolean inWords;
+
+    private Formula(final List<String> between, final List<Ref> places) {
+        this.between = List.copyOf(between);
+        this.places = List.copyOf(places);
+        this.inputs = places.stream().distinct().toList();
+        this.inWords = between.stream().anyMatch(part -> WORD.matcher(part).find());
+    }
+
+    /**
+     * Reads a template. {@code {id}} is the circuit's quantity, {@code {id@2}} that of the second load.
+     */
+    public static Formula of(final String template) {
+        final List<String> between = new ArrayList<>();
+        final List<Ref> places = new ArrayList<>();
+        final Matcher matcher = PLACE.matcher(template);
+        int from = 0;
+        while (matcher.find()) {
+            between.add(template.substring(from, matcher.start()));
+            places.add(place(matcher));
+            from = matcher.end();
+        }
+        between.add(template.substring(from));
+        return new Formula(between, places);
+    }
+
+    private static Ref place(final Matcher matcher) {
+        final String name = matcher.group(1).replace('-', '_').toUpperCase(java.util.Locale.ROOT);
+        final String subject = matcher.group(2);
+        return new Ref(
+                Quantity.valueOf(name), subject == null ? Ref.CIRCUIT : Integer.parseInt(subject));
+    }
+
+    /** The same formula for one load of a list: each quantity that loads have becomes that load's. */
+    public Formula forLoad(final int load) {
+        final List<Ref> moved =
+                places.stream()
+                        .map(r -> r.quantity().ofLoad() ? new Ref(r.quantity(), load) : r)
+                        .toList();
+        return new Formula(between, moved);
+    }
+
+    /** The quantities it takes, in the order of the code's values. */
+    public List<Ref> inputs() {
+        return inputs;
+    }
+
+    /** Whether it says in words what is chosen, rather than a sum of signs. */
+    public boolean inWords() {
+        return inWords;
+    }
+
+    /** The text with each place filled in. */
+    public String fill(final Function<Ref, String> filling) {
+        final StringBuilder text = new StringBuilder();
+        for (int i = 0; i < places.size(); i++) {
+            text.append(between.get(i)).append(filling.apply(places.get(i)));
+        }
+        return text.append(between.get(places.size())).toString();
+    }
+}

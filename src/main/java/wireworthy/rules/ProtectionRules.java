@@ -1,0 +1,143 @@
+package wireworthy.rules;
+
+import static wireworthy.rules.Quantity.*;
+import static wireworthy.rules.Skill.*;
+
+import java.util.List;
+
+/** The source with its inner resistance, short circuits and how fast a conductor heats. */
+final class ProtectionRules {
+    private static final double LONGEST_ADIABATIC = 5;
+    private static final double FINAL_TEMPERATURE = 160;
+    private static final double PER_MM2 = 1e6;
+
+    private ProtectionRules() {}
+
+    static List<Direction> directions() {
+        final Topic topic = new Topic();
+        source(topic);
+        shortCircuit(topic);
+        heating(topic);
+        return topic.directions();
+    }
+
+    private static void source(final Topic topic) {
+        topic.rule("inner-resistance", SHORT_CIRCUIT_AND_PROTECTION)
+                .gives(
+                        CIRCUIT_CURRENT,
+                        "{supply-voltage} ÷ ({internal-resistance} + {resistance})",
+                        (x, s) -> x[0] / (x[1] + x[2]))
+                .when(INTERNAL_RESISTANCE, RESISTANCE)
+                .unless(LOADS, RETURN)
+                .gives(
+                        TERMINAL_VOLTAGE,
+                        "{supply-voltage} − {circuit-current} × {internal-resistance}",
+                        (x, s) -> x[0] - x[1] * x[2])
+                .unless(CHARGE_CURRENT)
+                .gives(
+                        INTERNAL_RESISTANCE,
+                        "({supply-voltage} − {terminal-voltage}) ÷ {circuit-current}",
+                        (x, s) -> (x[0] - x[1]) / x[2])
+                .unless(CHARGE_CURRENT)
+                .gives(
+                        CIRCUIT_CURRENT,
+                        "({supply-voltage} − {terminal-voltage}) ÷ {internal-resistance}",
+                        (x, s) -> (x[0] - x[1]) / x[2])
+                .unless(CHARGE_CURRENT)
+                .backward()
+                .gives(
+                        SUPPLY_VOLTAGE,
+                        "{terminal-voltage} + {circuit-current} × {internal-resistance}",
+                        (x, s) -> x[0] + x[1] * x[2])
+                .unless(CHARGE_CURRENT)
+                .rule("inner-resistance-charging", SHORT_CIRCUIT_AND_PROTECTION)
+                .gives(
+                        TERMINAL_VOLTAGE,
+                        "{supply-voltage} + {charge-current} × {internal-resistance}",
+                        (x, s) -> x[0] + x[1] * x[2])
+                .when(CHARGE_CURRENT)
+                .gives(
+                        INTERNAL_RESISTANCE,
+                        "({terminal-voltage} − {supply-voltage}) ÷ {charge-current}",
+                        (x, s) -> (x[0] - x[1]) / x[2])
+                .when(CHARGE_CURRENT);
+    }
+
+    private static void shortCircuit(final Topic topic) {
+        topic.rule("short-circuit", SHORT_CIRCUIT_AND_PROTECTION)
+                .gives(
+                        SHORT_CIRCUIT_CURRENT,
+                        "{supply-voltage} ÷ ({internal-resistance} + {loop-resistance})",
+                        (x, s) -> x[0] / (x[1] + x[2]))
+                .where(ProtectionRules::cableGiven)
+                .forward()
+                .slip(
+                        "short-circuit-without-loop",
+                        "{supply-voltage} ÷ {internal-resistance}",
+                        (x, s) -> x[0] / x[1])
+                .gives(
+                        SHORT_CIRCUIT_CURRENT,
+                        "{supply-voltage} ÷ {internal-resistance}",
+                        (x, s) -> x[0] / x[1])
+                .where(s -> !cableGiven(s))
+                .forward()
+                .gives(
+                        INTERNAL_RESISTANCE,
+                        "{supply-voltage} ÷ {short-circuit-current}",
+                        (x, s) -> x[0] / x[1])
+                .where(s -> !cableGiven(s))
+                .backward();
+    }
+
+    private static boolean cableGiven(final Setting s) {
+        return s.gave(LOOP_RESISTANCE) || s.gave(ONE_WAY_LENGTH) || s.gave(LOOP_LENGTH);
+    }
+
+    private static void heating(final Topic topic) {
+        topic.rule("heating-constant", SHORT_CIRCUIT_AND_PROTECTION)
+                .gives(
+                        ADIABATIC_K,
+                        "226 × √(ln(1 + (160 − {insulation-temperature})"
+                                + " ÷ (234.5 + {insulation-temperature})))",
+                        (x, s) -> heatingConstant(x[0]))
+                .forward()
+                .from(s -> new wireworthy.facts.Source(
+                        "IEC 60949, final temperature 160 °C of PVC",
+                        wireworthy.facts.Provenance.MEMORY))
+                .refuses(
+                        (x, s) ->
+                                new Refusal(
+                                        "given.insulation-temperature",
+                                        "insulation rated 160 °C or more has no heating constant"
+                                                + " here: give adiabatic-k from the maker's data"))
+                .rule("adiabatic-time", SHORT_CIRCUIT_AND_PROTECTION)
+                .gives(
+                        ADIABATIC_TIME,
+                        "{adiabatic-k}² × {section}² ÷ {short-circuit-current}²",
+                        (x, s) -> withinFive(square(x[0] * x[1] / x[2])))
+                .forward()
+                .refuses(
+                        (x, s) ->
+                                new Refusal(
+                                        "given.short-circuit-current",
+                                        "the cable would heat for longer than 5 s; past that it"
+                                                + " gives heat away and this sum no longer holds"));
+    }
+
+    /** A s^0.5/m2, copper, by IEC 60949 (from memory, unconfirmed); NaN from 160 degC. */
+    private static double heatingConstant(final double start) {
+        return start >= FINAL_TEMPERATURE
+                ? Double.NaN
+                : 226
+                        * Math.sqrt(Math.log(1 + (FINAL_TEMPERATURE - start) / (234.5 + start)))
+                        * PER_MM2;
+    }
+
+    private static double square(final double x) {
+        return x * x;
+    }
+
+    private static double withinFive(final double seconds) {
+        return seconds <= LONGEST_ADIABATIC ? seconds : Double.NaN;
+    }
+}

@@ -1,0 +1,97 @@
+package wireworthy.rules;
+
+import static wireworthy.rules.Quantity.*;
+import static wireworthy.rules.Skill.*;
+
+import java.util.List;
+import java.util.stream.DoubleStream;
+import wireworthy.facts.CableTable;
+
+/** The standard section that meets both limits, heat and drop. */
+final class SectionRules {
+    private static final double MM2 = 1e-6;
+    private static final double EVEN = 1e-9;
+
+    private SectionRules() {}
+
+    static List<Direction> directions() {
+        final Topic topic = new Topic();
+        topic.rule("standard-section", WHICH_LIMIT_GOVERNS)
+                .gives(
+                        STANDARD_SECTION,
+                        "smallest size of at least {section-for-drop} for the drop and"
+                                + " {section-for-ampacity} for the heat",
+                        (x, s) -> sizeFor(Math.max(x[0], x[1]), s))
+                .forward()
+                .refuses((x, s) -> noSize(Math.max(x[0], x[1]), s))
+                .picks(
+                        "section-rounded-down",
+                        "size below what {section-for-drop} and {section-for-ampacity} need",
+                        (x, s) -> sizeBelow(sizeFor(Math.max(x[0], x[1]), s), s))
+                .picks(
+                        "section-rounded-down",
+                        "size nearest to what {section-for-drop} and {section-for-ampacity} need",
+                        (x, s) -> nearest(Math.max(x[0], x[1]), s))
+                .picks(
+                        "section-skipped",
+                        "one size more than {section-for-drop} and {section-for-ampacity} need",
+                        (x, s) -> sizeFor(sizeFor(Math.max(x[0], x[1]), s) * (1 + 1e-6), s))
+                .picks(
+                        "drop-governs-only",
+                        "smallest size of at least {section-for-drop}, the heat left out",
+                        (x, s) -> sizeFor(x[0], s))
+                .picks(
+                        "ampacity-governs-only",
+                        "smallest size of at least {section-for-ampacity}, the drop left out",
+                        (x, s) -> sizeFor(x[0], s));
+        return topic.directions();
+    }
+
+    /** The sizes on offer, m2, rising: those one can buy, else the rows of the table. */
+    static double[] sizes(final Setting s) {
+        if (!s.available().isEmpty()) {
+            return s.available().stream().mapToDouble(mm2 -> mm2 * MM2).toArray();
+        }
+        return s.table().rows().stream()
+                .mapToDouble(CableTable.Row::sectionMm2)
+                .filter(mm2 -> mm2 <= s.table().largestSectionMm2() * (1 + EVEN))
+                .map(mm2 -> mm2 * MM2)
+                .toArray();
+    }
+
+    private static double sizeFor(final double needed, final Setting s) {
+        return DoubleStream.of(sizes(s))
+                .filter(size -> size >= needed * (1 - EVEN))
+                .findFirst()
+                .orElse(Double.NaN);
+    }
+
+    private static double sizeBelow(final double size, final Setting s) {
+        return DoubleStream.of(sizes(s))
+                .filter(each -> each < size * (1 - EVEN))
+                .max()
+                .orElse(Double.NaN);
+    }
+
+    private static double nearest(final double needed, final Setting s) {
+        double best = Double.NaN;
+        for (final double size : sizes(s)) {
+            if (!(Math.abs(size - needed) >= Math.abs(best - needed))) {
+                best = size;
+            }
+        }
+        return best;
+    }
+
+    private static Refusal noSize(final double needed, final Setting s) {
+        final String mm2 = FigureText.roundedUp(needed, Dimension.AREA, 3);
+        if (s.available().isEmpty()) {
+            return new Refusal(
+                    "given.cable-table", mm2 + " would be needed; " + AmpacityRules.tooLarge(s));
+        }
+        return new Refusal(
+                "given.available-sections",
+                mm2 + " would be needed and none of the available sections reaches it:"
+                        + " shorten the run, split the circuit or raise the voltage");
+    }
+}

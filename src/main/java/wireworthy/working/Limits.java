@@ -1,0 +1,59 @@
+package wireworthy.working;
+
+import static wireworthy.rules.Quantity.*;
+
+import wireworthy.rules.Dimension;
+import wireworthy.rules.FigureText;
+import wireworthy.rules.Quantity;
+
+/** What a given figure may be at all, SI, both ends included unless zero is no figure. */
+record Limits(double least, double most) {
+    private static final double TINY = 1e-12;
+
+    static Limits of(final Quantity quantity) {
+        return switch (quantity) {
+            case MARGIN -> new Limits(1, 5);
+            case START_MULTIPLE -> new Limits(1, 50);
+            case INTERNAL_RESISTANCE -> new Limits(0, 1e6);
+            case AMBIENT_FACTOR, BUNDLE_FACTOR -> new Limits(0.01, 1.5);
+            case CONDUCTOR_TEMPERATURE, AMBIENT_TEMPERATURE -> new Limits(-60, 300);
+            case INSULATION_TEMPERATURE -> new Limits(40, 300);
+            default -> of(quantity.dimension());
+        };
+    }
+
+    private static Limits of(final Dimension dimension) {
+        return switch (dimension) {
+            case VOLTAGE -> new Limits(1e-6, 1500);
+            case CURRENT -> new Limits(1e-6, 1e5);
+            case POWER -> new Limits(1e-6, 1e7);
+            case RESISTANCE -> new Limits(1e-9, 1e9);
+            case SHARE -> new Limits(1e-6, 1);
+            case COUNT -> new Limits(1, 10_000);
+            case LENGTH -> new Limits(1e-4, 20_000);
+            case DIAMETER -> new Limits(1e-6, 0.2);
+            case AREA -> new Limits(1e-10, 5e-3);
+            case GAUGE -> new Limits(-3, 40);
+            default -> new Limits(TINY, 1e15);
+        };
+    }
+
+    boolean holds(final double value) {
+        return value >= least && value <= most;
+    }
+
+    /** Why a value is refused, in words. */
+    String refusal(final Quantity quantity, final double value) {
+        final String text = FigureText.of(value, quantity.dimension());
+        if (value <= 0 && least > 0) {
+            return text + ": the " + quantity.words() + " must be more than zero";
+        }
+        return text
+                + ": the "
+                + quantity.words()
+                + " must lie between "
+                + FigureText.of(least, quantity.dimension())
+                + " and "
+                + FigureText.of(most, quantity.dimension());
+    }
+}

@@ -1,0 +1,159 @@
+package wireworthy.working;
+
+import static wireworthy.rules.Quantity.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import wireworthy.facts.CableTable;
+import wireworthy.rules.Dimension;
+import wireworthy.rules.FigureText;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Ref;
+import wireworthy.rules.Voltages;
+
+/** The four ways out of too much drop, each with its number. */
+public final class Remedies {
+    private static final double EVEN = 1e-9;
+
+    private final Worked worked;
+    private final double drop;
+    private final double limit;
+
+    private Remedies(final Worked worked, final double drop, final double limit) {
+        this.worked = worked;
+        this.drop = drop;
+        this.limit = limit;
+    }
+
+    /** The ways out; none where no drop was worked or the limit holds. */
+    public static List<Remedy> of(final Worked worked) {
+        final OptionalDouble drop = worked.value(DROP);
+        final OptionalDouble limit = limit(worked);
+        if (drop.isEmpty() || limit.isEmpty() || drop.getAsDouble() <= limit.getAsDouble()) {
+            return List.of();
+        }
+        return new Remedies(worked, drop.getAsDouble(), limit.getAsDouble()).all();
+    }
+
+    /** The drop limit in force, V, whether a line worked it or not. */
+    static OptionalDouble limit(final Worked worked) {
+        final OptionalDouble given = worked.value(DROP_LIMIT);
+        final OptionalDouble supply = worked.value(SUPPLY_VOLTAGE);
+        if (given.isPresent() || supply.isEmpty()) {
+            return given;
+        }
+        final double share = worked.value(DROP_LIMIT_SHARE).orElse(0.03);
+        return OptionalDouble.of(share * supply.getAsDouble());
+    }
+
+    private List<Remedy> all() {
+        final List<Remedy> ways = new ArrayList<>();
+        length().ifPresent(metres -> ways.add(shorter(metres)));
+        worked.value(CIRCUIT_CURRENT).ifPresent(amps -> ways.add(split(amps)));
+        worked.value(SECTION).ifPresent(section -> ways.add(larger(section)));
+        worked.value(SUPPLY_VOLTAGE).ifPresent(volts -> higher(volts, ways));
+        return ways;
+    }
+
+    private OptionalDouble length() {
+        final OptionalDouble oneWay = worked.value(ONE_WAY_LENGTH);
+        final OptionalDouble loop = worked.value(LOOP_LENGTH);
+        final boolean loopGiven = worked.typed(Ref.circuit(LOOP_LENGTH)).isPresent();
+        return loop.isPresent() && (oneWay.isEmpty() || loopGiven)
+                ? OptionalDouble.of(loop.getAsDouble() / cores())
+                : oneWay;
+    }
+
+    private double cores() {
+        return worked.plan().setting().chassis() ? 1 : 2;
+    }
+
+    private Remedy shorter(final double metres) {
+        final double most = metres * limit / drop;
+        return new Remedy(
+                "shorter-run",
+                ONE_WAY_LENGTH,
+                most,
+                "Shorten the run to "
+                        + FigureText.roundedDown(most, Dimension.LENGTH, 3)
+                        + " one way: move the battery or the load nearer.");
+    }
+
+    private Remedy split(final double amps) {
+        final double most = amps * limit / drop;
+        final int circuits = (int) Math.ceil(drop / limit * (1 - EVEN));
+        return new Remedy(
+                "split-circuit",
+                CIRCUIT_CURRENT,
+                most,
+                "Split the loads over "
+                        + circuits
+                        + " circuits of this cable, none above "
+                        + FigureText.roundedDown(most, Dimension.CURRENT, 3)
+                        + ", each with its own fuse.");
+    }
+
+    private Remedy larger(final double section) {
+        final double exact = section * drop / limit;
+        final double needed =
+                Math.max(exact, worked.value(SECTION_FOR_AMPACITY).orElse(0));
+        final double standard =
+                DoubleStream.of(sizes()).filter(s -> s >= needed * (1 - EVEN)).findFirst().orElse(
+                        exact);
+        final Quantity quantity = standard > exact ? STANDARD_SECTION : SECTION_FOR_DROP;
+        return new Remedy(
+                "larger-section",
+                quantity,
+                standard,
+                "Take a larger section: "
+                        + FigureText.roundedUp(exact, Dimension.AREA, 3)
+                        + " just meets the limit"
+                        + (standard > exact
+                                ? "; the size to buy is "
+                                        + FigureText.of(standard, Dimension.AREA, 4)
+                                : "")
+                        + ".");
+    }
+
+    private double[] sizes() {
+        final List<Double> available = worked.plan().setting().available();
+        final DoubleStream mm2 =
+                available.isEmpty()
+                        ? worked.plan().setting().table().rows().stream()
+                                .mapToDouble(CableTable.Row::sectionMm2)
+                        : available.stream().mapToDouble(s -> s);
+        return mm2.map(s -> s * Dimension.AREA.scale()).toArray();
+    }
+
+    private void higher(final double volts, final List<Remedy> ways) {
+        DoubleStream.of(24, 48)
+                .filter(system -> system > Voltages.nominal(volts))
+                .filter(system -> dropAt(system, volts) <= limitAt(system, volts) * (1 + EVEN))
+                .findFirst()
+                .ifPresent(system -> ways.add(higherTo(system, volts)));
+    }
+
+    /** The same watts at a higher voltage: less current, and so less drop, in the same measure. */
+    private double dropAt(final double system, final double volts) {
+        return drop * volts / system;
+    }
+
+    private double limitAt(final double system, final double volts) {
+        final boolean inVolts = worked.typed(Ref.circuit(DROP_LIMIT)).isPresent();
+        return inVolts ? limit : limit * system / volts;
+    }
+
+    private Remedy higherTo(final double system, final double volts) {
+        return new Remedy(
+                "higher-voltage",
+                SUPPLY_VOLTAGE,
+                system,
+                "Run it at "
+                        + FigureText.of(system, Dimension.VOLTAGE)
+                        + ": the same watts take less current and lose "
+                        + FigureText.of(dropAt(system, volts) / system, Dimension.SHARE)
+                        + " in this cable. Every appliance on it must be made for that voltage.");
+    }
+}

@@ -1,0 +1,127 @@
+package wireworthy.working;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import wireworthy.rules.FigureText;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Reading;
+import wireworthy.rules.Ref;
+
+/** Works questions; the plan for each shape is found once and kept. Safe from several threads. */
+public final class Solver {
+    private static final int MOST_PLANS = 5000;
+    private static final double CONTRADICTION = 0.01;
+
+    private record Prepared(
+            Plan plan, Map<Ref, Plan> checks, Map<Quantity, List<Quantity>> missing) {}
+
+    private final Map<String, Prepared> prepared = new ConcurrentHashMap<>();
+
+    /**
+     * Works a question.
+     *
+     * @throws Unworkable where givens contradict each other or nothing asked can be worked
+     */
+    public Worked work(final Question question) {
+        return work(question, prepared(question));
+    }
+
+    private Worked work(final Question question, final Prepared ready) {
+        refuseNonsense(question);
+        final double[] givens =
+                question.figures().values().stream().mapToDouble(Reading.Read::value).toArray();
+        contradictions(question, ready.checks(), givens);
+        final double[] values = ready.plan().run(ready.plan().start(givens));
+        return new Worked(question, ready.plan(), values, ready.missing()).checked();
+    }
+
+    private Prepared prepared(final Question question) {
+        if (prepared.size() > MOST_PLANS) {
+            prepared.clear();
+        }
+        return prepared.computeIfAbsent(Shape.key(question), key -> prepare(question));
+    }
+
+    private static Prepared prepare(final Question question) {
+        final Shape shape = Shape.of(question);
+        final Planner planner = new Planner(shape);
+        final Plan plan = planner.plan();
+        final Map<Quantity, List<Quantity>> missing = new LinkedHashMap<>();
+        for (final Quantity asked : shape.find()) {
+            if (Worked.placesOf(plan, asked).isEmpty()) {
+                missing.put(asked, planner.missingFor(asked));
+            }
+        }
+        return new Prepared(plan, planner.checks(), missing);
+    }
+
+    private static void refuseNonsense(final Question question) {
+        final boolean chassis =
+                "chassis".equals(question.names().getOrDefault(Quantity.RETURN, ""));
+        final boolean boat =
+                "boat-cable".equals(question.names().getOrDefault(Quantity.CABLE_TABLE, ""));
+        if (chassis && boat) {
+            throw new Unworkable(
+                    "given.return",
+                    "a boat has no chassis to bring the current back: its return is a core of its"
+                            + " own, so leave \"return\" out or write \"own core\"");
+        }
+    }
+
+    /** Says which given the others contradict by more than 1 %. */
+    private static void contradictions(
+            final Question question, final Map<Ref, Plan> checks, final double[] givens) {
+        final Map<Ref, Double> values = new HashMap<>();
+        int next = 0;
+        for (final Ref ref : question.figures().keySet()) {
+            values.put(ref, givens[next++]);
+        }
+        checks.forEach((given, plan) -> check(question, given, plan, values));
+    }
+
+    private static void check(
+            final Question question,
+            final Ref given,
+            final Plan plan,
+            final Map<Ref, Double> values) {
+        final double[] others =
+                question.figures().keySet().stream()
+                        .filter(ref -> !ref.equals(given))
+                        .mapToDouble(ref -> values.getOrDefault(ref, Double.NaN))
+                        .toArray();
+        final double[] run = plan.run(plan.start(others));
+        final double worked = run[plan.placeOf(given).orElseThrow()];
+        final double typed = values.getOrDefault(given, Double.NaN);
+        if (Math.abs(worked - typed) > CONTRADICTION * Math.abs(typed)) {
+            throw new Unworkable("given." + given.quantity().id(), says(plan, given, typed, worked));
+        }
+    }
+
+    private static String says(
+            final Plan plan, final Ref given, final double typed, final double worked) {
+        final String others =
+                plan.steps().stream()
+                        .flatMap(step -> step.direction().formula().inputs().stream())
+                        .filter(ref -> plan.steps().stream().noneMatch(gives(ref)))
+                        .distinct()
+                        .map(ref -> ref.quantity().words())
+                        .collect(Collectors.joining(", "));
+        return "the "
+                + given.quantity().words()
+                + " is given as "
+                + FigureText.of(typed, given.quantity().dimension())
+                + ", but the others given ("
+                + others
+                + ") make it "
+                + FigureText.of(worked, given.quantity().dimension())
+                + ": they contradict each other; measure or look up again and leave one out";
+    }
+
+    private static java.util.function.Predicate<Step> gives(final Ref ref) {
+        return step -> step.direction().output().equals(ref);
+    }
+}

@@ -1,0 +1,153 @@
+package wireworthy.working;
+
+import static wireworthy.rules.Quantity.*;
+
+import java.util.List;
+import java.util.Set;
+import wireworthy.facts.CableTable;
+import wireworthy.rules.Dimension;
+import wireworthy.rules.Direction;
+import wireworthy.rules.Direction.Reading;
+import wireworthy.rules.FigureText;
+import wireworthy.rules.Formula;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Ref;
+import wireworthy.rules.Slip;
+
+/** Tells the lines of a working in words and numbers. */
+public final class Telling {
+    private static final int IN_WORKINGS = 4;
+    private static final int RESULT = 3;
+
+    private Telling() {}
+
+    /** The lines that are told: those that only carry a value over are told where asked for. */
+    public static List<Line> lines(final Worked worked) {
+        return worked.plan().steps().stream()
+                .filter(step -> told(step.direction(), worked.question()))
+                .map(step -> line(worked, step, worked.values()))
+                .toList();
+    }
+
+    private static boolean told(final Direction direction, final Question question) {
+        return direction.reading() != Reading.CARRIED
+                || question.find().contains(direction.output().quantity())
+                || question.answers().containsKey(direction.output().quantity());
+    }
+
+    /** One line, told with the given values. */
+    public static Line line(final Worked worked, final Step step, final double[] values) {
+        final Direction direction = step.direction();
+        final Ref ref = direction.output();
+        final double value = values[step.output()];
+        return new Line(
+                ref,
+                worked.question().subject(ref),
+                direction.rule(),
+                ref.quantity().words() + " = " + words(direction.formula(), worked.question()),
+                numbers(worked.plan(), direction.formula(), values, ref, value),
+                value,
+                result(ref.quantity(), value),
+                direction.source().apply(worked.plan().setting()),
+                note(worked, step));
+    }
+
+    /** The numbers of a line gone wrong. */
+    public static String slipNumbers(
+            final Plan plan, final Slip slip, final Ref ref, final double[] values) {
+        final double value = values[plan.placeOf(ref).orElseThrow()];
+        return numbers(plan, slip.formula(), values, ref, value);
+    }
+
+    private static String words(final Formula formula, final Question question) {
+        return formula.fill(
+                ref -> {
+                    final String subject = question.subject(ref);
+                    final String words = ref.quantity().words();
+                    return subject.isEmpty() ? words : words + " of " + subject;
+                });
+    }
+
+    private static String numbers(
+            final Plan plan,
+            final Formula formula,
+            final double[] values,
+            final Ref ref,
+            final double value) {
+        final String sum = formula.fill(in -> number(in, values[placeOf(plan, in)], formula));
+        final String result = Double.isNaN(value) ? "nothing fits" : exact(ref.quantity(), value);
+        return sum.equals(result) ? sum : sum + " = " + result;
+    }
+
+    private static int placeOf(final Plan plan, final Ref ref) {
+        return plan.placeOf(ref).orElseThrow();
+    }
+
+    private static String number(final Ref ref, final double value, final Formula formula) {
+        final Dimension dimension = ref.quantity().dimension();
+        if (Double.isNaN(value)) {
+            return "none";
+        }
+        if (formula.inWords()) {
+            return dimension == Dimension.TEMPERATURE
+                    ? FigureText.number(value, dimension, IN_WORKINGS)
+                    : exact(ref.quantity(), value);
+        }
+        final Dimension shown = dimension == Dimension.SHARE ? Dimension.FACTOR : dimension;
+        final String text = FigureText.number(value, shown, IN_WORKINGS);
+        return value < 0 ? "(" + text + ")" : text;
+    }
+
+    private static String exact(final Quantity quantity, final double value) {
+        return text(quantity, value, IN_WORKINGS);
+    }
+
+    /** A result for people: floors rounded up, ceilings rounded down. */
+    public static String result(final Quantity quantity, final double value) {
+        return Double.isNaN(value) ? "nothing fits" : text(quantity, value, RESULT);
+    }
+
+    private static final Set<Quantity> FLOORS =
+            Set.of(FUSE_FLOOR, AMPACITY_NEEDED, SECTION_FOR_DROP, CAPACITY_NEEDED);
+    private static final Set<Quantity> CEILINGS = Set.of(FUSE_CEILING, AMPACITY, LONGEST_RUN);
+
+    private static String text(final Quantity quantity, final double value, final int digits) {
+        if (FLOORS.contains(quantity)) {
+            return FigureText.roundedUp(value, quantity.dimension(), digits);
+        }
+        if (CEILINGS.contains(quantity)) {
+            return FigureText.roundedDown(value, quantity.dimension(), digits);
+        }
+        if (quantity.dimension() == Dimension.AREA) {
+            return FigureText.of(value, quantity.dimension(), IN_WORKINGS);
+        }
+        return FigureText.of(value, quantity.dimension(), digits);
+    }
+
+    private static String note(final Worked worked, final Step step) {
+        if (step.direction().output().quantity() != TABLE_AMPACITY
+                || step.direction().reading() != Reading.FORWARD) {
+            return "";
+        }
+        final CableTable table = worked.plan().setting().table();
+        final double mm2 = worked.values()[step.inputs()[0]] / Dimension.AREA.scale();
+        return table.rowFor(mm2)
+                .filter(row -> mm2 > row.sectionMm2() * (1 + 1e-6))
+                .map(row -> "not in the table: the next lower row, " + row.label() + ", is taken. ")
+                .orElse("")
+                .concat(columnNote(table, worked.values()[step.inputs()[1]]))
+                .strip();
+    }
+
+    private static String columnNote(final CableTable table, final double insulation) {
+        return table.insulationColumn(insulation).stream()
+                .filter(column -> column < insulation - 1e-6)
+                .mapToObj(
+                        column ->
+                                "The column for "
+                                        + FigureText.of(column, Dimension.TEMPERATURE)
+                                        + " insulation, the next lower one, is taken.")
+                .findFirst()
+                .orElse("");
+    }
+}
