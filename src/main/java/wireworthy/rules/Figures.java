@@ -63,7 +63,8 @@ public final class Figures {
                                     FieldUnit.of(dimension).example()));
         }
         return switch (dimension) {
-            case NAME, LIST -> throw new UnreadableFigure("is read as a figure");
+            case NAME, LIST ->
+                    new Reading.Unreadable("Names and lists are not figures: " + Typed.quoted(typed));
             case AREA -> area(plain);
             case GAUGE -> gauge(plain);
             case FACTOR, COUNT -> number(withoutTimes(plain));
@@ -134,13 +135,12 @@ public final class Figures {
     }
 
     private UnreadableFigure wrongUnit(final String rest) {
-        if (NumberScanner.startsNumber(rest.charAt(0))) {
-            return new UnreadableFigure("is more than one number");
-        }
         final Optional<Unit> other = Units.ofAnyKind(rest);
         if (other.isEmpty()) {
             return new UnreadableFigure(
-                    "has a unit that is not known here, " + Typed.quoted(rest));
+                    rest.chars().anyMatch(c -> NumberScanner.startsNumber((char) c))
+                            ? "cannot be read as one figure"
+                            : "has a unit that is not known here, " + Typed.quoted(rest));
         }
         return other.get().word().equals("AWG") && dimension == Dimension.AREA
                 ? notAGauge()

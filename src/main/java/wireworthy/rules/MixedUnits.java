@@ -19,6 +19,8 @@ final class MixedUnits {
     /** What the last number means where its unit is left out. */
     private static final Map<String, String> NEXT_SMALLER = Map.of("h", "min", "ft", "in");
 
+    private static final int FIGURES_SHOWN = 4;
+
     private final String text;
     private final Dimension dimension;
     private final List<Part> parts = new ArrayList<>();
@@ -123,7 +125,7 @@ final class MixedUnits {
         final BigDecimal step = last.number().step().multiply(last.unit().factor());
         final int digits = si.divideToIntegralValue(step).setScale(0).precision();
         final String understood = each(p -> p.number().text() + ' ' + p.unit().shown());
-        final String field = FigureText.inFieldUnit(si.doubleValue(), dimension, digits + 2);
+        final String field = FigureText.inFieldUnit(si.doubleValue(), dimension, FIGURES_SHOWN);
         return new Reading.Read(
                 si.doubleValue(),
                 each(p -> p.unit().word()),
