@@ -1,0 +1,112 @@
+package wireworthy.rules;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/**
+ * Shows a figure to people: three significant figures unless told otherwise, a space, the unit.
+ * Trailing zeros are dropped, counts are never rounded. Every text can be typed back and is read as
+ * the same figure. Values must be finite.
+ */
+public final class FigureText {
+
+    private static final int FIGURES = 3;
+
+    /** Below it a double carries noise from the sums before it. */
+    private static final MathContext SOUND = new MathContext(12, RoundingMode.HALF_UP);
+
+    private static final MathContext FULL = new MathContext(15, RoundingMode.HALF_UP);
+    private static final BigDecimal SMALLEST_PLAIN = new BigDecimal("0.000001");
+    private static final BigDecimal LARGEST_PLAIN = new BigDecimal("1e9");
+    private static final double SMALLEST_OHM = 0.001;
+    private static final Unit MILLIOHM =
+            Prefix.MILLI.of(FieldUnit.of(Dimension.RESISTANCE).unit());
+
+    private FigureText() {}
+
+    /** For a result: "0.526 V", "2.5 mm²", "4/0 AWG". */
+    public static String of(final double si, final Dimension dimension) {
+        return of(si, dimension, FIGURES);
+    }
+
+    /** With so many significant figures. */
+    public static String of(final double si, final Dimension dimension, final int digits) {
+        return text(si, dimension, digits, RoundingMode.HALF_UP);
+    }
+
+    /** For a floor: never less than the figure itself. */
+    public static String roundedUp(final double si, final Dimension dimension, final int digits) {
+        return text(si, dimension, digits, RoundingMode.CEILING);
+    }
+
+    /** For a ceiling: never more than the figure itself. */
+    public static String roundedDown(
+            final double si, final Dimension dimension, final int digits) {
+        return text(si, dimension, digits, RoundingMode.FLOOR);
+    }
+
+    /** In field units, without the unit. */
+    public static String number(final double si, final Dimension dimension, final int digits) {
+        return number(fieldValue(si, dimension), dimension, rounding(digits, RoundingMode.HALF_UP));
+    }
+
+    /** The field unit as shown to people: "mm²", "Ω"; empty for plain numbers. */
+    public static String unit(final Dimension dimension) {
+        return FieldUnit.of(dimension).unit().shown();
+    }
+
+    /** The value in field units to 15 significant digits: 1.5e-6 m2 is exactly 1.5. */
+    public static double edge(final double si, final Dimension dimension) {
+        return BigDecimal.valueOf(fieldValue(si, dimension)).round(FULL).doubleValue();
+    }
+
+    /** In the field unit, even where another one would be handier. */
+    static String inFieldUnit(final double si, final Dimension dimension, final int digits) {
+        return joined(number(si, dimension, digits), unit(dimension));
+    }
+
+    private static String text(
+            final double si, final Dimension dimension, final int digits, final RoundingMode mode) {
+        final MathContext rounding = rounding(digits, mode);
+        if (dimension == Dimension.RESISTANCE && si != 0 && Math.abs(si) < SMALLEST_OHM) {
+            return joined(number(si * 1000, dimension, rounding), MILLIOHM.shown());
+        }
+        return joined(number(fieldValue(si, dimension), dimension, rounding), unit(dimension));
+    }
+
+    private static String joined(final String number, final String unit) {
+        return unit.isEmpty() ? number : number + ' ' + unit;
+    }
+
+    private static String number(
+            final double value, final Dimension dimension, final MathContext rounding) {
+        if (dimension == Dimension.GAUGE) {
+            return Gauge.text((int) Math.round(value));
+        }
+        final BigDecimal sound = BigDecimal.valueOf(value).round(SOUND);
+        final boolean exact = dimension == Dimension.COUNT;
+        return plain(exact ? sound : sound.round(rounding));
+    }
+
+    private static String plain(final BigDecimal rounded) {
+        if (rounded.signum() == 0) {
+            return "0";
+        }
+        final BigDecimal trimmed = rounded.stripTrailingZeros();
+        final BigDecimal size = trimmed.abs();
+        if (size.compareTo(SMALLEST_PLAIN) >= 0 && size.compareTo(LARGEST_PLAIN) < 0) {
+            return trimmed.toPlainString();
+        }
+        final int power = trimmed.precision() - trimmed.scale() - 1;
+        return trimmed.scaleByPowerOfTen(-power).toPlainString() + " × 10^" + power;
+    }
+
+    private static MathContext rounding(final int digits, final RoundingMode mode) {
+        return new MathContext(digits, mode);
+    }
+
+    private static double fieldValue(final double si, final Dimension dimension) {
+        return si / dimension.scale();
+    }
+}

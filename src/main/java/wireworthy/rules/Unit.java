@@ -1,0 +1,24 @@
+package wireworthy.rules;
+
+import java.math.BigDecimal;
+
+/**
+ * A unit that may stand behind a number.
+ *
+ * @param word canonical, in plain letters: "mA", "mm2"
+ * @param shown for people: "mA", "mm²"
+ * @param name as said in a sentence: "milliamps"
+ * @param factor SI value of one
+ * @param zero SI value of none; other than 0 only for temperatures
+ */
+record Unit(String word, String shown, String name, BigDecimal factor, BigDecimal zero) {
+
+    static Unit of(
+            final String word, final String shown, final String name, final BigDecimal factor) {
+        return new Unit(word, shown, name, factor, BigDecimal.ZERO);
+    }
+
+    BigDecimal si(final BigDecimal value) {
+        return value.multiply(factor).add(zero);
+    }
+}
