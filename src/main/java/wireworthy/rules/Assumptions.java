@@ -5,12 +5,10 @@ import static wireworthy.rules.Quantity.*;
 import java.util.List;
 import java.util.OptionalDouble;
 import wireworthy.facts.Copper;
+import wireworthy.facts.TradeFigure;
 
 /** What is taken where a question is silent: the column "unless given" of the vocabulary. */
 public final class Assumptions {
-    /** The rule-of-thumb fuse margin at 25 degC; common practice, no source. */
-    public static final double FUSE_MARGIN = 1.25;
-
     private static final double MM2 = 1e-6;
 
     private static final List<Quantity> NUMERIC =
@@ -39,9 +37,9 @@ public final class Assumptions {
     /** The SI value taken in this setting, if one is. */
     public static OptionalDouble of(final Quantity quantity, final Setting s) {
         return switch (quantity) {
-            case MARGIN -> OptionalDouble.of(FUSE_MARGIN);
+            case MARGIN -> OptionalDouble.of(TradeFigure.FUSE_MARGIN.value());
             case RESISTIVITY -> resistivity(s);
-            case DROP_LIMIT_SHARE -> unlessGiven(DROP_LIMIT, 0.03, s);
+            case DROP_LIMIT_SHARE -> unlessGiven(DROP_LIMIT, TradeFigure.DROP_LIMIT.value() / 100, s);
             case INSULATION_TEMPERATURE ->
                     OptionalDouble.of(s.table().defaultInsulationTemperature());
             case AMBIENT_TEMPERATURE -> OptionalDouble.of(30);

@@ -24,18 +24,25 @@ public final class Cautions {
     private static final double WARM = 60;
     private static final double EXTRA_LOW = 60;
 
+    private final Question question;
     private final Worked worked;
     private final Setting setting;
     private final List<Caution> found = new ArrayList<>();
 
-    private Cautions(final Worked worked) {
+    private Cautions(final Question question, final Worked worked) {
+        this.question = question;
         this.worked = worked;
         this.setting = worked.plan().setting();
     }
 
-    /** The cautions of a worked question. */
-    public static List<Caution> of(final Worked worked) {
-        final Cautions cautions = new Cautions(worked);
+    /**
+     * The cautions of a question.
+     *
+     * @param question what was asked
+     * @param worked the same givens, worked as widely as they allow
+     */
+    public static List<Caution> of(final Question question, final Worked worked) {
+        final Cautions cautions = new Cautions(question, worked);
         cautions.fuse();
         cautions.loadAboveCable();
         cautions.source();
@@ -281,7 +288,7 @@ public final class Cautions {
     }
 
     private boolean asked(final Quantity quantity) {
-        return worked.question().find().contains(quantity);
+        return question.find().contains(quantity);
     }
 
     private boolean given(final Quantity quantity) {

@@ -2,9 +2,12 @@ package wireworthy.working;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
@@ -19,6 +22,23 @@ public final class Solver {
     private record Prepared(
             Plan plan, Map<Ref, Plan> checks, Map<Quantity, List<Quantity>> missing) {}
 
+    private static final List<Quantity> AROUND =
+            List.of(
+                    Quantity.CIRCUIT_CURRENT,
+                    Quantity.DROP,
+                    Quantity.DROP_LIMIT,
+                    Quantity.LOOP_RESISTANCE,
+                    Quantity.LOOP_LENGTH,
+                    Quantity.ONE_WAY_LENGTH,
+                    Quantity.SECTION,
+                    Quantity.SUPPLY_VOLTAGE,
+                    Quantity.FUSE_FLOOR,
+                    Quantity.FUSE_CEILING,
+                    Quantity.AMPACITY,
+                    Quantity.SECTION_FOR_AMPACITY,
+                    Quantity.SHORT_CIRCUIT_CURRENT);
+
+    private final Map<String, Plan> widePlans = new ConcurrentHashMap<>();
     private final Map<String, Prepared> prepared = new ConcurrentHashMap<>();
 
     /**
@@ -30,10 +50,40 @@ public final class Solver {
         return work(question, prepared(question));
     }
 
+    /**
+     * Works everything around a question that its givens allow: what cautions and remedies look at.
+     * Nothing is refused; what can't be had is left out.
+     */
+    public Worked widely(final Question question) {
+        final Set<Quantity> find = new LinkedHashSet<>(question.find());
+        find.addAll(AROUND);
+        final Question wide =
+                new Question(
+                        question.figures(),
+                        question.names(),
+                        question.loads(),
+                        question.available(),
+                        List.copyOf(find),
+                        Map.of());
+        final Plan plan =
+                wide(Shape.key(question), key -> new Planner(Shape.of(wide)).plan());
+        return new Worked(wide, plan, plan.run(plan.start(givens(wide))), Map.of());
+    }
+
+    private Plan wide(final String key, final Function<String, Plan> planned) {
+        if (widePlans.size() > MOST_PLANS) {
+            widePlans.clear();
+        }
+        return widePlans.computeIfAbsent(key, planned);
+    }
+
+    private static double[] givens(final Question question) {
+        return question.figures().values().stream().mapToDouble(Reading.Read::value).toArray();
+    }
+
     private Worked work(final Question question, final Prepared ready) {
         refuseNonsense(question);
-        final double[] givens =
-                question.figures().values().stream().mapToDouble(Reading.Read::value).toArray();
+        final double[] givens = givens(question);
         contradictions(question, ready.checks(), givens);
         final double[] values = ready.plan().run(ready.plan().start(givens));
         return new Worked(question, ready.plan(), values, ready.missing()).checked();
