@@ -1,0 +1,40 @@
+package wireworthy.command;
+
+import java.util.Set;
+import wireworthy.rules.FigureText;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Reading;
+import wireworthy.working.Question;
+
+/** Charge, time and energy of one element are replied in the family of units they were asked in. */
+record SecondsOrHours(boolean seconds) {
+    private static final Set<String> SMALL = Set.of("s", "C", "J", "kJ", "ms", "mC");
+    private static final Set<Quantity> EITHER =
+            Set.of(Quantity.CHARGE, Quantity.TIME, Quantity.ENERGY);
+
+    static SecondsOrHours of(final Question question) {
+        return new SecondsOrHours(
+                question.figures().values().stream()
+                        .map(Reading.Read::unit)
+                        .anyMatch(SMALL::contains));
+    }
+
+    private boolean small(final Quantity quantity) {
+        return seconds && EITHER.contains(quantity);
+    }
+
+    double edge(final double si, final Quantity quantity) {
+        return small(quantity) ? si : FigureText.edge(si, quantity.dimension());
+    }
+
+    String unit(final Quantity quantity) {
+        if (!small(quantity)) {
+            return quantity.dimension().unit();
+        }
+        return switch (quantity) {
+            case CHARGE -> "C";
+            case TIME -> "s";
+            default -> "J";
+        };
+    }
+}

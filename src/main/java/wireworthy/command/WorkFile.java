@@ -1,0 +1,88 @@
+package wireworthy.command;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.StreamReadConstraints;
+import tools.jackson.core.StreamReadFeature;
+import tools.jackson.core.json.JsonFactory;
+import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+import wireworthy.working.QuestionReader;
+import wireworthy.working.Solver;
+import wireworthy.working.Unworkable;
+
+/** Works a file of questions, one a line, and writes a reply a line. */
+public final class WorkFile {
+    private static final int LONGEST_LINE = 1_000_000;
+    private static final int DEEPEST = 20;
+
+    private final Solver solver = new Solver();
+    private final JsonMapper mapper =
+            JsonMapper.builder(
+                            JsonFactory.builder()
+                                    .streamReadConstraints(
+                                            StreamReadConstraints.builder()
+                                                    .maxNestingDepth(DEEPEST)
+                                                    .build())
+                                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                                    .build())
+                    .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+                    .build();
+
+    /**
+     * Works every line; blank lines are passed over.
+     *
+     * @return whether every question was worked whole
+     */
+    public boolean work(final BufferedReader questions, final PrintWriter replies)
+            throws IOException {
+        boolean all = true;
+        int number = 0;
+        for (String line = questions.readLine(); line != null; line = questions.readLine()) {
+            number++;
+            final String question = number == 1 ? withoutMark(line) : line;
+            if (!question.isBlank()) {
+                final ObjectNode reply = reply(question, number);
+                all &= whole(reply);
+                replies.println(mapper.writeValueAsString(reply));
+            }
+        }
+        replies.flush();
+        return all;
+    }
+
+    /** Some editors put a byte order mark before the first line. */
+    private static String withoutMark(final String line) {
+        return line.startsWith("\uFEFF") ? line.substring(1) : line;
+    }
+
+    private ObjectNode reply(final String line, final int number) {
+        try {
+            return Reply.to(QuestionReader.read(parsed(line, number)), solver);
+        } catch (final Unworkable why) {
+            return Reply.error(why);
+        }
+    }
+
+    private JsonNode parsed(final String line, final int number) {
+        if (line.length() > LONGEST_LINE) {
+            throw new Unworkable("line " + number, "a question has at most 1,000,000 characters");
+        }
+        try {
+            return mapper.readTree(line);
+        } catch (final JacksonException e) {
+            throw new Unworkable(
+                    "line " + number + ", column " + e.getLocation().getColumnNr(),
+                    "this is not one JSON object: " + e.getOriginalMessage());
+        }
+    }
+
+    private static boolean whole(final ObjectNode reply) {
+        return !reply.has("error")
+                && reply.get("found").values().stream().noneMatch(found -> found.has("error"));
+    }
+}

@@ -1,0 +1,177 @@
+package wireworthy.marking;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import wireworthy.rules.Ref;
+import wireworthy.rules.SlipCatalogue;
+import wireworthy.working.Plan;
+import wireworthy.working.SlipAt;
+import wireworthy.working.Step;
+import wireworthy.working.Worked;
+
+/** The figures that known slips give for one quantity of a worked question. */
+public final class SlipFigures {
+    private static final Comparator<Change> ORDER =
+            Comparator.comparingInt(Change::line)
+                    .thenComparingInt(change -> SlipCatalogue.order(change.id()));
+
+    private final Worked worked;
+    private final Plan plan;
+    private final int asked;
+    private final double[] pinned;
+    private final List<Change> changes;
+
+    private SlipFigures(final Worked worked, final Ref asked, final double[] pinned) {
+        this.worked = worked;
+        this.plan = worked.plan();
+        this.asked = plan.placeOf(asked).orElseThrow();
+        this.pinned = pinned;
+        this.changes = changes(asked);
+    }
+
+    /** The figures of single slips on the way to a quantity, the earliest line first. */
+    public static List<Outcome> of(final Worked worked, final Ref asked) {
+        return carriedOn(worked, asked, nothingPinned(worked.plan())).singles();
+    }
+
+    /** The same, worked on from the learner's own earlier values. */
+    static SlipFigures carriedOn(final Worked worked, final Ref asked, final double[] pinned) {
+        return new SlipFigures(worked, asked, pinned);
+    }
+
+    static double[] nothingPinned(final Plan plan) {
+        final double[] none = new double[plan.start(new double[0]).length];
+        Arrays.fill(none, Double.NaN);
+        return none;
+    }
+
+    private List<Change> changes(final Ref ref) {
+        final Set<Integer> way = new HashSet<>();
+        final Set<Integer> read = new HashSet<>();
+        followBack(asked, way, read);
+        final List<Change> all = new ArrayList<>();
+        Misreadings.of(worked).stream().filter(m -> read.contains(m.place())).forEach(all::add);
+        for (final SlipAt slip : plan.slips()) {
+            if (way.contains(slip.step())) {
+                all.add(new Change.AtLine(slip));
+            }
+        }
+        if (!ref.quantity().chosen()) {
+            final int last = plan.steps().size();
+            all.add(new Change.OfResult("power-of-ten", last, 10));
+            all.add(new Change.OfResult("power-of-ten", last, 0.1));
+        }
+        all.sort(ORDER);
+        return all;
+    }
+
+    /** Collects the lines and the givens that lead to a place, stopping at pinned values. */
+    private void followBack(final int place, final Set<Integer> way, final Set<Integer> read) {
+        final List<Step> steps = plan.steps();
+        for (int i = 0; i < steps.size(); i++) {
+            if (steps.get(i).output() == place && way.add(i)) {
+                for (final int input : steps.get(i).inputs()) {
+                    read.add(input);
+                    if (Double.isNaN(pinned[input])) {
+                        followBack(input, way, read);
+                    }
+                }
+            }
+        }
+    }
+
+    /** What the learner's own earlier values come to, worked soundly from there. */
+    double carried() {
+        return run(List.of())[asked];
+    }
+
+    /** One slip each. */
+    List<Outcome> singles() {
+        return changes.stream().map(change -> outcome(List.of(change))).toList();
+    }
+
+    private Outcome outcome(final List<Change> gone) {
+        return new Outcome(gone, run(gone)[asked]);
+    }
+
+    /** All values with these things gone wrong. */
+    double[] run(final List<Change> gone) {
+        final double[] values = worked.values().clone();
+        final Map<Integer, SlipAt> slipping = new HashMap<>();
+        double factor = 1;
+        for (final Change change : gone) {
+            if (change instanceof Change.Misread misread) {
+                values[misread.place()] = misread.value();
+            } else if (change instanceof Change.AtLine line) {
+                slipping.put(line.line(), line.at());
+            } else if (change instanceof Change.OfResult result) {
+                factor *= result.factor();
+            }
+        }
+        final double[] done = plan.replay(values, slipping, pinned);
+        done[asked] *= factor;
+        return done;
+    }
+
+    /** Every pair of slips at different lines. */
+    List<Outcome> pairs() {
+        final List<Outcome> pairs = new ArrayList<>();
+        for (int i = 0; i < changes.size(); i++) {
+            for (int j = i + 1; j < changes.size(); j++) {
+                if (changes.get(i).line() < changes.get(j).line()) {
+                    pairs.add(outcome(List.of(changes.get(i), changes.get(j))));
+                }
+            }
+        }
+        return pairs;
+    }
+
+    /** The lines on the way that a learner could be asked for, the earliest first. */
+    List<Integer> linesBetween() {
+        final Set<Integer> way = new HashSet<>();
+        followBack(asked, way, new HashSet<>());
+        return way.stream()
+                .sorted()
+                .map(i -> plan.steps().get(i).output())
+                .filter(place -> place != asked)
+                .toList();
+    }
+
+    /** Whether replaying with intermediate results of one or two figures gives a value. */
+    boolean roundedTooEarly(final double low, final double high) {
+        for (int figures = 1; figures <= 2; figures++) {
+            final double rounded = rounded(figures);
+            if (rounded >= low && rounded <= high) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double rounded(final int figures) {
+        final double[] values = worked.values().clone();
+        for (final Step step : plan.steps()) {
+            final double[] x = new double[step.inputs().length];
+            for (int i = 0; i < x.length; i++) {
+                x[i] = values[step.inputs()[i]];
+            }
+            final double value = step.direction().arithmetic().of(x, plan.setting());
+            final boolean keep = step.output() == asked || Double.isNaN(value) || value == 0;
+            values[step.output()] = keep ? value : round(value, figures, step);
+        }
+        return values[asked];
+    }
+
+    private double round(final double si, final int figures, final Step step) {
+        final double unit = plan.at(step.output()).quantity().dimension().scale();
+        final double value = si / unit;
+        final double step10 = Math.pow(10, Math.floor(Math.log10(Math.abs(value))) - figures + 1);
+        return Math.rint(value / step10) * step10 * unit;
+    }
+}

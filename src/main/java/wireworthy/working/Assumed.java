@@ -1,0 +1,80 @@
+package wireworthy.working;
+
+import static wireworthy.rules.Quantity.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import wireworthy.rules.FigureText;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Ref;
+import wireworthy.rules.Setting;
+
+/**
+ * A value taken because the question is silent.
+ *
+ * @param id the quantity as questions name it
+ * @param text the value for people
+ */
+public record Assumed(String id, String text) {
+    /** Every assumption the working used. */
+    public static List<Assumed> of(final Worked worked) {
+        final List<Assumed> all = new ArrayList<>();
+        for (final Ref ref : worked.plan().assumed()) {
+            all.add(number(ref.quantity(), worked.value(ref).orElse(Double.NaN)));
+        }
+        names(worked, all);
+        return all;
+    }
+
+    private static Assumed number(final Quantity quantity, final double value) {
+        final String text = FigureText.of(value, quantity.dimension(), 4);
+        return switch (quantity) {
+            case RESISTIVITY ->
+                    new Assumed(quantity.id(), "resistivity " + text + ": copper at 20 °C");
+            case MARGIN ->
+                    new Assumed(quantity.id(), "margin " + text + ": a rule of thumb at 25 °C");
+            case DROP_LIMIT_SHARE -> new Assumed(DROP_LIMIT.id(), "drop limit " + text);
+            case USABLE_SHARE ->
+                    new Assumed(quantity.id(), "usable share " + text + ": the whole capacity");
+            default -> new Assumed(quantity.id(), quantity.words() + " " + text);
+        };
+    }
+
+    private static void names(final Worked worked, final List<Assumed> all) {
+        final Setting setting = worked.plan().setting();
+        if (uses(worked, LOOP_LENGTH) || uses(worked, LONGEST_RUN)) {
+            name(setting, RETURN, "return by its own core", all);
+        }
+        final boolean table =
+                uses(worked, TABLE_AMPACITY)
+                        || uses(worked, SECTION_FOR_AMPACITY)
+                        || uses(worked, STANDARD_SECTION);
+        if (table) {
+            name(setting, CABLE_TABLE, "cable table thin-wall: " + setting.table().title(), all);
+        }
+        if (uses(worked, AMPACITY) || uses(worked, AMPACITY_NEEDED)) {
+            name(setting, IN_THERMAL_INSULATION, "not inside thermal insulation", all);
+            if (!setting.gave(AMBIENT_TEMPERATURE)) {
+                name(setting, ENGINE_SPACE, "not in an engine space", all);
+            }
+        }
+        if (uses(worked, FUSE) || uses(worked, SECTION_FOR_AMPACITY)) {
+            name(setting, FUSE_SERIES, "fuse series blade", all);
+        }
+    }
+
+    private static void name(
+            final Setting setting,
+            final Quantity quantity,
+            final String text,
+            final List<Assumed> all) {
+        if (!setting.gave(quantity)) {
+            all.add(new Assumed(quantity.id(), text));
+        }
+    }
+
+    private static boolean uses(final Worked worked, final Quantity quantity) {
+        return worked.plan().steps().stream()
+                .anyMatch(step -> step.direction().output().equals(Ref.circuit(quantity)));
+    }
+}
