@@ -1,10 +1,26 @@
 package wireworthy;
 
-/** Starts the program. */
+import wireworthy.command.WireworthyCommand;
+import wireworthy.record.DataFolder;
+import wireworthy.window.WireworthyApp;
+
+/**
+ * Starts the program: the window when no arguments are given, else the command line. It does not
+ * extend {@code Application}, so that the program also starts from a plain jar, and names each side
+ * in a method of its own, so that neither is loaded for the other.
+ */
 public final class Wireworthy {
     private Wireworthy() {}
 
     public static void main(final String[] arguments) {
-        System.out.println("Wireworthy");
+        if (arguments.length == 0) {
+            openWindow(DataFolder.standard());
+        } else {
+            System.exit(WireworthyCommand.run(arguments, Wireworthy::openWindow));
+        }
+    }
+
+    private static void openWindow(final DataFolder folder) {
+        WireworthyApp.open(folder);
     }
 }

@@ -1,0 +1,53 @@
+package wireworthy.window;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import javafx.application.Application;
+import javafx.scene.Scene;
+import javafx.scene.text.Font;
+
+/** Dresses a scene: base style, our sheets, the colours of a theme, the size of its text. */
+public final class Looks {
+    /** Size of running text at 100 %, in pixels; all other sizes are in em. */
+    public static final double TEXT_PIXELS = 17;
+
+    private static final String BASE = "/atlantafx/base/theme/primer-light.css";
+    private static final List<String> FONTS =
+            List.of("Andika-Regular.ttf", "Andika-Bold.ttf", "Andika-Italic.ttf");
+    private static final List<String> SHEETS =
+            List.of("base.css", "controls.css", "strip.css", "parts.css", "overlay.css");
+
+    static {
+        FONTS.forEach(Looks::loadFont);
+        Application.setUserAgentStylesheet(BASE);
+    }
+
+    private Looks() {}
+
+    /** Dresses the scene; may be called again with another theme or size. */
+    public static void dress(final Scene scene, final Theme theme, final int textPerCent) {
+        scene.getStylesheets()
+                .setAll(
+                        Stream.concat(SHEETS.stream(), Stream.of(theme.sheet()))
+                                .map(Looks::sheet)
+                                .toList());
+        final double pixels = TEXT_PIXELS * textPerCent / 100;
+        scene.getRoot().setStyle("-fx-font-size: " + pixels + "px;");
+    }
+
+    private static String sheet(final String name) {
+        return Objects.requireNonNull(Looks.class.getResource(name), name).toExternalForm();
+    }
+
+    private static void loadFont(final String name) {
+        try (InputStream file = Looks.class.getResourceAsStream("/wireworthy/fonts/" + name)) {
+            Font.loadFont(Objects.requireNonNull(file, name), TEXT_PIXELS);
+        } catch (IOException e) {
+            throw new UncheckedIOException("The bundled font " + name + " cannot be read", e);
+        }
+    }
+}

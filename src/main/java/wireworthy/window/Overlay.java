@@ -1,0 +1,64 @@
+package wireworthy.window;
+
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.StackPane;
+import wireworthy.window.parts.Pages;
+import wireworthy.window.parts.Styles;
+
+/** Lays one card at a time over the window; meanwhile what is under it cannot be reached. */
+final class Overlay extends StackPane {
+    private final Parent under;
+    private final StackPane veil = new StackPane();
+    private Optional<Node> focusBefore = Optional.empty();
+
+    Overlay(final Parent under) {
+        this.under = under;
+        veil.getStyleClass().add(Styles.VEIL);
+        veil.setVisible(false);
+        getChildren().addAll(under, veil);
+        addEventFilter(KeyEvent.KEY_PRESSED, this::closeOnEscape);
+    }
+
+    /** Shows the card in place of any other. */
+    void lay(final Node card) {
+        if (!veil.isVisible()) {
+            focusBefore = Optional.ofNullable(getScene().getFocusOwner());
+        }
+        final ScrollPane scroll = Pages.scroll("Card over the window", card);
+        scroll.getStyleClass().add(Styles.LAID_CARD);
+        veil.getChildren().setAll(scroll);
+        veil.setVisible(true);
+        under.setDisable(true);
+        firstButton(card).ifPresentOrElse(Node::requestFocus, scroll::requestFocus);
+    }
+
+    /** Takes the card away and gives the keyboard back to what had it. */
+    void lift() {
+        veil.setVisible(false);
+        veil.getChildren().clear();
+        under.setDisable(false);
+        focusBefore.ifPresent(Node::requestFocus);
+        focusBefore = Optional.empty();
+    }
+
+    /** Whether a card lies over the window. */
+    boolean isLaid() {
+        return veil.isVisible();
+    }
+
+    private void closeOnEscape(final KeyEvent event) {
+        if (isLaid() && event.getCode() == KeyCode.ESCAPE) {
+            lift();
+            event.consume();
+        }
+    }
+
+    private static Optional<Node> firstButton(final Node card) {
+        return Optional.ofNullable(card.lookup(".button"));
+    }
+}

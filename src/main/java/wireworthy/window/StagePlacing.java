@@ -1,0 +1,71 @@
+package wireworthy.window;
+
+import java.util.List;
+import javafx.beans.value.ChangeListener;
+import javafx.geometry.Rectangle2D;
+import javafx.stage.Screen;
+import javafx.stage.Stage;
+import wireworthy.record.SettingsKeeper;
+import wireworthy.record.WindowBounds;
+
+/** Puts the window where it last stood and remembers where it is moved to. */
+final class StagePlacing {
+    private static final double LEAST_WIDTH = 640;
+    private static final double LEAST_HEIGHT = 480;
+
+    private StagePlacing() {}
+
+    /** Call before the stage is shown. */
+    static void restore(final Stage stage, final SettingsKeeper settings) {
+        stage.setMinWidth(LEAST_WIDTH);
+        stage.setMinHeight(LEAST_HEIGHT);
+        final List<Rectangle2D> screens =
+                Screen.getScreens().stream().map(Screen::getVisualBounds).toList();
+        settings.now().window().ifPresent(it -> place(stage, onScreen(it, screens)));
+        remember(stage, settings);
+    }
+
+    /** The bounds moved and shrunk so that the whole window is on one of the screens. */
+    static WindowBounds onScreen(final WindowBounds bounds, final List<Rectangle2D> screens) {
+        final Rectangle2D screen =
+                screens.stream()
+                        .filter(it -> it.contains(bounds.x(), bounds.y()))
+                        .findFirst()
+                        .orElse(screens.get(0));
+        final double width = clamp(bounds.width(), LEAST_WIDTH, screen.getWidth());
+        final double height = clamp(bounds.height(), LEAST_HEIGHT, screen.getHeight());
+        return new WindowBounds(
+                clamp(bounds.x(), screen.getMinX(), screen.getMaxX() - width),
+                clamp(bounds.y(), screen.getMinY(), screen.getMaxY() - height),
+                width,
+                height);
+    }
+
+    private static void place(final Stage stage, final WindowBounds bounds) {
+        stage.setX(bounds.x());
+        stage.setY(bounds.y());
+        stage.setWidth(bounds.width());
+        stage.setHeight(bounds.height());
+    }
+
+    private static void remember(final Stage stage, final SettingsKeeper settings) {
+        final ChangeListener<Number> listener =
+                (property, before, after) -> settings.change(it -> it.withWindow(boundsOf(stage)));
+        stage.setOnShown(
+                shown ->
+                        List.of(
+                                        stage.xProperty(),
+                                        stage.yProperty(),
+                                        stage.widthProperty(),
+                                        stage.heightProperty())
+                                .forEach(it -> it.addListener(listener)));
+    }
+
+    private static WindowBounds boundsOf(final Stage stage) {
+        return new WindowBounds(stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight());
+    }
+
+    private static double clamp(final double value, final double least, final double most) {
+        return Math.max(least, Math.min(most, value));
+    }
+}

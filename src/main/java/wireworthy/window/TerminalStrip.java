@@ -1,0 +1,58 @@
+package wireworthy.window;
+
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import wireworthy.window.parts.Styles;
+
+/** The places as terminals in a row. When the text is too large for one row, it takes two. */
+final class TerminalStrip extends HBox {
+    /** Under this width, in text sizes of the name, the name makes room for the terminals. */
+    private static final double ROOM_FOR_NAME = 44;
+
+    private final Label name = new Label("Wireworthy");
+    private final ToggleGroup group = new ToggleGroup();
+    private final FlowPane terminals = new FlowPane();
+
+    TerminalStrip(final List<Place> places, final Consumer<Place> use, final Node view) {
+        getStyleClass().add(Styles.STRIP);
+        name.getStyleClass().add(Styles.WORDMARK);
+        name.managedProperty().bind(name.visibleProperty());
+        widthProperty().addListener(change -> makeRoom());
+        name.fontProperty().addListener(change -> makeRoom());
+        terminals.getStyleClass().add(Styles.TERMINALS);
+        terminals
+                .getChildren()
+                .addAll(
+                        IntStream.range(0, places.size())
+                                .mapToObj(i -> terminal(places.get(i), i + 1, use))
+                                .toList());
+        HBox.setHgrow(terminals, Priority.ALWAYS);
+        getChildren().addAll(name, terminals, view);
+    }
+
+    /** Screws down the terminal of the place in use. */
+    void mark(final Place place) {
+        group.getToggles().stream()
+                .map(Terminal.class::cast)
+                .filter(it -> it.getId().equals(place.id()))
+                .forEach(it -> it.setSelected(true));
+    }
+
+    private Terminal terminal(final Place place, final int number, final Consumer<Place> use) {
+        final Terminal terminal = new Terminal(place, number);
+        terminal.setToggleGroup(group);
+        terminal.setOnAction(event -> use.accept(place));
+        return terminal;
+    }
+
+    private void makeRoom() {
+        name.setVisible(getWidth() >= ROOM_FOR_NAME * name.getFont().getSize());
+    }
+}

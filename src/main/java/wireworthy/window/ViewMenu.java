@@ -1,0 +1,54 @@
+package wireworthy.window;
+
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.input.KeyCombination;
+import wireworthy.record.Settings;
+import wireworthy.window.parts.Styles;
+
+/** Text size, light or dark, and the keys: what a person sets once and wants to find again. */
+final class ViewMenu extends MenuButton {
+    private final MenuItem larger;
+    private final MenuItem smaller;
+    private final MenuItem usual;
+    private final MenuItem theme;
+
+    ViewMenu(final MainWindow window) {
+        super("View");
+        getStyleClass().add(Styles.VIEW_MENU);
+        setAccessibleText("View: text size, light or dark, keys");
+        larger = item("Larger text", Keys.LARGER, window::largerText);
+        smaller = item("Smaller text", Keys.SMALLER, window::smallerText);
+        usual = item("Usual text size", Keys.USUAL, window::usualText);
+        theme = item("Dark", Keys.THEME, window::otherTheme);
+        final MenuItem help = item("Keys", Keys.HELP, window::help);
+        getItems()
+                .setAll(
+                        larger,
+                        smaller,
+                        usual,
+                        new SeparatorMenuItem(),
+                        theme,
+                        new SeparatorMenuItem(),
+                        help);
+    }
+
+    /** Says what the settings are and which of the choices lead further. */
+    void say(final Settings settings) {
+        final int size = settings.textSize();
+        usual.setText("Usual text size (now " + size + " %)");
+        usual.setDisable(size == Settings.SMALLEST_TEXT);
+        smaller.setDisable(size == Settings.SMALLEST_TEXT);
+        larger.setDisable(size == Settings.LARGEST_TEXT);
+        theme.setText(settings.dark() ? "Light colours" : "Dark colours");
+    }
+
+    private static MenuItem item(
+            final String text, final KeyCombination key, final Runnable action) {
+        final MenuItem item = new MenuItem(text);
+        item.setAccelerator(key);
+        item.setOnAction(event -> action.run());
+        return item;
+    }
+}

@@ -1,0 +1,47 @@
+package wireworthy.window;
+
+import java.nio.file.Path;
+import javafx.application.Application;
+import javafx.stage.Stage;
+import wireworthy.record.DataFolder;
+import wireworthy.record.ErrorLog;
+import wireworthy.record.SettingsFile;
+import wireworthy.record.SettingsKeeper;
+
+/** The program in its window. */
+public final class WireworthyApp extends Application {
+    private Runnable atEnd = () -> {};
+
+    /** Opens the window and returns when it has been closed. */
+    public static void open(final DataFolder folder) {
+        Application.launch(WireworthyApp.class, folder.path().toString());
+    }
+
+    @Override
+    public void start(final Stage stage) {
+        final DataFolder folder = new DataFolder(Path.of(getParameters().getRaw().get(0)));
+        final ErrorLog log = new ErrorLog(folder.log());
+        stage.setTitle("Wireworthy");
+        try {
+            open(stage, folder, log);
+        } catch (RuntimeException failure) {
+            TroubleHandler.alone(stage, log, failure);
+        }
+    }
+
+    @Override
+    public void stop() {
+        atEnd.run();
+    }
+
+    private void open(final Stage stage, final DataFolder folder, final ErrorLog log) {
+        final SettingsKeeper settings = new SettingsKeeper(new SettingsFile(folder.settings()));
+        atEnd = settings::close;
+        final MainWindow window =
+                new MainWindow(Places.all(folder), settings, Background.onThread());
+        Thread.setDefaultUncaughtExceptionHandler(new TroubleHandler(log, window));
+        stage.setScene(window.scene());
+        StagePlacing.restore(stage, settings);
+        stage.show();
+    }
+}

@@ -1,0 +1,18 @@
+package wireworthy.window.parts;
+
+import javafx.scene.Node;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+
+/** A sentence or two that must not be missed: a bar at the left, the sign, and the words. */
+public final class Notice extends HBox {
+    public Notice(final Verdict verdict, final Node words) {
+        super(verdict.icon().node(), words);
+        getStyleClass().addAll(Styles.NOTICE, verdict.style());
+        HBox.setHgrow(words, Priority.ALWAYS);
+    }
+
+    public Notice(final Verdict verdict, final String words) {
+        this(verdict, Texts.paragraph(words));
+    }
+}

@@ -1,0 +1,27 @@
+package wireworthy.window.parts;
+
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+
+/** Pages that scroll up and down and never sideways. */
+public final class Pages {
+    private Pages() {}
+
+    /** A scrolling page with the usual margins, its parts one under the other. */
+    public static ScrollPane page(final String name, final Node... parts) {
+        final VBox page = new VBox(parts);
+        page.getStyleClass().add(Styles.PAGE);
+        return scroll(name, page);
+    }
+
+    /** Anything made to scroll; its width follows the window. */
+    public static ScrollPane scroll(final String name, final Node content) {
+        final ScrollPane scroll = new ScrollPane(content);
+        scroll.getStyleClass().add(Styles.PAGE_SCROLL);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setAccessibleText(name);
+        return scroll;
+    }
+}

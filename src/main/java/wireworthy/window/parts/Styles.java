@@ -1,0 +1,45 @@
+package wireworthy.window.parts;
+
+/** Names of the style classes, so that code and sheets can be held against each other. */
+public final class Styles {
+    // The strip and the window
+    public static final String DESK = "desk";
+    public static final String STRIP = "strip";
+    public static final String WORDMARK = "wordmark";
+    public static final String TERMINALS = "terminals";
+    public static final String TERMINAL = "terminal";
+    public static final String SCREW = "screw";
+    public static final String SLOT = "slot";
+    public static final String VIEW_MENU = "view-menu";
+    public static final String VEIL = "veil";
+    public static final String LAID_CARD = "laid-card";
+    public static final String KEYS = "keys";
+    public static final String KEY = "key";
+
+    // Pages and text
+    public static final String PAGE = "page";
+    public static final String PAGE_SCROLL = "page-scroll";
+    public static final String TITLE = "title";
+    public static final String SUBTITLE = "subtitle";
+    public static final String PROSE = "prose";
+    public static final String SOFT = "soft";
+    public static final String COPPER_TEXT = "copper-text";
+    public static final String STRONG = "strong";
+
+    /** A figure in a table: aligned to the right. */
+    public static final String FIGURE = "figure";
+
+    // Parts
+    public static final String CARD = "card";
+    public static final String MAIN = "main";
+    public static final String PLAIN = "plain";
+    public static final String BUTTON_ROW = "button-row";
+    public static final String BADGE = "badge";
+    public static final String NOTICE = "notice";
+    public static final String ICON = "icon";
+    public static final String SOUND = "sound";
+    public static final String UNSOUND = "unsound";
+    public static final String CAUTION = "caution";
+
+    private Styles() {}
+}

@@ -1,0 +1,37 @@
+package wireworthy.window.parts;
+
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+
+/** Text in its few sizes. All of it wraps, running text at about 70 characters. */
+public final class Texts {
+    private Texts() {}
+
+    /** The heading of a page or card. */
+    public static Label title(final String text) {
+        return label(text, Styles.TITLE);
+    }
+
+    /** A heading within a page. */
+    public static Label subtitle(final String text) {
+        return label(text, Styles.SUBTITLE);
+    }
+
+    /** Running text. */
+    public static Label paragraph(final String text) {
+        return label(text, Styles.PROSE);
+    }
+
+    /** Secondary text. */
+    public static Label soft(final String text) {
+        return label(text, Styles.PROSE, Styles.SOFT);
+    }
+
+    private static Label label(final String text, final String... styles) {
+        final Label label = new Label(text);
+        label.getStyleClass().addAll(styles);
+        label.setWrapText(true);
+        label.setAccessibleRole(AccessibleRole.TEXT);
+        return label;
+    }
+}
