@@ -36,8 +36,9 @@ public final class Marker {
         final Map<Ref, String> typed = new LinkedHashMap<>();
         worked.question()
                 .answers()
-                .forEach((quantity, text) -> onTheWay(worked, quantity).ifPresent(
-                        ref -> typed.put(ref, text)));
+                .forEach(
+                        (quantity, text) ->
+                                onTheWay(worked, quantity).ifPresent(ref -> typed.put(ref, text)));
         return marks(worked, typed);
     }
 
@@ -106,8 +107,7 @@ public final class Marker {
     }
 
     private boolean close(final Reading.Read read, final double value, final Ref ref) {
-        return Math.abs(read.value() - value)
-                <= Soundness.tolerance(worked, ref.quantity(), value);
+        return Math.abs(read.value() - value) <= Soundness.tolerance(worked, ref.quantity(), value);
     }
 
     private Mark sound(
@@ -181,8 +181,7 @@ public final class Marker {
         for (final Outcome outcome : outcomes) {
             final boolean sameAsRight =
                     Math.abs(outcome.value() - right) <= WINDOW * Math.abs(right);
-            final boolean known =
-                    fitting.stream().anyMatch(f -> f.ids().equals(outcome.ids()));
+            final boolean known = fitting.stream().anyMatch(f -> f.ids().equals(outcome.ids()));
             if (!sameAsRight && !known && fits(read, outcome.value(), ref)) {
                 fitting.add(outcome);
             }
@@ -197,10 +196,7 @@ public final class Marker {
     }
 
     private boolean roundedEarly(
-            final Ref ref,
-            final Reading.Read read,
-            final double right,
-            final SlipFigures figures) {
+            final Ref ref, final Reading.Read read, final double right, final SlipFigures figures) {
         if (ref.quantity().chosen()
                 || !(Math.abs(read.value() - right) <= EARLY_ROUNDING * Math.abs(right))) {
             return false;
@@ -219,8 +215,11 @@ public final class Marker {
         final List<Integer> lines = figures.linesBetween();
         final List<Outcome> pairs =
                 figures.pairs().stream()
-                        .filter(pair -> Math.abs(read.value() - pair.value())
-                                <= read.lastDigit() / 2 + WINDOW * Math.abs(pair.value()))
+                        .filter(
+                                pair ->
+                                        Math.abs(read.value() - pair.value())
+                                                <= read.lastDigit() / 2
+                                                        + WINDOW * Math.abs(pair.value()))
                         .toList();
         if (pairs.isEmpty() || lines.isEmpty()) {
             return Optional.empty();

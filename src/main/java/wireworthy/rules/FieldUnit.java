@@ -48,7 +48,10 @@ record FieldUnit(Unit unit, String example) {
     }
 
     private static FieldUnit field(
-            final Dimension dimension, final String shown, final String name, final String example) {
+            final Dimension dimension,
+            final String shown,
+            final String name,
+            final String example) {
         final BigDecimal factor = BigDecimal.valueOf(dimension.scale());
         return new FieldUnit(Unit.of(dimension.unit(), shown, name, factor), example);
     }

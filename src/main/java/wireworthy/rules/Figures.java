@@ -64,7 +64,8 @@ public final class Figures {
         }
         return switch (dimension) {
             case NAME, LIST ->
-                    new Reading.Unreadable("Names and lists are not figures: " + Typed.quoted(typed));
+                    new Reading.Unreadable(
+                            "Names and lists are not figures: " + Typed.quoted(typed));
             case AREA -> area(plain);
             case GAUGE -> gauge(plain);
             case FACTOR, COUNT -> number(withoutTimes(plain));
@@ -196,9 +197,6 @@ public final class Figures {
             return typedText;
         }
         final int digits = Math.max(LEAST_FIGURES_SHOWN, Math.min(number.digits(), 12));
-        return typedText
-                + " ("
-                + FigureText.inFieldUnit(si.doubleValue(), dimension, digits)
-                + ')';
+        return typedText + " (" + FigureText.inFieldUnit(si.doubleValue(), dimension, digits) + ')';
     }
 }

@@ -25,22 +25,13 @@ final class FuseRules {
                 .gives(FUSE_FLOOR, "{circuit-current} × {margin}", (x, s) -> x[0] * x[1])
                 .forward()
                 .skips("margin-left-out", "{circuit-current}")
-                .slip(
-                        "margin-taken-off",
-                        "{circuit-current} ÷ {margin}",
-                        (x, s) -> x[0] / x[1])
+                .slip("margin-taken-off", "{circuit-current} ÷ {margin}", (x, s) -> x[0] / x[1])
                 .slip(
                         "margin-taken-off",
                         "{circuit-current} × (2 − {margin})",
                         (x, s) -> x[0] * (2 - x[1]))
-                .slip(
-                        "margin-added-flat",
-                        "{circuit-current} + {margin}",
-                        (x, s) -> x[0] + x[1])
-                .slip(
-                        "fuse-by-start-current",
-                        "{margin} × {start-current}",
-                        (x, s) -> x[0] * x[1])
+                .slip("margin-added-flat", "{circuit-current} + {margin}", (x, s) -> x[0] + x[1])
+                .slip("fuse-by-start-current", "{margin} × {start-current}", (x, s) -> x[0] * x[1])
                 .slip(
                         "fuse-by-start-current",
                         "{margin} × {start-multiple} × {circuit-current}",
@@ -116,7 +107,8 @@ final class FuseRules {
                         (x, s) -> s.series().atOrBelow(x[0]).orElse(Double.NaN));
     }
 
-    private static double between(final double floor, final double ceiling, final FuseSeries series) {
+    private static double between(
+            final double floor, final double ceiling, final FuseSeries series) {
         final double rating = series.atOrAbove(floor).orElse(Double.NaN);
         return rating <= ceiling * (1 + EVEN) ? rating : Double.NaN;
     }

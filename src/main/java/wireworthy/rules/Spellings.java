@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 
 /**
- * The ways of writing the units of one kind. Capitals do not matter where they cannot: "KW" and "kw"
- * are kilowatts, but "MW" could be milli or mega and has both meanings.
+ * The ways of writing the units of one kind. Capitals do not matter where they cannot: "KW" and
+ * "kw" are kilowatts, but "MW" could be milli or mega and has both meanings.
  */
 final class Spellings {
 

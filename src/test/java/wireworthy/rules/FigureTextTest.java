@@ -127,8 +127,7 @@ class FigureTextTest {
         final String example = FieldUnit.of(dimension).example();
         final String number = example.substring(0, (example + " ").indexOf(' '));
 
-        final Reading.Read fromExample =
-                (Reading.Read) Figures.read(example, dimension, true);
+        final Reading.Read fromExample = (Reading.Read) Figures.read(example, dimension, true);
         final Reading.Read inFieldUnit =
                 (Reading.Read) Figures.read(number + " " + dimension.unit(), dimension, true);
 
