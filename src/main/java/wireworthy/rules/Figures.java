@@ -35,7 +35,7 @@ public final class Figures {
         try {
             return figures.read();
         } catch (final UnreadableFigure e) {
-            return figures.refused(e.getMessage());
+            return figures.refused(e.problem());
         }
     }
 
@@ -168,7 +168,7 @@ public final class Figures {
     }
 
     private boolean fits(final Numeral number) {
-        return dimension != Dimension.COUNT || number.isWhole() && number.value().signum() >= 0;
+        return dimension != Dimension.COUNT || (number.isWhole() && number.value().signum() >= 0);
     }
 
     private Reading asked(final Reading.Read first, final Reading.Read second) {
