@@ -74,6 +74,11 @@ public final class Formula {
         return inWords;
     }
 
+    /** Whether it takes over one value as it stands. */
+    public boolean onlyCopies() {
+        return places.size() == 1 && between.stream().allMatch(String::isEmpty);
+    }
+
     /** The text with each place filled in. */
     public String fill(final Function<Ref, String> filling) {
         final StringBuilder text = new StringBuilder();
