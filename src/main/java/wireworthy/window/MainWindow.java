@@ -108,6 +108,10 @@ public final class MainWindow implements Shell {
         overlay.lay(new HelpCard(places, this));
     }
 
+    void quit() {
+        scene.getWindow().hide();
+    }
+
     private void show(final Place place) {
         desk.setCenter(built.computeIfAbsent(place.id(), id -> place.build(this)));
         settings.change(it -> it.withPlace(place.id()));

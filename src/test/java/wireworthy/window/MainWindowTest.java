@@ -125,6 +125,12 @@ class MainWindowTest extends WindowTest {
     }
 
     @Test
+    void qAndShortcutCloseTheWindow() {
+        push(KeyCode.SHORTCUT, KeyCode.Q);
+        assertThat(stage.isShowing()).isFalse();
+    }
+
+    @Test
     void helpShowsTheKeysAndEscapeGivesTheKeyboardBack() {
         interact(() -> terminal("stalls").requestFocus());
         push(KeyCode.F1);

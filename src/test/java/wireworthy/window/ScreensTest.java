@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import javafx.scene.Group;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -35,6 +36,12 @@ class ScreensTest {
         assertThat(Path.of("target/screens/shell-dark.png")).isNotEmptyFile();
     }
 
+    @Test
+    void theKeysAreRendered() {
+        Screens.render("keys", () -> shell(MainWindow::help));
+        assertThat(Path.of("target/screens/keys-dark.png")).isNotEmptyFile();
+    }
+
     @ParameterizedTest
     @CsvSource({"1024, 700, 100", "1024, 700, 150", "1024, 700, 200", "640, 480, 200"})
     void nothingIsCutOff(final double width, final double height, final int textPerCent) {
@@ -45,6 +52,10 @@ class ScreensTest {
     }
 
     private Parent shell() {
+        return shell(window -> window.go("Practice"));
+    }
+
+    private Parent shell(final Consumer<MainWindow> act) {
         final List<Place> places =
                 FIVE_PLACES.stream().<Place>map(it -> new PartsPlace(it)).toList();
         final MainWindow window =
@@ -52,7 +63,7 @@ class ScreensTest {
                         places,
                         new SettingsKeeper(new SettingsFile(folder.resolve("settings.json"))),
                         Background.atOnce());
-        window.go("Practice");
+        act.accept(window);
         final Parent root = window.scene().getRoot();
         window.scene().setRoot(new Group());
         return root;
