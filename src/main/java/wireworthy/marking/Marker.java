@@ -145,7 +145,7 @@ public final class Marker {
             final Reading.Read read,
             final double right,
             final SlipFigures figures) {
-        final List<Outcome> singles = explained(ref, read, right, figures.singles());
+        final List<Outcome> singles = singles(ref, read, right, figures);
         if (singles.isEmpty() && roundedEarly(ref, read, right, figures)) {
             return new Mark(
                     ref,
@@ -170,6 +170,15 @@ public final class Marker {
                 ask,
                 danger.map(Dangers::danger),
                 explaining.unsound(ref, read, right, singles, danger, ask));
+    }
+
+    /** Slips after the learner's own earlier figures; failing that, after sound ones. */
+    private List<Outcome> singles(
+            final Ref ref, final Reading.Read read, final double right, final SlipFigures figures) {
+        final List<Outcome> carried = explained(ref, read, right, figures.singles());
+        return carried.isEmpty()
+                ? explained(ref, read, right, SlipFigures.of(worked, ref))
+                : carried;
     }
 
     private List<Outcome> explained(
