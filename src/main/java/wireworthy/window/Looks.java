@@ -19,7 +19,7 @@ public final class Looks {
     private static final List<String> FONTS =
             List.of("Andika-Regular.ttf", "Andika-Bold.ttf", "Andika-Italic.ttf");
     private static final List<String> SHEETS =
-            List.of("base.css", "controls.css", "strip.css", "parts.css", "figures.css", "overlay.css");
+            List.of("base.css", "controls.css", "strip.css", "parts.css", "reading.css", "figures.css", "overlay.css");
 
     static {
         FONTS.forEach(Looks::loadFont);

@@ -44,9 +44,8 @@ public final class Styles {
     // Live figures
     public static final String LIVE_FIGURE = "live-figure";
     public static final String IN_WORDS = "in-words";
-    public static final String HANDLES = "handles";
     public static final String HANDLE = "handle";
-    public static final String HANDLE_ROW = "handle-row";
+    public static final String HANDLE_NAME = "handle-name";
     public static final String HANDLE_VALUE = "handle-value";
     public static final String SMALL = "small";
     public static final String LARGE = "large";
@@ -72,6 +71,29 @@ public final class Styles {
     public static final String CHOSEN = "chosen";
     public static final String HEAT = "heat";
     public static final String SWITCH = "switch";
+
+    // Lists at the side, lessons and tables
+    public static final String SIDE = "side";
+    public static final String SIDE_LIST = "side-list";
+    public static final String SIDE_TITLE = "side-title";
+    public static final String SIDE_NOTE = "side-note";
+    public static final String LESSON = "lesson";
+    public static final String LESSON_SCREEN = "lesson-screen";
+    public static final String PROSE_FLOW = "prose-flow";
+    public static final String PROSE_TEXT = "prose-text";
+    public static final String EMPHASIS = "emphasis";
+    public static final String HEADING = "heading";
+    public static final String LIST_ITEM = "list-item";
+    public static final String QUOTE = "quote";
+    public static final String PLAIN_TABLE = "plain-table";
+    public static final String TABLE_HEAD = "table-head";
+    public static final String TABLE_CELL = "table-cell-text";
+    public static final String FIGURE_TEXT = "figure-text";
+    public static final String WORDS_TEXT = "words-text";
+    public static final String WORKING_STRIP = "working-strip";
+    public static final String WORKING_RAIL = "working-rail";
+    public static final String WORKING_JOINT = "working-joint";
+    public static final String WORKING_LINE = "working-line";
 
     private Styles() {}
 }
