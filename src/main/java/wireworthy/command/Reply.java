@@ -92,7 +92,7 @@ final class Reply {
             node.put("value", units.edge(value.getAsDouble(), asked));
         }
         node.put("unit", units.unit(asked));
-        return node.put("text", text(asked, value.orElse(Double.NaN)));
+        return node.put("text", units.text(asked, text(asked, value.orElse(Double.NaN)), value));
     }
 
     private String text(final Quantity asked, final double value) {
@@ -104,8 +104,7 @@ final class Reply {
     private ObjectNode values(final Quantity asked, final List<Ref> refs) {
         final ObjectNode node = NODES.objectNode();
         final ObjectNode each = node.putObject("values");
-        refs.forEach(
-                ref -> each.set(worked.question().subject(ref), value(asked, ref)));
+        refs.forEach(ref -> each.set(worked.question().subject(ref), value(asked, ref)));
         return node;
     }
 
@@ -132,7 +131,8 @@ final class Reply {
     private static ObjectNode mark(final Mark mark) {
         final ObjectNode node = NODES.objectNode().put("quantity", mark.ref().quantity().id());
         node.put("given", mark.given()).put("reading", mark.understood());
-        mark.sound().ifPresentOrElse(sound -> node.put("sound", sound), () -> node.putNull("sound"));
+        mark.sound()
+                .ifPresentOrElse(sound -> node.put("sound", sound), () -> node.putNull("sound"));
         node.put("follows", mark.follows());
         final ArrayNode slips = node.putArray("slips");
         for (final Outcome outcome : mark.explained()) {
@@ -177,5 +177,4 @@ final class Reply {
                                                 + quantity.words()
                                                 + "; ask for it too, or leave the answer out"));
     }
-
 }

@@ -43,6 +43,7 @@ public final class WireworthyCommand implements Callable<Integer> {
     /** The command line with all its subcommands, writing to the standard streams. */
     static CommandLine line(final Consumer<DataFolder> window) {
         return new CommandLine(new WireworthyCommand(window))
+                .addSubcommand(new WorkCommand())
                 .setExecutionExceptionHandler(WireworthyCommand::sayPlainly);
     }
 

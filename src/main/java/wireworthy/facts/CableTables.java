@@ -1,8 +1,5 @@
 package wireworthy.facts;
 
-import wireworthy.facts.CableTable.EngineSpaceFactor;
-import wireworthy.facts.CableTable.Row;
-
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +7,8 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import wireworthy.facts.CableTable.EngineSpaceFactor;
+import wireworthy.facts.CableTable.Row;
 
 /** The ampacity tables a cable can be chosen by. */
 public final class CableTables {

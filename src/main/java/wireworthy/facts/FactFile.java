@@ -1,11 +1,5 @@
 package wireworthy.facts;
 
-import tools.jackson.core.JsonParser;
-import tools.jackson.core.JsonToken;
-import tools.jackson.core.ObjectReadContext;
-import tools.jackson.dataformat.csv.CsvFactory;
-import tools.jackson.dataformat.csv.CsvReadFeature;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
@@ -13,6 +7,11 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.dataformat.csv.CsvFactory;
+import tools.jackson.dataformat.csv.CsvReadFeature;
 
 /**
  * A table's data file: comment lines "# name: words" (title, source, provenance and scope once,

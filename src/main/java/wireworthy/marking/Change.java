@@ -7,7 +7,9 @@ public sealed interface Change {
     /** Id of the catalogue of slips. */
     String id();
 
-    /** The line where it happens: its number in the plan, -1 for a given, the last for the result. */
+    /**
+     * The line where it happens: its number in the plan, -1 for a given, the last for the result.
+     */
     int line();
 
     /** A line worked in a wrong way. */

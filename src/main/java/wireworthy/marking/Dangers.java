@@ -59,7 +59,7 @@ record Dangers(Danger danger, String key) {
 
     private static Optional<Dangers> fuse(
             final double value, final double right, final double ceiling) {
-        if (value > ceiling || Double.isNaN(ceiling) && value > right) {
+        if (value > ceiling || (Double.isNaN(ceiling) && value > right)) {
             return fire("fuse-above-cable");
         }
         return wont("fuse-opens");

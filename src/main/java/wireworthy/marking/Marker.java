@@ -36,8 +36,9 @@ public final class Marker {
         final Map<Ref, String> typed = new LinkedHashMap<>();
         worked.question()
                 .answers()
-                .forEach((quantity, text) -> onTheWay(worked, quantity).ifPresent(
-                        ref -> typed.put(ref, text)));
+                .forEach(
+                        (quantity, text) ->
+                                onTheWay(worked, quantity).ifPresent(ref -> typed.put(ref, text)));
         return marks(worked, typed);
     }
 
@@ -95,19 +96,13 @@ public final class Marker {
     private Mark read(final Ref ref, final String typed, final Reading.Read read) {
         final double right = worked.values()[place(worked.plan(), ref)];
         final SlipFigures figures = SlipFigures.carriedOn(worked, ref, pinned.clone());
-        if (Soundness.holds(worked, ref, read, right)) {
+        if (Soundness.holds(worked.plan(), worked.values(), ref, read)) {
             return sound(ref, typed, read, right);
         }
-        final double carried = figures.carried();
-        if (!ref.quantity().chosen() && close(read, carried, ref)) {
+        if (Soundness.holds(worked.plan(), figures.run(List.of()), ref, read)) {
             return followed(ref, typed, read, right);
         }
         return unsound(ref, typed, read, right, figures);
-    }
-
-    private boolean close(final Reading.Read read, final double value, final Ref ref) {
-        return Math.abs(read.value() - value)
-                <= Soundness.tolerance(worked, ref.quantity(), value);
     }
 
     private Mark sound(
@@ -145,7 +140,7 @@ public final class Marker {
             final Reading.Read read,
             final double right,
             final SlipFigures figures) {
-        final List<Outcome> singles = explained(ref, read, right, figures.singles());
+        final List<Outcome> singles = singles(ref, read, right, figures);
         if (singles.isEmpty() && roundedEarly(ref, read, right, figures)) {
             return new Mark(
                     ref,
@@ -172,6 +167,15 @@ public final class Marker {
                 explaining.unsound(ref, read, right, singles, danger, ask));
     }
 
+    /** Slips after the learner's own earlier figures; failing that, after sound ones. */
+    private List<Outcome> singles(
+            final Ref ref, final Reading.Read read, final double right, final SlipFigures figures) {
+        final List<Outcome> carried = explained(ref, read, right, figures.singles());
+        return carried.isEmpty()
+                ? explained(ref, read, right, SlipFigures.of(worked, ref))
+                : carried;
+    }
+
     private List<Outcome> explained(
             final Ref ref,
             final Reading.Read read,
@@ -181,8 +185,7 @@ public final class Marker {
         for (final Outcome outcome : outcomes) {
             final boolean sameAsRight =
                     Math.abs(outcome.value() - right) <= WINDOW * Math.abs(right);
-            final boolean known =
-                    fitting.stream().anyMatch(f -> f.ids().equals(outcome.ids()));
+            final boolean known = fitting.stream().anyMatch(f -> f.ids().equals(outcome.ids()));
             if (!sameAsRight && !known && fits(read, outcome.value(), ref)) {
                 fitting.add(outcome);
             }
@@ -197,10 +200,7 @@ public final class Marker {
     }
 
     private boolean roundedEarly(
-            final Ref ref,
-            final Reading.Read read,
-            final double right,
-            final SlipFigures figures) {
+            final Ref ref, final Reading.Read read, final double right, final SlipFigures figures) {
         if (ref.quantity().chosen()
                 || !(Math.abs(read.value() - right) <= EARLY_ROUNDING * Math.abs(right))) {
             return false;
@@ -219,8 +219,11 @@ public final class Marker {
         final List<Integer> lines = figures.linesBetween();
         final List<Outcome> pairs =
                 figures.pairs().stream()
-                        .filter(pair -> Math.abs(read.value() - pair.value())
-                                <= read.lastDigit() / 2 + WINDOW * Math.abs(pair.value()))
+                        .filter(
+                                pair ->
+                                        Math.abs(read.value() - pair.value())
+                                                <= read.lastDigit() / 2
+                                                        + WINDOW * Math.abs(pair.value()))
                         .toList();
         if (pairs.isEmpty() || lines.isEmpty()) {
             return Optional.empty();

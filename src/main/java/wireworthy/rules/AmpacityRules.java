@@ -43,8 +43,9 @@ final class AmpacityRules {
         if (mm2 > table.largestSectionMm2() * (1 + 1e-9)) {
             return Double.NaN;
         }
-        return table.rowFor(mm2).map(row -> table.ampacity(row, x[1]).orElse(Double.NaN)).orElse(
-                Double.NaN);
+        return table.rowFor(mm2)
+                .map(row -> table.ampacity(row, x[1]).orElse(Double.NaN))
+                .orElse(Double.NaN);
     }
 
     private static Refusal whyNotInTable(final double[] x, final Setting s) {
@@ -55,7 +56,9 @@ final class AmpacityRules {
         if (s.table().rowFor(mm2).isEmpty()) {
             return new Refusal(
                     "given.section",
-                    "the table \"" + s.table().title() + "\" begins at "
+                    "the table \""
+                            + s.table().title()
+                            + "\" begins at "
                             + s.table().rows().get(0).label()
                             + "; a thinner cable has no ampacity there: take a thicker one");
         }
@@ -65,8 +68,10 @@ final class AmpacityRules {
     }
 
     static String tooLarge(final Setting s) {
-        return "the table \"" + s.table().id() + "\" ends at " + FigureText.number(
-                        s.table().largestSectionMm2() * MM2, Dimension.AREA, 3)
+        return "the table \""
+                + s.table().id()
+                + "\" ends at "
+                + FigureText.number(s.table().largestSectionMm2() * MM2, Dimension.AREA, 3)
                 + " mm2; for thicker cable name another cable-table: boat-cable, iso-10133"
                 + " or standard-wall, whichever your cable's maker goes by";
     }
@@ -103,8 +108,8 @@ final class AmpacityRules {
     }
 
     /**
-     * What an ambient above 30 degC leaves: the heat a conductor may give off goes with the square of
-     * its current, so sqrt((Ti - Ta)/(Ti - 30)). The form behind the published ambient tables.
+     * What an ambient above 30 degC leaves: the heat a conductor may give off goes with the square
+     * of its current, so sqrt((Ti - Ta)/(Ti - 30)). The form behind the published ambient tables.
      */
     private static double ambientFactor(final double insulation, final double ambient) {
         if (ambient >= insulation) {
@@ -169,12 +174,12 @@ final class AmpacityRules {
                 .skips("derating-left-out", "{table-ampacity}")
                 .slip(
                         "one-factor-only",
-                        "{table-ampacity} × {ambient-factor}",
-                        (x, s) -> x[0] * x[1])
+                        "{table-ampacity} × {ambient-factor}, without {bundle-factor}",
+                        (x, s) -> lowers(x[1]) && lowers(x[2]) ? x[0] * x[1] : Double.NaN)
                 .slip(
                         "one-factor-only",
-                        "{table-ampacity} × {bundle-factor}",
-                        (x, s) -> x[0] * x[1])
+                        "{table-ampacity} × {bundle-factor}, without {ambient-factor}",
+                        (x, s) -> lowers(x[1]) && lowers(x[2]) ? x[0] * x[1] : Double.NaN)
                 .slip(
                         "factor-divided",
                         "{table-ampacity} ÷ ({ambient-factor} × {bundle-factor})",
@@ -197,6 +202,10 @@ final class AmpacityRules {
                         (x, s) -> x[0] / (x[1] * x[2] * k3))
                 .where(where)
                 .backward();
+    }
+
+    private static boolean lowers(final double factor) {
+        return factor < 1;
     }
 
     private static void needed(final Topic topic) {
@@ -271,7 +280,12 @@ final class AmpacityRules {
 
     private static String noRow(final double[] x, final Setting s) {
         final String amps = FigureText.roundedUp(x[0], Dimension.CURRENT, 3);
-        return "no row of the table \"" + s.table().id() + "\" carries " + amps + ": " + tooLarge(s);
+        return "no row of the table \""
+                + s.table().id()
+                + "\" carries "
+                + amps
+                + ": "
+                + tooLarge(s);
     }
 
     /** The source of the factor for cable inside wall insulation. */

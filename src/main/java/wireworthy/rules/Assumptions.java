@@ -39,7 +39,8 @@ public final class Assumptions {
         return switch (quantity) {
             case MARGIN -> OptionalDouble.of(TradeFigure.FUSE_MARGIN.value());
             case RESISTIVITY -> resistivity(s);
-            case DROP_LIMIT_SHARE -> unlessGiven(DROP_LIMIT, TradeFigure.DROP_LIMIT.value() / 100, s);
+            case DROP_LIMIT_SHARE ->
+                    unlessGiven(DROP_LIMIT, TradeFigure.DROP_LIMIT.value() / 100, s);
             case INSULATION_TEMPERATURE ->
                     OptionalDouble.of(s.table().defaultInsulationTemperature());
             case AMBIENT_TEMPERATURE -> OptionalDouble.of(30);

@@ -97,7 +97,10 @@ final class BatteryRules {
                         "runtime-efficiency-inverted",
                         "{usable-energy} ÷ ({efficiency} × {load-power})",
                         (x, s) -> x[0] / (x[1] * x[2]))
-                .slip("efficiency-left-out", "{usable-energy} ÷ {load-power}", (x, s) -> x[0] / x[1])
+                .slip(
+                        "efficiency-left-out",
+                        "{usable-energy} ÷ {load-power}",
+                        (x, s) -> x[0] / x[1])
                 .slip(
                         "hours-over-watts",
                         "{bank-capacity} × {usable-share} × {efficiency} ÷ {load-power}",
@@ -115,10 +118,7 @@ final class BatteryRules {
                         "{bank-capacity} × {usable-share} ÷ {circuit-current}",
                         (x, s) -> x[0] * x[1] / x[2])
                 .forward()
-                .slip(
-                        "whole-battery",
-                        "{bank-capacity} ÷ {circuit-current}",
-                        (x, s) -> x[0] / x[1])
+                .slip("whole-battery", "{bank-capacity} ÷ {circuit-current}", (x, s) -> x[0] / x[1])
                 .slip(
                         "remaining-share",
                         "{bank-capacity} × (1 − {usable-share}) ÷ {circuit-current}",
@@ -153,8 +153,10 @@ final class BatteryRules {
                         (x, s) -> x[0] * x[1] / (x[2] * x[3]))
                 .forward()
                 .rule("daily-energy", ENERGY_AND_RUNTIME)
-                .gives(DAILY_ENERGY, "{array-power} × {sun-hours} × {array-efficiency}", (x, s) ->
-                        x[0] * x[1] * x[2])
+                .gives(
+                        DAILY_ENERGY,
+                        "{array-power} × {sun-hours} × {array-efficiency}",
+                        (x, s) -> x[0] * x[1] * x[2])
                 .unless(LOADS)
                 .backward()
                 .rule("array-power", CHARGING)

@@ -107,18 +107,27 @@ final class ConductorRules {
                 .gives(
                         RESISTIVITY,
                         "0.0172 × (1 + 0.00393 × ({conductor-temperature} − 20))",
-                        (x, s) -> Copper.RESISTIVITY_OHM_MM2_PER_M * MM2 * (1 + Copper.ALPHA_20 * (x[0] - 20)))
+                        (x, s) ->
+                                Copper.RESISTIVITY_OHM_MM2_PER_M
+                                        * MM2
+                                        * (1 + Copper.ALPHA_20 * (x[0] - 20)))
                 .where(s -> warmed(s) && !s.aluminium())
                 .forward()
                 .from(s -> Copper.source())
                 .slip(
                         "aluminium-resistivity",
                         "0.0282 × (1 + 0.00403 × ({conductor-temperature} − 20))",
-                        (x, s) -> Aluminium.RESISTIVITY_OHM_MM2_PER_M * MM2 * (1 + Aluminium.ALPHA_20 * (x[0] - 20)))
+                        (x, s) ->
+                                Aluminium.RESISTIVITY_OHM_MM2_PER_M
+                                        * MM2
+                                        * (1 + Aluminium.ALPHA_20 * (x[0] - 20)))
                 .gives(
                         RESISTIVITY,
                         "0.0282 × (1 + 0.00403 × ({conductor-temperature} − 20))",
-                        (x, s) -> Aluminium.RESISTIVITY_OHM_MM2_PER_M * MM2 * (1 + Aluminium.ALPHA_20 * (x[0] - 20)))
+                        (x, s) ->
+                                Aluminium.RESISTIVITY_OHM_MM2_PER_M
+                                        * MM2
+                                        * (1 + Aluminium.ALPHA_20 * (x[0] - 20)))
                 .where(Setting::aluminium)
                 .forward()
                 .from(s -> Aluminium.source())

@@ -5,7 +5,10 @@ import static wireworthy.rules.Skill.*;
 
 import java.util.List;
 
-/** What the cable takes: drop, percent, volts left, heat; and the lengths and sections a limit allows. */
+/**
+ * What the cable takes: drop, percent, volts left, heat; and the lengths and sections a limit
+ * allows.
+ */
 final class DropRules {
     private static final double MM2 = 1e-6;
 
@@ -74,10 +77,7 @@ final class DropRules {
 
     private static void percent(final Topic topic) {
         topic.rule("drop-percent", DROP_IN_PERCENT)
-                .gives(
-                        DROP_PERCENT,
-                        "{drop} ÷ {supply-voltage} × 100",
-                        (x, s) -> x[0] / x[1])
+                .gives(DROP_PERCENT, "{drop} ÷ {supply-voltage} × 100", (x, s) -> x[0] / x[1])
                 .slip(
                         "load-voltage-base",
                         "{drop} ÷ ({supply-voltage} − {drop}) × 100",
@@ -99,10 +99,7 @@ final class DropRules {
 
     private static void left(final Topic topic) {
         topic.rule("voltage-at-load", VOLTAGE_AT_THE_LOAD)
-                .gives(
-                        VOLTAGE_AT_LOAD,
-                        "{supply-voltage} − {drop}",
-                        (x, s) -> x[0] - x[1])
+                .gives(VOLTAGE_AT_LOAD, "{supply-voltage} − {drop}", (x, s) -> x[0] - x[1])
                 .unless(START_MULTIPLE)
                 .answers("drop-for-remaining", "{drop}")
                 .slip("drop-added", "{supply-voltage} + {drop}", (x, s) -> x[0] + x[1])
@@ -124,10 +121,7 @@ final class DropRules {
                         "drop-added",
                         "{supply-voltage} + {start-current} × {loop-resistance}",
                         (x, s) -> x[0] + x[1] * x[2])
-                .gives(
-                        Quantity.DROP,
-                        "{supply-voltage} − {voltage-at-load}",
-                        (x, s) -> x[0] - x[1])
+                .gives(Quantity.DROP, "{supply-voltage} − {voltage-at-load}", (x, s) -> x[0] - x[1])
                 .unless(START_MULTIPLE)
                 .gives(SUPPLY_VOLTAGE, "{voltage-at-load} + {drop}", (x, s) -> x[0] + x[1])
                 .unless(START_MULTIPLE);
@@ -135,10 +129,7 @@ final class DropRules {
 
     private static void limit(final Topic topic) {
         topic.rule("drop-limit", SECTION_FOR_A_DROP_LIMIT)
-                .gives(
-                        DROP_LIMIT,
-                        "{drop-limit-share} × {supply-voltage}",
-                        (x, s) -> x[0] * x[1])
+                .gives(DROP_LIMIT, "{drop-limit-share} × {supply-voltage}", (x, s) -> x[0] * x[1])
                 .forward();
     }
 
@@ -175,7 +166,9 @@ final class DropRules {
                         (x, s) -> halves(x[0], s) ? 2 * x[1] * x[2] * x[3] / x[4] : Double.NaN);
     }
 
-    /** A load of known watts with a limit in per cent: doubling the voltage quarters the section. */
+    /**
+     * A load of known watts with a limit in per cent: doubling the voltage quarters the section.
+     */
     private static boolean halves(final double volts, final Setting s) {
         return Voltages.nominal(volts) > 12 && s.gave(LOAD_POWER) && !s.gave(DROP_LIMIT);
     }

@@ -3,6 +3,7 @@ package wireworthy.rules;
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 
 /** The unit a quantity is usually given in, how it is shown, named and typed. */
 record FieldUnit(Unit unit, String example) {
@@ -10,7 +11,7 @@ record FieldUnit(Unit unit, String example) {
     private static final Map<Dimension, FieldUnit> ALL = all();
 
     static FieldUnit of(final Dimension dimension) {
-        return ALL.get(dimension);
+        return Objects.requireNonNull(ALL.get(dimension));
     }
 
     private static Map<Dimension, FieldUnit> all() {
@@ -48,7 +49,10 @@ record FieldUnit(Unit unit, String example) {
     }
 
     private static FieldUnit field(
-            final Dimension dimension, final String shown, final String name, final String example) {
+            final Dimension dimension,
+            final String shown,
+            final String name,
+            final String example) {
         final BigDecimal factor = BigDecimal.valueOf(dimension.scale());
         return new FieldUnit(Unit.of(dimension.unit(), shown, name, factor), example);
     }

@@ -20,8 +20,7 @@ public final class FigureText {
     private static final BigDecimal SMALLEST_PLAIN = new BigDecimal("0.000001");
     private static final BigDecimal LARGEST_PLAIN = new BigDecimal("1e9");
     private static final double SMALLEST_OHM = 0.001;
-    private static final Unit MILLIOHM =
-            Prefix.MILLI.of(FieldUnit.of(Dimension.RESISTANCE).unit());
+    private static final Unit MILLIOHM = Prefix.MILLI.of(FieldUnit.of(Dimension.RESISTANCE).unit());
 
     private FigureText() {}
 
@@ -41,8 +40,7 @@ public final class FigureText {
     }
 
     /** For a ceiling: never more than the figure itself. */
-    public static String roundedDown(
-            final double si, final Dimension dimension, final int digits) {
+    public static String roundedDown(final double si, final Dimension dimension, final int digits) {
         return text(si, dimension, digits, RoundingMode.FLOOR);
     }
 

@@ -35,7 +35,7 @@ public final class Figures {
         try {
             return figures.read();
         } catch (final UnreadableFigure e) {
-            return figures.refused(e.getMessage());
+            return figures.refused(e.problem());
         }
     }
 
@@ -64,7 +64,8 @@ public final class Figures {
         }
         return switch (dimension) {
             case NAME, LIST ->
-                    new Reading.Unreadable("Names and lists are not figures: " + Typed.quoted(typed));
+                    new Reading.Unreadable(
+                            "Names and lists are not figures: " + Typed.quoted(typed));
             case AREA -> area(plain);
             case GAUGE -> gauge(plain);
             case FACTOR, COUNT -> number(withoutTimes(plain));
@@ -167,7 +168,7 @@ public final class Figures {
     }
 
     private boolean fits(final Numeral number) {
-        return dimension != Dimension.COUNT || number.isWhole() && number.value().signum() >= 0;
+        return dimension != Dimension.COUNT || (number.isWhole() && number.value().signum() >= 0);
     }
 
     private Reading asked(final Reading.Read first, final Reading.Read second) {
@@ -196,9 +197,6 @@ public final class Figures {
             return typedText;
         }
         final int digits = Math.max(LEAST_FIGURES_SHOWN, Math.min(number.digits(), 12));
-        return typedText
-                + " ("
-                + FigureText.inFieldUnit(si.doubleValue(), dimension, digits)
-                + ')';
+        return typedText + " (" + FigureText.inFieldUnit(si.doubleValue(), dimension, digits) + ')';
     }
 }

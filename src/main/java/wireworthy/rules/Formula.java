@@ -7,9 +7,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The text of a sum, such as {@code {load-power} ÷ {supply-voltage}}, with the quantities it takes in
- * the order in which they first appear. One text serves the words, the numbers and the order of the
- * values that the code is given.
+ * The text of a sum, such as {@code {load-power} ÷ {supply-voltage}}, with the quantities it takes
+ * in the order in which they first appear. One text serves the words, the numbers and the order of
+ * the values that the code is given.
  */
 public final class Formula {
     private static final Pattern PLACE = Pattern.compile("\\{([a-z-]+)(?:@(\\d+))?}");
@@ -29,7 +29,8 @@ public final class Formula {
     }
 
     /**
-     * Reads a template. {@code {id}} is the circuit's quantity, {@code {id@2}} that of the second load.
+     * Reads a template. {@code {id}} is the circuit's quantity, {@code {id@2}} that of the second
+     * load.
      */
     public static Formula of(final String template) {
         final List<String> between = new ArrayList<>();
@@ -52,7 +53,9 @@ public final class Formula {
                 Quantity.valueOf(name), subject == null ? Ref.CIRCUIT : Integer.parseInt(subject));
     }
 
-    /** The same formula for one load of a list: each quantity that loads have becomes that load's. */
+    /**
+     * The same formula for one load of a list: each quantity that loads have becomes that load's.
+     */
     public Formula forLoad(final int load) {
         final List<Ref> moved =
                 places.stream()
@@ -69,6 +72,11 @@ public final class Formula {
     /** Whether it says in words what is chosen, rather than a sum of signs. */
     public boolean inWords() {
         return inWords;
+    }
+
+    /** Whether it takes over one value as it stands. */
+    public boolean onlyCopies() {
+        return places.size() == 1 && between.stream().allMatch(String::isEmpty);
     }
 
     /** The text with each place filled in. */

@@ -22,7 +22,7 @@ final class Fraction {
             return false;
         }
         return cursor.isOneOf(VULGAR, 0)
-                || !number.isEmpty() && (slashFollows(cursor) || partFollows(cursor));
+                || (!number.isEmpty() && (slashFollows(cursor) || partFollows(cursor)));
     }
 
     private static boolean slashFollows(final Cursor cursor) {
@@ -36,7 +36,7 @@ final class Fraction {
         }
         return cursor.peek(0) == ' '
                 && (cursor.isOneOf(VULGAR, 1)
-                        || i > 1 && cursor.peek(i) == '/' && cursor.isDigit(i + 1));
+                        || (i > 1 && cursor.peek(i) == '/' && cursor.isDigit(i + 1)));
     }
 
     /** The number with its fraction; the cursor ends behind it. */

@@ -25,22 +25,13 @@ final class FuseRules {
                 .gives(FUSE_FLOOR, "{circuit-current} × {margin}", (x, s) -> x[0] * x[1])
                 .forward()
                 .skips("margin-left-out", "{circuit-current}")
-                .slip(
-                        "margin-taken-off",
-                        "{circuit-current} ÷ {margin}",
-                        (x, s) -> x[0] / x[1])
+                .slip("margin-taken-off", "{circuit-current} ÷ {margin}", (x, s) -> x[0] / x[1])
                 .slip(
                         "margin-taken-off",
                         "{circuit-current} × (2 − {margin})",
                         (x, s) -> x[0] * (2 - x[1]))
-                .slip(
-                        "margin-added-flat",
-                        "{circuit-current} + {margin}",
-                        (x, s) -> x[0] + x[1])
-                .slip(
-                        "fuse-by-start-current",
-                        "{margin} × {start-current}",
-                        (x, s) -> x[0] * x[1])
+                .slip("margin-added-flat", "{circuit-current} + {margin}", (x, s) -> x[0] + x[1])
+                .slip("fuse-by-start-current", "{margin} × {start-current}", (x, s) -> x[0] * x[1])
                 .slip(
                         "fuse-by-start-current",
                         "{margin} × {start-multiple} × {circuit-current}",
@@ -91,6 +82,10 @@ final class FuseRules {
                         "underated-upper-bound",
                         "largest rating up to {table-ampacity}",
                         (x, s) -> s.series().atOrBelow(x[0]).orElse(Double.NaN))
+                .picks(
+                        "underated-upper-bound",
+                        "second largest rating up to {table-ampacity}",
+                        (x, s) -> second(x[0], s.series()))
                 .gives(
                         FUSE,
                         "smallest standard rating at or above {fuse-floor}",
@@ -116,13 +111,18 @@ final class FuseRules {
                         (x, s) -> s.series().atOrBelow(x[0]).orElse(Double.NaN));
     }
 
-    private static double between(final double floor, final double ceiling, final FuseSeries series) {
+    private static double between(
+            final double floor, final double ceiling, final FuseSeries series) {
         final double rating = series.atOrAbove(floor).orElse(Double.NaN);
         return rating <= ceiling * (1 + EVEN) ? rating : Double.NaN;
     }
 
     private static double above(final double amps, final FuseSeries series) {
         return series.atOrAbove(amps * (1 + 1e-6)).orElse(Double.NaN);
+    }
+
+    private static double second(final double amps, final FuseSeries series) {
+        return series.below(series.atOrBelow(amps).orElse(Double.NaN)).orElse(Double.NaN);
     }
 
     private static double skipped(final double floor, final FuseSeries series) {

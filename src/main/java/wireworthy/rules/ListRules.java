@@ -96,7 +96,12 @@ public final class ListRules {
         }
         final String rises =
                 motors.stream()
-                        .map(load -> "({start-multiple@" + load + "} − 1) × " + text(oneCurrent(load)))
+                        .map(
+                                load ->
+                                        "({start-multiple@"
+                                                + load
+                                                + "} − 1) × "
+                                                + text(oneCurrent(load)))
                         .collect(Collectors.joining(", "));
         final String rise = motors.size() == 1 ? rises : "the largest of " + rises;
         return Optional.of(

@@ -120,8 +120,7 @@ final class MixedUnits {
 
     private Reading.Read joined() {
         final Part last = parts.get(parts.size() - 1);
-        final BigDecimal si =
-                parts.stream().map(Part::si).reduce(BigDecimal.ZERO, BigDecimal::add);
+        final BigDecimal si = parts.stream().map(Part::si).reduce(BigDecimal.ZERO, BigDecimal::add);
         final BigDecimal step = last.number().step().multiply(last.unit().factor());
         final int digits = si.divideToIntegralValue(step).setScale(0).precision();
         final String understood = each(p -> p.number().text() + ' ' + p.unit().shown());

@@ -47,10 +47,7 @@ final class PowerRules {
         topic.rule("load-power", CURRENT_FROM_POWER)
                 .gives(LOAD_CURRENT, "{load-power} ÷ {supply-voltage}", (x, s) -> x[0] / x[1])
                 .unless(EFFICIENCY)
-                .slip(
-                        "power-times-volts",
-                        "{load-power} × {supply-voltage}",
-                        (x, s) -> x[0] * x[1])
+                .slip("power-times-volts", "{load-power} × {supply-voltage}", (x, s) -> x[0] * x[1])
                 .slip("volts-over-power", "{supply-voltage} ÷ {load-power}", (x, s) -> x[0] / x[1])
                 .skips("watts-as-amps", "{load-power}")
                 .slip("mains-voltage", "{load-power} ÷ 230", (x, s) -> x[0] / 230)

@@ -101,9 +101,11 @@ final class ProtectionRules {
                                 + " ÷ (234.5 + {insulation-temperature})))",
                         (x, s) -> heatingConstant(x[0]))
                 .forward()
-                .from(s -> new wireworthy.facts.Source(
-                        "IEC 60949, final temperature 160 °C of PVC",
-                        wireworthy.facts.Provenance.MEMORY))
+                .from(
+                        s ->
+                                new wireworthy.facts.Source(
+                                        "IEC 60949, final temperature 160 °C of PVC",
+                                        wireworthy.facts.Provenance.MEMORY))
                 .refuses(
                         (x, s) ->
                                 new Refusal(

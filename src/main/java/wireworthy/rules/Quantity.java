@@ -54,7 +54,9 @@ public enum Quantity {
     DROP("ΔV", Dimension.VOLTAGE),
     DROP_PERCENT("", SHARE),
     DROP_LIMIT("", Dimension.VOLTAGE),
-    /** The drop limit as a share of the supply; written as {@code drop-limit} with a per cent sign. */
+    /**
+     * The drop limit as a share of the supply; written as {@code drop-limit} with a per cent sign.
+     */
     DROP_LIMIT_SHARE("", SHARE),
     VOLTAGE_AT_LOAD("V", Dimension.VOLTAGE),
     POWER_LOST("", Dimension.POWER),

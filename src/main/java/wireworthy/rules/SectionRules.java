@@ -91,7 +91,8 @@ final class SectionRules {
         }
         return new Refusal(
                 "given.available-sections",
-                mm2 + " would be needed and none of the available sections reaches it:"
+                mm2
+                        + " would be needed and none of the available sections reaches it:"
                         + " shorten the run, split the circuit or raise the voltage");
     }
 }

@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.util.List;
 
 /**
- * What the points, commas, spaces and apostrophes inside a number mean. A point is always decimal. A
- * comma before exactly three digits could be decimal or a thousands separator, unless only zeros
+ * What the points, commas, spaces and apostrophes inside a number mean. A point is always decimal.
+ * A comma before exactly three digits could be decimal or a thousands separator, unless only zeros
  * stand before it.
  */
 final class Separators {

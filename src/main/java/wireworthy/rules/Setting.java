@@ -40,8 +40,8 @@ public record Setting(
     }
 
     /**
-     * The next rating at or above a current, A: of the series given; where none was given, of blades
-     * or else of the first larger series that reaches it.
+     * The next rating at or above a current, A: of the series given; where none was given, of
+     * blades or else of the first larger series that reaches it.
      */
     public OptionalDouble ratingFor(final double amps) {
         final OptionalDouble own = series.atOrAbove(amps);

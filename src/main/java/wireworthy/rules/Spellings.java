@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 
 /**
- * The ways of writing the units of one kind. Capitals do not matter where they cannot: "KW" and "kw"
- * are kilowatts, but "MW" could be milli or mega and has both meanings.
+ * The ways of writing the units of one kind. Capitals do not matter where they cannot: "KW" and
+ * "kw" are kilowatts, but "MW" could be milli or mega and has both meanings.
  */
 final class Spellings {
 
@@ -55,7 +55,7 @@ final class Spellings {
         return plain.startsWith("M") ? "M" + lower.substring(1) : lower;
     }
 
-    /** Without spaces, dots, raised signs and brackets: "Ω·mm²/m" and "ohm mm^2 per m" are one. */
+    /** Without spaces, dots, hats and brackets: "Ω·mm²/m" and "ohm mm^2 per m" are one. */
     private static String plain(final String typed) {
         final String slashed = typed.indexOf(" per ") > 0 ? typed.replace(" per ", "/") : typed;
         final StringBuilder plain = new StringBuilder(slashed.length() + 4);

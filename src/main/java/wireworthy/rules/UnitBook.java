@@ -33,7 +33,7 @@ final class UnitBook {
             final String spellings) {
         for (final Prefix prefix : prefixes) {
             final Unit scaled = prefix.of(unit);
-            for (final String spelling : spellings.split(", ")) {
+            for (final String spelling : spellings.split(", ", -1)) {
                 add(kind, prefix, scaled, spelling);
             }
         }
@@ -49,7 +49,7 @@ final class UnitBook {
             final Unit scaled = prefix.of(unit);
             final Unit symbol =
                     Unit.of(scaled.word(), scaled.shown(), scaled.shown(), scaled.factor());
-            for (final String ending : endings.split(", ")) {
+            for (final String ending : endings.split(", ", -1)) {
                 OHM.forEach(ohm -> add(kind, prefix, symbol, ohm + ending));
             }
         }

@@ -182,10 +182,7 @@ final class UnitTable {
         ohmsPer("cm", new BigDecimal("0.01"), "/cm, /centimetre, /centimeter");
         ohmsPer("km", new BigDecimal("1000"), "/km, /kilometre, /kilometer, /1000m, /1,000m");
         ohmsPer("ft", FOOT, "/ft, /foot");
-        ohmsPer(
-                "kft",
-                FOOT.scaleByPowerOfTen(3),
-                "/kft, /1000ft, /1,000ft, /1000feet, /1,000feet");
+        ohmsPer("kft", FOOT.scaleByPowerOfTen(3), "/kft, /1000ft, /1,000ft, /1000feet, /1,000feet");
         final Dimension kind = Dimension.RESISTANCE_PER_LENGTH;
         book.add(kind, unit("mV/A/m", "mV/A/m", "0.001"), "mV/A/m, mV/Am");
         book.add(kind, unit("V/A/m", "V/A/m", "1"), "V/A/m, V/Am");

@@ -21,8 +21,8 @@ public final class Voltages {
     }
 
     /**
-     * The highest voltage a system is charged at, V: 14.8 V a 12 V block, as lead and lithium chargers
-     * commonly go. From memory, unconfirmed.
+     * The highest voltage a system is charged at, V: 14.8 V a 12 V block, as lead and lithium
+     * chargers commonly go. From memory, unconfirmed.
      */
     public static double highestCharging(final double volts) {
         return Math.max(volts, nominal(volts) / 12 * 14.8);

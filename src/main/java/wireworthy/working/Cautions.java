@@ -86,7 +86,9 @@ public final class Cautions {
     private void noRating(final OptionalDouble ceiling) {
         final OptionalDouble floor = worked.value(FUSE_FLOOR);
         final String from =
-                "No rating of the series " + setting.series().id() + " fits: the floor is "
+                "No rating of the series "
+                        + setting.series().id()
+                        + " fits: the floor is "
                         + FigureText.roundedUp(floor.orElse(0), Dimension.CURRENT, 3);
         if (ceiling.isPresent() && setting.series().atOrAbove(floor.orElse(0)).isPresent()) {
             add(

@@ -66,7 +66,7 @@ public final class Plan {
         for (int i = 0; i < steps.length; i++) {
             for (final Slip slip : steps[i].direction().slips()) {
                 final int[] inputs = places(slip.formula().inputs());
-                if (Arrays.stream(inputs).allMatch(before(steps[i].output())::test)) {
+                if (Arrays.stream(inputs).allMatch(before(steps[i].output()))) {
                     all.add(new SlipAt(i, slip, inputs));
                 }
             }
@@ -146,8 +146,7 @@ public final class Plan {
             } else if (slip == null) {
                 values[output] = steps[i].of(values, setting);
             } else {
-                values[output] =
-                        Step.of(slip.slip().arithmetic(), slip.inputs(), values, setting);
+                values[output] = Step.of(slip.slip().arithmetic(), slip.inputs(), values, setting);
             }
         }
         return values;

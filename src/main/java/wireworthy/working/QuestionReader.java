@@ -248,8 +248,7 @@ public final class QuestionReader {
                         entry -> {
                             final String where = "answers." + entry.getKey();
                             answers.put(
-                                    quantity(where, entry.getKey()),
-                                    text(where, entry.getValue()));
+                                    quantity(where, entry.getKey()), text(where, entry.getValue()));
                         });
         return answers;
     }

@@ -97,11 +97,12 @@ public final class Remedies {
 
     private Remedy larger(final double section) {
         final double exact = section * drop / limit;
-        final double needed =
-                Math.max(exact, worked.value(SECTION_FOR_AMPACITY).orElse(0));
+        final double needed = Math.max(exact, worked.value(SECTION_FOR_AMPACITY).orElse(0));
         final double standard =
-                DoubleStream.of(sizes()).filter(s -> s >= needed * (1 - EVEN)).findFirst().orElse(
-                        exact);
+                DoubleStream.of(sizes())
+                        .filter(s -> s >= needed * (1 - EVEN))
+                        .findFirst()
+                        .orElse(exact);
         final Quantity quantity = standard > exact ? STANDARD_SECTION : SECTION_FOR_DROP;
         return new Remedy(
                 "larger-section",

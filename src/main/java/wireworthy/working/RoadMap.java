@@ -14,8 +14,8 @@ import wireworthy.rules.Ref;
 
 /**
  * Finds the cheapest chain of lines to every value that can be had (Knuth's generalisation of
- * Dijkstra's algorithm, 1977). Ties go to the direction declared first. A value reached in an earlier
- * round keeps its road: so givens outrank assumptions.
+ * Dijkstra's algorithm, 1977). Ties go to the direction declared first. A value reached in an
+ * earlier round keeps its road: so givens outrank assumptions.
  */
 final class RoadMap {
     private record Candidate(double cost, int order, Direction direction, boolean assumed) {}
@@ -26,8 +26,7 @@ final class RoadMap {
     private final Map<Ref, Road> roads = new LinkedHashMap<>();
     private final PriorityQueue<Candidate> queue =
             new PriorityQueue<>(
-                    Comparator.comparingDouble(Candidate::cost)
-                            .thenComparingInt(Candidate::order));
+                    Comparator.comparingDouble(Candidate::cost).thenComparingInt(Candidate::order));
 
     RoadMap(final List<Direction> directions) {
         this.directions = directions;

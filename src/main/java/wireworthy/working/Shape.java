@@ -62,8 +62,7 @@ record Shape(Setting setting, List<Ref> figures, List<Set<Quantity>> loads, List
         }
         return new Setting(
                 CableTables.named(question.names().getOrDefault(Quantity.CABLE_TABLE, "thin-wall")),
-                FuseSeriesTable.named(
-                        question.names().getOrDefault(Quantity.FUSE_SERIES, "blade")),
+                FuseSeriesTable.named(question.names().getOrDefault(Quantity.FUSE_SERIES, "blade")),
                 is(question, Quantity.CONDUCTOR_METAL, "aluminium"),
                 is(question, Quantity.RETURN, "chassis"),
                 is(question, Quantity.ENGINE_SPACE, "yes"),

@@ -18,9 +18,6 @@ public final class Sold {
         if (!setting.table().byGauge() || !setting.available().isEmpty()) {
             return area;
         }
-        return setting.table()
-                .rowFor(mm2)
-                .map(row -> row.label() + " (" + area + ")")
-                .orElse(area);
+        return setting.table().rowFor(mm2).map(row -> row.label() + " (" + area + ")").orElse(area);
     }
 }

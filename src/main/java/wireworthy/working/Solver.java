@@ -65,8 +65,7 @@ public final class Solver {
                         question.available(),
                         List.copyOf(find),
                         Map.of());
-        final Plan plan =
-                wide(Shape.key(question), key -> new Planner(Shape.of(wide)).plan());
+        final Plan plan = wide(Shape.key(question), key -> new Planner(Shape.of(wide)).plan());
         return new Worked(wide, plan, plan.run(plan.start(givens(wide))), Map.of());
     }
 
@@ -147,7 +146,8 @@ public final class Solver {
         final double worked = run[plan.placeOf(given).orElseThrow()];
         final double typed = values.getOrDefault(given, Double.NaN);
         if (Math.abs(worked - typed) > CONTRADICTION * Math.abs(typed)) {
-            throw new Unworkable("given." + given.quantity().id(), says(plan, given, typed, worked));
+            throw new Unworkable(
+                    "given." + given.quantity().id(), says(plan, given, typed, worked));
         }
     }
 

@@ -76,7 +76,7 @@ public final class Telling {
             final double value) {
         final String sum = formula.fill(in -> number(in, values[placeOf(plan, in)], formula));
         final String result = Double.isNaN(value) ? "nothing fits" : exact(ref.quantity(), value);
-        return sum.equals(result) ? sum : sum + " = " + result;
+        return formula.onlyCopies() ? result : sum + " = " + result;
     }
 
     private static int placeOf(final Plan plan, final Ref ref) {

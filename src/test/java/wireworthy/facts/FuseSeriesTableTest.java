@@ -3,11 +3,10 @@ package wireworthy.facts;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-import java.util.OptionalDouble;
 
 class FuseSeriesTableTest {
     private static final FuseSeries BLADE = FuseSeriesTable.named("blade");

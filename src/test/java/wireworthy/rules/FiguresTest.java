@@ -40,8 +40,7 @@ class FiguresTest {
         }
     }
 
-    private static void assertRead(
-            final Reading reading, final String value, final String text) {
+    private static void assertRead(final Reading reading, final String value, final String text) {
         assertThat(reading).isInstanceOf(Reading.Read.class);
         final Reading.Read read = (Reading.Read) reading;
         assertValue(read, value);
@@ -167,8 +166,7 @@ class FiguresTest {
         final Random random = new Random(20260101);
         final Dimension[] dimensions = Dimension.values();
         for (int i = 0; i < 100_000; i++) {
-            final String typed =
-                    i % 4 == 0 ? anyText(random) : textOf(usual, random);
+            final String typed = i % 4 == 0 ? anyText(random) : textOf(usual, random);
             final Dimension dimension = dimensions[i % dimensions.length];
 
             final Reading reading = Figures.read(typed, dimension, random.nextBoolean());
