@@ -21,7 +21,8 @@ public final class Draw {
         this.solver = solver;
     }
 
-    private record Candidate(Drawn drawn, Question question, Worked worked, Ref asked, int clashes) {}
+    private record Candidate(
+            Drawn drawn, Question question, Worked worked, Ref asked, int clashes) {}
 
     /**
      * The problem of a template and a seed: the first draw whose slips stand apart, or the best of

@@ -157,7 +157,9 @@ final class SlipsApart {
     private static final Set<Quantity> TAKEN_TO_A_SIZE =
             Set.of(Quantity.FUSE_FLOOR, Quantity.SECTION_FOR_DROP);
 
-    /** How many figures on the way lie close enough to a standard size to be taken to the wrong one. */
+    /**
+     * How many figures on the way lie close enough to a standard size to be taken to the wrong one.
+     */
     private int nearSizes() {
         return (int)
                 worked.wayTo(asked).stream()

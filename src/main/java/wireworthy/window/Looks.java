@@ -19,7 +19,14 @@ public final class Looks {
     private static final List<String> FONTS =
             List.of("Andika-Regular.ttf", "Andika-Bold.ttf", "Andika-Italic.ttf");
     private static final List<String> SHEETS =
-            List.of("base.css", "controls.css", "strip.css", "parts.css", "overlay.css");
+            List.of(
+                    "base.css",
+                    "controls.css",
+                    "strip.css",
+                    "parts.css",
+                    "overlay.css",
+                    "working.css",
+                    "practice.css");
 
     static {
         FONTS.forEach(Looks::loadFont);
