@@ -92,7 +92,7 @@ final class Reply {
             node.put("value", units.edge(value.getAsDouble(), asked));
         }
         node.put("unit", units.unit(asked));
-        return node.put("text", text(asked, value.orElse(Double.NaN)));
+        return node.put("text", units.text(asked, text(asked, value.orElse(Double.NaN)), value));
     }
 
     private String text(final Quantity asked, final double value) {

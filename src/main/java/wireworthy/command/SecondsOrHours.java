@@ -1,6 +1,8 @@
 package wireworthy.command;
 
+import java.util.OptionalDouble;
 import java.util.Set;
+import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
@@ -25,6 +27,13 @@ record SecondsOrHours(boolean seconds) {
 
     double edge(final double si, final Quantity quantity) {
         return small(quantity) ? si : FigureText.edge(si, quantity.dimension());
+    }
+
+    /** The text given, or that of the smaller unit. */
+    String text(final Quantity quantity, final String usual, final OptionalDouble si) {
+        return small(quantity) && si.isPresent()
+                ? FigureText.number(si.getAsDouble(), Dimension.FACTOR, 3) + " " + unit(quantity)
+                : usual;
     }
 
     String unit(final Quantity quantity) {

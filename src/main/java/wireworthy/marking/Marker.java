@@ -96,18 +96,13 @@ public final class Marker {
     private Mark read(final Ref ref, final String typed, final Reading.Read read) {
         final double right = worked.values()[place(worked.plan(), ref)];
         final SlipFigures figures = SlipFigures.carriedOn(worked, ref, pinned.clone());
-        if (Soundness.holds(worked, ref, read, right)) {
+        if (Soundness.holds(worked.plan(), worked.values(), ref, read)) {
             return sound(ref, typed, read, right);
         }
-        final double carried = figures.carried();
-        if (!ref.quantity().chosen() && close(read, carried, ref)) {
+        if (Soundness.holds(worked.plan(), figures.run(List.of()), ref, read)) {
             return followed(ref, typed, read, right);
         }
         return unsound(ref, typed, read, right, figures);
-    }
-
-    private boolean close(final Reading.Read read, final double value, final Ref ref) {
-        return Math.abs(read.value() - value) <= Soundness.tolerance(worked, ref.quantity(), value);
     }
 
     private Mark sound(
@@ -145,7 +140,7 @@ public final class Marker {
             final Reading.Read read,
             final double right,
             final SlipFigures figures) {
-        final List<Outcome> singles = explained(ref, read, right, figures.singles());
+        final List<Outcome> singles = singles(ref, read, right, figures);
         if (singles.isEmpty() && roundedEarly(ref, read, right, figures)) {
             return new Mark(
                     ref,
@@ -170,6 +165,15 @@ public final class Marker {
                 ask,
                 danger.map(Dangers::danger),
                 explaining.unsound(ref, read, right, singles, danger, ask));
+    }
+
+    /** Slips after the learner's own earlier figures; failing that, after sound ones. */
+    private List<Outcome> singles(
+            final Ref ref, final Reading.Read read, final double right, final SlipFigures figures) {
+        final List<Outcome> carried = explained(ref, read, right, figures.singles());
+        return carried.isEmpty()
+                ? explained(ref, read, right, SlipFigures.of(worked, ref))
+                : carried;
     }
 
     private List<Outcome> explained(

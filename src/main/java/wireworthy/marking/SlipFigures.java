@@ -86,11 +86,6 @@ public final class SlipFigures {
         }
     }
 
-    /** What the learner's own earlier values come to, worked soundly from there. */
-    double carried() {
-        return run(List.of())[asked];
-    }
-
     /** One slip each. */
     List<Outcome> singles() {
         return changes.stream().map(change -> outcome(List.of(change))).toList();

@@ -1,14 +1,13 @@
 package wireworthy.marking;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import wireworthy.facts.FuseSeries;
 import wireworthy.facts.FuseSeriesTable;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Setting;
-import wireworthy.working.Worked;
+import wireworthy.working.Plan;
 
 /**
  * Whether a figure is sound: numbers within 1 % and half a unit in the third significant figure,
@@ -20,25 +19,31 @@ final class Soundness {
 
     private Soundness() {}
 
-    /** Whether a typed figure is sound against a value worked for it. */
+    /**
+     * Whether a typed figure is sound against values worked for it.
+     *
+     * @param values SI by place of the plan
+     */
     static boolean holds(
-            final Worked worked, final Ref ref, final Reading.Read typed, final double right) {
+            final Plan plan, final double[] values, final Ref ref, final Reading.Read typed) {
         final double value = typed.value();
+        final double right = at(plan, values, ref.quantity(), ref);
         return switch (ref.quantity()) {
-            case FUSE -> fuse(worked, value, right);
+            case FUSE -> fuse(plan, values, value, right);
             case MAIN_FUSE -> same(value, right);
             case GAUGE -> value <= right + EVEN;
             case STANDARD_SECTION, SECTION_FOR_AMPACITY ->
                     value >= right * (1 - EVEN) - typed.lastDigit() / 2;
-            default -> Math.abs(value - right) <= tolerance(worked, ref.quantity(), right);
+            default -> Math.abs(value - right) <= tolerance(plan, values, ref.quantity(), right);
         };
     }
 
     /** SI tolerance of a number; that of volts left after a drop goes by the drop. */
-    static double tolerance(final Worked worked, final Quantity quantity, final double right) {
+    private static double tolerance(
+            final Plan plan, final double[] values, final Quantity quantity, final double right) {
         final double share =
                 quantity == Quantity.VOLTAGE_AT_LOAD
-                        ? worked.value(Quantity.SUPPLY_VOLTAGE).orElse(right) - right
+                        ? at(plan, values, Quantity.SUPPLY_VOLTAGE) - right
                         : right;
         return ONE_PER_CENT * Math.abs(share) + halfThirdFigure(quantity, right) + EVEN * right;
     }
@@ -49,18 +54,26 @@ final class Soundness {
         return shown == 0 ? 0 : 0.5 * Math.pow(10, Math.floor(Math.log10(shown)) - 2) * unit;
     }
 
-    private static boolean fuse(final Worked worked, final double value, final double right) {
-        final Setting setting = worked.plan().setting();
-        if (!setting.cableKnown()) {
+    private static boolean fuse(
+            final Plan plan, final double[] values, final double value, final double right) {
+        if (!plan.setting().cableKnown()) {
             return same(value, right);
         }
-        final OptionalDouble floor = worked.value(Quantity.FUSE_FLOOR);
-        final OptionalDouble ceiling = worked.value(Quantity.FUSE_CEILING);
-        return isRating(setting, value)
-                && floor.isPresent()
-                && ceiling.isPresent()
-                && value >= floor.getAsDouble() * (1 - EVEN)
-                && value <= ceiling.getAsDouble() * (1 + EVEN);
+        return isRating(plan.setting(), value)
+                && value >= at(plan, values, Quantity.FUSE_FLOOR) * (1 - EVEN)
+                && value <= at(plan, values, Quantity.FUSE_CEILING) * (1 + EVEN);
+    }
+
+    private static double at(final Plan plan, final double[] values, final Quantity quantity) {
+        return at(plan, values, quantity, Ref.circuit(quantity));
+    }
+
+    /** NaN where the plan has no such value, so that no comparison with it holds. */
+    private static double at(
+            final Plan plan, final double[] values, final Quantity quantity, final Ref ref) {
+        return plan.placeOf(new Ref(quantity, ref.subject()))
+                .map(place -> values[place])
+                .orElse(Double.NaN);
     }
 
     /** A rating of the series given; of any blade or strip series where none was given. */

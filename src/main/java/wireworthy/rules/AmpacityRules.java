@@ -174,12 +174,12 @@ final class AmpacityRules {
                 .skips("derating-left-out", "{table-ampacity}")
                 .slip(
                         "one-factor-only",
-                        "{table-ampacity} × {ambient-factor}",
-                        (x, s) -> x[0] * x[1])
+                        "{table-ampacity} × {ambient-factor}, without {bundle-factor}",
+                        (x, s) -> lowers(x[1]) && lowers(x[2]) ? x[0] * x[1] : Double.NaN)
                 .slip(
                         "one-factor-only",
-                        "{table-ampacity} × {bundle-factor}",
-                        (x, s) -> x[0] * x[1])
+                        "{table-ampacity} × {bundle-factor}, without {ambient-factor}",
+                        (x, s) -> lowers(x[1]) && lowers(x[2]) ? x[0] * x[1] : Double.NaN)
                 .slip(
                         "factor-divided",
                         "{table-ampacity} ÷ ({ambient-factor} × {bundle-factor})",
@@ -202,6 +202,10 @@ final class AmpacityRules {
                         (x, s) -> x[0] / (x[1] * x[2] * k3))
                 .where(where)
                 .backward();
+    }
+
+    private static boolean lowers(final double factor) {
+        return factor < 1;
     }
 
     private static void needed(final Topic topic) {

@@ -82,6 +82,10 @@ final class FuseRules {
                         "underated-upper-bound",
                         "largest rating up to {table-ampacity}",
                         (x, s) -> s.series().atOrBelow(x[0]).orElse(Double.NaN))
+                .picks(
+                        "underated-upper-bound",
+                        "second largest rating up to {table-ampacity}",
+                        (x, s) -> second(x[0], s.series()))
                 .gives(
                         FUSE,
                         "smallest standard rating at or above {fuse-floor}",
@@ -115,6 +119,10 @@ final class FuseRules {
 
     private static double above(final double amps, final FuseSeries series) {
         return series.atOrAbove(amps * (1 + 1e-6)).orElse(Double.NaN);
+    }
+
+    private static double second(final double amps, final FuseSeries series) {
+        return series.below(series.atOrBelow(amps).orElse(Double.NaN)).orElse(Double.NaN);
     }
 
     private static double skipped(final double floor, final FuseSeries series) {
