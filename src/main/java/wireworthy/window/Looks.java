@@ -18,7 +18,7 @@ public final class Looks {
     private static final String BASE = "/atlantafx/base/theme/primer-light.css";
     private static final List<String> FONTS =
             List.of("Andika-Regular.ttf", "Andika-Bold.ttf", "Andika-Italic.ttf");
-    private static final List<String> SHEETS =
+    static final List<String> SHEETS =
             List.of(
                     "base.css",
                     "controls.css",
