@@ -16,6 +16,7 @@ public enum FigureKind {
     VOLTS_ALONG_THE_RUN(
             CIRCUIT_CURRENT, SECTION, ONE_WAY_LENGTH, SUPPLY_VOLTAGE, DROP_LIMIT, RESISTIVITY);
 
+    @SuppressWarnings("ImmutableEnumChecker") // a list made by List.of
     private final List<FigureOption> options;
 
     FigureKind(final FigureOption... options) {
