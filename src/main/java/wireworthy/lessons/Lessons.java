@@ -79,7 +79,8 @@ public final class Lessons {
                     new LessonProblem(
                             opened.text().file(),
                             1,
-                            "The id " + opened.heading().id() + " belongs to " + first.text().file(),
+                            "The id %s belongs to %s"
+                                    .formatted(opened.heading().id(), first.text().file()),
                             "Give this lesson an id of its own."));
         }
     }
