@@ -33,6 +33,7 @@ final class HelpCard extends VBox {
         row(grid, Keys.SMALLER.getDisplayText(), "Smaller text");
         row(grid, Keys.USUAL.getDisplayText(), "Usual text size");
         row(grid, Keys.THEME.getDisplayText(), "Light or dark colours");
+        row(grid, Keys.QUIT.getDisplayText(), "Close the program");
         row(grid, Keys.HELP.getDisplayText(), "This card");
         return grid;
     }

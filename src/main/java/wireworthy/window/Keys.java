@@ -12,6 +12,7 @@ final class Keys {
     static final KeyCombination SMALLER = shortcut(KeyCode.MINUS);
     static final KeyCombination USUAL = shortcut(KeyCode.DIGIT0);
     static final KeyCombination THEME = shortcut(KeyCode.D);
+    static final KeyCombination QUIT = shortcut(KeyCode.Q);
     static final KeyCombination HELP = new KeyCodeCombination(KeyCode.F1);
 
     private static final List<KeyCode> DIGITS =
@@ -33,6 +34,7 @@ final class Keys {
         put(scene, window::smallerText, KeyCode.MINUS, KeyCode.SUBTRACT);
         put(scene, window::usualText, KeyCode.DIGIT0, KeyCode.NUMPAD0);
         put(scene, window::otherTheme, KeyCode.D);
+        put(scene, window::quit, KeyCode.Q);
         scene.getAccelerators().put(HELP, window::help);
         for (int i = 0; i < DIGITS.size(); i++) {
             final int number = i + 1;

@@ -18,8 +18,15 @@ public final class Looks {
     private static final String BASE = "/atlantafx/base/theme/primer-light.css";
     private static final List<String> FONTS =
             List.of("Andika-Regular.ttf", "Andika-Bold.ttf", "Andika-Italic.ttf");
-    private static final List<String> SHEETS =
-            List.of("base.css", "controls.css", "strip.css", "parts.css", "overlay.css");
+    static final List<String> SHEETS =
+            List.of(
+                    "base.css",
+                    "controls.css",
+                    "strip.css",
+                    "parts.css",
+                    "overlay.css",
+                    "working.css",
+                    "practice.css");
 
     static {
         FONTS.forEach(Looks::loadFont);
@@ -30,11 +37,12 @@ public final class Looks {
 
     /** Dresses the scene; may be called again with another theme or size. */
     public static void dress(final Scene scene, final Theme theme, final int textPerCent) {
-        scene.getStylesheets()
-                .setAll(
-                        Stream.concat(SHEETS.stream(), Stream.of(theme.sheet()))
-                                .map(Looks::sheet)
-                                .toList());
+        final List<String> sheets =
+                Stream.concat(SHEETS.stream(), Stream.of(theme.sheet())).map(Looks::sheet).toList();
+        // Setting the same sheets again would have them all read again.
+        if (!scene.getStylesheets().equals(sheets)) {
+            scene.getStylesheets().setAll(sheets);
+        }
         final double pixels = TEXT_PIXELS * textPerCent / 100;
         scene.getRoot().setStyle("-fx-font-size: " + pixels + "px;");
     }

@@ -39,13 +39,13 @@ public final class MainWindow implements Shell {
         this.places = List.copyOf(places);
         this.settings = settings;
         this.background = background;
-        strip = new TerminalStrip(places, this::use, view);
+        strip = new TerminalStrip(places, this::show, view);
         desk.getStyleClass().add(Styles.DESK);
         desk.setTop(strip);
         scene = new Scene(overlay, WIDTH, HEIGHT);
         Keys.install(scene, this);
         dress();
-        use(lastPlace());
+        strip.select(lastPlace());
     }
 
     /** The scene to put on a stage. */
@@ -55,7 +55,7 @@ public final class MainWindow implements Shell {
 
     @Override
     public void go(final String placeId) {
-        use(
+        strip.select(
                 places.stream()
                         .filter(it -> it.id().equals(placeId))
                         .findFirst()
@@ -80,7 +80,7 @@ public final class MainWindow implements Shell {
     /** Goes to the place with this number, from 1 in the order of the strip, if there is one. */
     void goToNumber(final int number) {
         if (number <= places.size() && !overlay.isLaid()) {
-            use(places.get(number - 1));
+            strip.select(places.get(number - 1));
         }
     }
 
@@ -108,8 +108,11 @@ public final class MainWindow implements Shell {
         overlay.lay(new HelpCard(places, this));
     }
 
-    private void use(final Place place) {
-        strip.mark(place);
+    void quit() {
+        scene.getWindow().hide();
+    }
+
+    private void show(final Place place) {
         desk.setCenter(built.computeIfAbsent(place.id(), id -> place.build(this)));
         settings.change(it -> it.withPlace(place.id()));
         place.shown();

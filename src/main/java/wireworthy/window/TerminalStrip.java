@@ -5,10 +5,12 @@ import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.Toggle;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import org.jspecify.annotations.Nullable;
 import wireworthy.window.parts.Styles;
 
 /** The places as terminals in a row. When the text is too large for one row, it takes two. */
@@ -23,6 +25,7 @@ final class TerminalStrip extends HBox {
     TerminalStrip(final List<Place> places, final Consumer<Place> use, final Node view) {
         getStyleClass().add(Styles.STRIP);
         name.getStyleClass().add(Styles.WORDMARK);
+        name.setMinWidth(USE_PREF_SIZE);
         name.managedProperty().bind(name.visibleProperty());
         widthProperty().addListener(change -> makeRoom());
         name.fontProperty().addListener(change -> makeRoom());
@@ -31,25 +34,31 @@ final class TerminalStrip extends HBox {
                 .getChildren()
                 .addAll(
                         IntStream.range(0, places.size())
-                                .mapToObj(i -> terminal(places.get(i), i + 1, use))
+                                .mapToObj(i -> terminal(places.get(i), i + 1))
                                 .toList());
+        group.selectedToggleProperty().addListener((property, before, now) -> tell(now, use));
         HBox.setHgrow(terminals, Priority.ALWAYS);
         getChildren().addAll(name, terminals, view);
     }
 
-    /** Screws down the terminal of the place in use. */
-    void mark(final Place place) {
+    /** Screws down the terminal of a place, as a press on it does. */
+    void select(final Place place) {
         group.getToggles().stream()
-                .map(Terminal.class::cast)
-                .filter(it -> it.getId().equals(place.id()))
+                .filter(it -> it.getUserData() == place)
                 .forEach(it -> it.setSelected(true));
     }
 
-    private Terminal terminal(final Place place, final int number, final Consumer<Place> use) {
+    private Terminal terminal(final Place place, final int number) {
         final Terminal terminal = new Terminal(place, number);
+        terminal.setUserData(place);
         terminal.setToggleGroup(group);
-        terminal.setOnAction(event -> use.accept(place));
         return terminal;
+    }
+
+    private static void tell(final @Nullable Toggle now, final Consumer<Place> use) {
+        if (now != null && now.getUserData() instanceof Place place) {
+            use.accept(place);
+        }
     }
 
     private void makeRoom() {

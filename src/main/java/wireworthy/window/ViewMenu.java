@@ -17,6 +17,7 @@ final class ViewMenu extends MenuButton {
     ViewMenu(final MainWindow window) {
         super("View");
         getStyleClass().add(Styles.VIEW_MENU);
+        setMinWidth(USE_PREF_SIZE);
         setAccessibleText("View: text size, light or dark, keys");
         larger = item("Larger text", Keys.LARGER, window::largerText);
         smaller = item("Smaller text", Keys.SMALLER, window::smallerText);

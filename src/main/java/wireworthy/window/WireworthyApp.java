@@ -1,7 +1,9 @@
 package wireworthy.window;
 
 import java.nio.file.Path;
+import java.util.logging.Logger;
 import javafx.application.Application;
+import javafx.scene.image.Image;
 import javafx.stage.Stage;
 import wireworthy.record.DataFolder;
 import wireworthy.record.ErrorLog;
@@ -10,10 +12,16 @@ import wireworthy.record.SettingsKeeper;
 
 /** The program in its window. */
 public final class WireworthyApp extends Application {
+    /** JavaFX warns when it is not started from modules; that says nothing to a person. */
+    private static final String CLASS_PATH_WARNING = "Unsupported JavaFX configuration";
+
+    private static final Logger TOOLKIT = Logger.getLogger("javafx");
+
     private Runnable atEnd = () -> {};
 
     /** Opens the window and returns when it has been closed. */
     public static void open(final DataFolder folder) {
+        TOOLKIT.setFilter(it -> !it.getMessage().startsWith(CLASS_PATH_WARNING));
         Application.launch(WireworthyApp.class, folder.path().toString());
     }
 
@@ -22,6 +30,7 @@ public final class WireworthyApp extends Application {
         final DataFolder folder = new DataFolder(Path.of(getParameters().getRaw().get(0)));
         final ErrorLog log = new ErrorLog(folder.log());
         stage.setTitle("Wireworthy");
+        stage.getIcons().add(new Image("/wireworthy/window/icon.png"));
         try {
             open(stage, folder, log);
         } catch (RuntimeException failure) {

@@ -6,7 +6,7 @@ import javafx.scene.layout.Region;
 public enum Icon {
     TICK("M1.2 8.4 L3.4 6.4 L6.2 9.4 L13 1.6 L14.8 3.2 L6.4 13.4 Z"),
     CROSS("M2 4 L4 2 L8 6 L12 2 L14 4 L10 8 L14 12 L12 14 L8 10 L4 14 L2 12 L6 8 Z"),
-    CAUTION("M7 2 H9.4 L9 10 H7.4 Z M8.2 11.6 A1.2 1.2 0 1 1 8.19 11.6 Z"),
+    CAUTION("M8 0 A8 8 0 1 1 7.99 0 Z M6.8 3 V9 H9.2 V3 Z M6.8 10.6 V13 H9.2 V10.6 Z"),
     BACK("M9 2 L11 4 L7 8 L11 12 L9 14 L3 8 Z"),
     ON("M7 2 L13 8 L7 14 L5 12 L9 8 L5 4 Z");
 

@@ -1,0 +1,99 @@
+package wireworthy.window;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Supplier;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
+import javafx.scene.image.Image;
+import javafx.scene.text.Text;
+
+/**
+ * Renders a screen in the four settings it must bear and writes each as {@code
+ * target/screens/name-setting.png}. Call on the JavaFX thread.
+ */
+public final class Screens {
+    /** The settings in which every screen is looked at. */
+    public enum Setting {
+        LIGHT(Theme.LIGHT, 100, 1280, 860),
+        DARK(Theme.DARK, 100, 1280, 860),
+        LARGE(Theme.LIGHT, 150, 1280, 860),
+        SMALL(Theme.LIGHT, 100, 1024, 700);
+
+        private final Theme theme;
+        private final int textPerCent;
+        private final double width;
+        private final double height;
+
+        Setting(final Theme theme, final int textPerCent, final double width, final double height) {
+            this.theme = theme;
+            this.textPerCent = textPerCent;
+            this.width = width;
+            this.height = height;
+        }
+    }
+
+    private static final Path FOLDER = Path.of("target", "screens");
+
+    private Screens() {}
+
+    /** Renders the node, built afresh for each setting. */
+    public static void render(final String name, final Supplier<? extends Parent> node) {
+        for (final Setting setting : Setting.values()) {
+            write(name, setting, dressed(node.get(), setting).snapshot(null));
+        }
+    }
+
+    /** The node laid out in the setting, without a stage. */
+    public static Scene scene(final Parent node, final Setting setting) {
+        final Scene scene = dressed(node, setting);
+        scene.snapshot(null);
+        return scene;
+    }
+
+    private static Scene dressed(final Parent node, final Setting setting) {
+        final Scene scene = new Scene(node, setting.width, setting.height);
+        Looks.dress(scene, setting.theme, setting.textPerCent);
+        return scene;
+    }
+
+    /** Texts that do not get the room they need and so end in three dots. */
+    public static List<String> cutOff(final Parent root) {
+        final List<String> found = new ArrayList<>();
+        root.lookupAll(".text")
+                .forEach(
+                        node -> {
+                            if (node instanceof Text text
+                                    && text.getParent() instanceof Labeled labeled
+                                    && isSeen(labeled)
+                                    && !text.getText().equals(labeled.getText())) {
+                                found.add(labeled.getText());
+                            }
+                        });
+        return found;
+    }
+
+    private static boolean isSeen(final Node node) {
+        for (Node it = node; it != null; it = it.getParent()) {
+            if (!it.isVisible()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static void write(final String name, final Setting setting, final Image image) {
+        final String file = name + "-" + setting.name().toLowerCase(Locale.ROOT);
+        try {
+            Png.write(image, FOLDER.resolve(file + ".png"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

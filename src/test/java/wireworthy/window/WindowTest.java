@@ -1,0 +1,44 @@
+package wireworthy.window;
+
+import java.nio.file.Path;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Labeled;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.framework.junit5.ApplicationTest;
+import wireworthy.record.DataFolder;
+import wireworthy.record.ErrorLog;
+import wireworthy.record.SettingsFile;
+import wireworthy.record.SettingsKeeper;
+
+/** A window with the places of the test, used through keys and mouse as a person does. */
+abstract class WindowTest extends ApplicationTest {
+    @TempDir protected static Path folder;
+    protected SettingsKeeper settings;
+    protected MainWindow window;
+    protected Stage stage;
+
+    /** The places to put in the window. */
+    protected abstract List<Place> places();
+
+    @Override
+    public void start(final Stage onStage) {
+        final DataFolder data = new DataFolder(folder);
+        stage = onStage;
+        settings = new SettingsKeeper(new SettingsFile(data.settings()));
+        window = new MainWindow(places(), settings, Background.atOnce());
+        Thread.currentThread()
+                .setUncaughtExceptionHandler(new TroubleHandler(new ErrorLog(data.log()), window));
+        stage.setScene(window.scene());
+        stage.show();
+    }
+
+    /** Whether a text can be read in the window now. */
+    protected boolean reads(final String text) {
+        return lookup((Node it) -> it instanceof Labeled l && text.equals(l.getText()))
+                .queryAll()
+                .stream()
+                .anyMatch(it -> it.isVisible() && it.getScene() != null);
+    }
+}
