@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import wireworthy.practice.Banks;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.Quantity;
 import wireworthy.working.Solver;
@@ -26,6 +27,7 @@ import wireworthy.working.Telling;
 class BuiltInLessonsTest {
     private static final Solver SOLVER = new Solver();
     private static final Lessons LESSONS = Lessons.read(SOLVER, Optional.empty());
+    private static final Banks BANKS = Banks.read(List.of());
     private static final double WORDS_A_MINUTE = 130;
 
     static Stream<Lesson> lessons() {
@@ -63,6 +65,12 @@ class BuiltInLessonsTest {
         return lesson.screens().stream()
                 .map(BuiltInLessonsTest::text)
                 .collect(Collectors.joining("\n"));
+    }
+
+    private static List<String> templates(final Lesson lesson) {
+        return blocks(lesson, Block.Questions.class).stream()
+                .flatMap(block -> block.templates().stream())
+                .toList();
     }
 
     /** The paragraphs, those of lists and cautions too, without headings and tables. */
@@ -122,7 +130,7 @@ class BuiltInLessonsTest {
     void isReadInUnderTenMinutesWithOneForTheFigureAndOneForEachQuestion(final Lesson lesson) {
         final int doing =
                 blocks(lesson, Block.LiveFigure.class).size()
-                        + blocks(lesson, Block.Questions.class).get(0).templates().size();
+                        + templates(lesson).size();
         assertThat(words(text(lesson)) / WORDS_A_MINUTE + doing).isLessThan(10);
     }
 
@@ -151,9 +159,16 @@ class BuiltInLessonsTest {
         assertThat(blocks(lesson, Block.LiveFigure.class)).hasSize(1);
         assertThat(blocks(lesson, Block.WorkedExample.class)).hasSize(1);
         assertThat(blocks(lesson, Block.CautionBox.class)).isNotEmpty();
-        assertThat(blocks(lesson, Block.Questions.class))
-                .singleElement()
-                .satisfies(questions -> assertThat(questions.templates()).hasSize(3));
+        assertThat(templates(lesson)).hasSize(3);
+    }
+
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void asksQuestionsThatTheBanksHave(final Lesson lesson) {
+        for (final Block.Questions block : blocks(lesson, Block.Questions.class)) {
+            assertThat(block.templates())
+                    .allMatch(id -> BANKS.template(block.bank(), id).isPresent());
+        }
     }
 
     @ParameterizedTest

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import wireworthy.practice.ContentFiles;
 import wireworthy.working.Solver;
 
 /** A broken part is named with its line; everything else is still read. */
@@ -32,7 +33,7 @@ class HostileLessonTest {
     @TempDir private Path folder;
 
     private Lessons lessons() {
-        return Lessons.in(new Solver(), folder);
+        return Lessons.of(new Solver(), ContentFiles.in(folder, ".md"));
     }
 
     private Lesson own(final String file) throws IOException {
@@ -282,8 +283,16 @@ class HostileLessonTest {
         assertThat(lessons.problems())
                 .extracting(LessonProblem::text)
                 .containsExactly(
-                        "09-huge.md, line 1: The file is larger than 1 MB. Part it into several"
-                                + " lessons.");
+                        "09-huge.md, line 1: the file is larger than 2 MB. Split it into several"
+                                + " files.");
+    }
+
+    @Test
+    void aFileOfMoreThanOneMegabyteIsNamed() throws IOException {
+        Files.writeString(folder.resolve("10-own.md"), HEAD + "word ".repeat(300_000));
+        assertThat(lessons().problems())
+                .extracting(LessonProblem::message)
+                .containsExactly("The file is larger than 1 MB");
     }
 
     @Test
@@ -291,7 +300,7 @@ class HostileLessonTest {
         Files.write(folder.resolve("10-own.md"), new byte[] {(byte) 0xC3, 0x28});
         assertThat(lessons().problems())
                 .extracting(LessonProblem::message)
-                .containsExactly("The file is not UTF-8 text");
+                .containsExactly("the file is not UTF-8 text");
     }
 
     @Test
@@ -312,7 +321,7 @@ class HostileLessonTest {
         assertThat(lessons.contents()).hasSizeGreaterThanOrEqualTo(5);
         assertThat(lessons.problems())
                 .extracting(LessonProblem::file)
-                .isEqualTo(List.of("missing"));
+                .isEqualTo(List.of(folder.resolve("missing").toString()));
     }
 
     @Test
