@@ -103,8 +103,8 @@ final class TextRules {
     private void link(final String target, final int line) {
         final String id = target.substring(target.indexOf(':') + 1);
         final boolean known =
-                target.startsWith("lesson:") && lessonKnown.test(id)
-                        || target.startsWith("table:") && FactTables.ids().contains(id);
+                (target.startsWith("lesson:") && lessonKnown.test(id))
+                        || (target.startsWith("table:") && FactTables.ids().contains(id));
         if (!known) {
             throw new Refused(
                     line,

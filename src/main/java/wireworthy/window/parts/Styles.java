@@ -41,13 +41,39 @@ public final class Styles {
     public static final String UNSOUND = "unsound";
     public static final String CAUTION = "caution";
 
+    /** Smaller text beside figures. */
+    public static final String SMALL = "small";
+
+    // Workings
+    public static final String WORKING = "working";
+    public static final String WORKING_LINE = "working-line";
+    public static final String NUMBERS = "numbers";
+    public static final String TRUNK = "trunk";
+    public static final String TRUNK_CELL = "trunk-cell";
+    public static final String JOINT = "joint";
+    public static final String BRANCH = "branch";
+
+    // Drawings
+    public static final String DRAWING = "drawing";
+    public static final String DRAWING_TEXT = "drawing-text";
+    public static final String SYMBOL = "symbol";
+    public static final String SYMBOL_BODY = "symbol-body";
+    public static final String HEAVY = "heavy";
+    public static final String CONDUCTOR = "conductor";
+    public static final String MEASURE = "measure";
+
+    // Practice
+    public static final String TIGHT = "tight";
+    public static final String BENCH = "bench";
+    public static final String BENCH_LEFT = "bench-left";
+    public static final String ANSWER = "answer";
+
     // Live figures
     public static final String LIVE_FIGURE = "live-figure";
     public static final String IN_WORDS = "in-words";
     public static final String HANDLE = "handle";
     public static final String HANDLE_NAME = "handle-name";
     public static final String HANDLE_VALUE = "handle-value";
-    public static final String SMALL = "small";
     public static final String LARGE = "large";
     public static final String SOUND_TEXT = "sound-text";
     public static final String UNSOUND_TEXT = "unsound-text";
@@ -61,10 +87,7 @@ public final class Styles {
     public static final String MARK = "mark-line";
     public static final String HAIRLINE = "hairline";
     public static final String LIMIT_LINE = "limit-line";
-    public static final String CONDUCTOR = "conductor";
     public static final String IDLE_CONDUCTOR = "idle-conductor";
-    public static final String JOINT = "joint";
-    public static final String SYMBOL = "symbol";
     public static final String TRACK = "bar-track";
     public static final String BAR = "bar";
     public static final String BAR_NAME = "bar-name";

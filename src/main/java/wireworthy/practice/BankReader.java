@@ -1,0 +1,96 @@
+package wireworthy.practice;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.TokenStreamLocation;
+
+/** Reads one bank file. What is broken is told with its line; the other templates still load. */
+final class BankReader {
+    private static final int MOST_TEMPLATES = 500;
+    private static final int LONGEST_TITLE = 120;
+    private static final int LARGEST_VERSION = 1_000_000;
+    private static final Set<String> ENTRIES = Set.of("bank", "title", "version", "templates");
+
+    private final Draw draw;
+    private final List<BankProblem> problems = new ArrayList<>();
+
+    BankReader(final Draw draw) {
+        this.draw = draw;
+    }
+
+    /** All that was found broken so far. */
+    List<BankProblem> problems() {
+        return List.copyOf(problems);
+    }
+
+    /** The bank of a file; empty where nothing of it can be used. */
+    Optional<Bank> read(final ContentFile file) {
+        if (file instanceof ContentFile.Unread unread) {
+            problems.add(new BankProblem(unread.name(), 0, unread.message(), unread.remedy()));
+            return Optional.empty();
+        }
+        return read((ContentFile.Text) file);
+    }
+
+    private Optional<Bank> read(final ContentFile.Text file) {
+        try {
+            final Located json = Located.parse(file.text());
+            return bank(file.name(), json);
+        } catch (final JacksonException e) {
+            problems.add(notJson(file.name(), e));
+            return Optional.empty();
+        }
+    }
+
+    private static BankProblem notJson(final String file, final JacksonException e) {
+        final TokenStreamLocation location = e.getLocation();
+        final int line = location == null ? 0 : Math.max(0, location.getLineNr());
+        return new BankProblem(
+                file,
+                line,
+                "this is not JSON as it should be: " + e.getOriginalMessage(),
+                "Look here and just before for a missing comma, quote or bracket");
+    }
+
+    private Optional<Bank> bank(final String file, final Located json) {
+        try {
+            final Entry root = json.root().only(ENTRIES);
+            final String id = root.at("bank").id();
+            final String title = root.at("title").text(LONGEST_TITLE);
+            final int version = root.at("version").whole(1, LARGEST_VERSION);
+            final List<Entry> entries = root.at("templates").list(MOST_TEMPLATES);
+            return Optional.of(
+                    new Bank(id, title, version, templates(file, json, id, version, entries)));
+        } catch (final Unfit e) {
+            problems.add(e.in(file, json));
+            return Optional.empty();
+        }
+    }
+
+    private List<Template> templates(
+            final String file,
+            final Located json,
+            final String bank,
+            final int version,
+            final List<Entry> entries) {
+        final TemplateReader reader = new TemplateReader(bank, version, draw);
+        final List<Template> templates = new ArrayList<>();
+        final Set<String> ids = new HashSet<>();
+        for (final Entry entry : entries) {
+            try {
+                final Template template = reader.read(entry);
+                if (!ids.add(template.id())) {
+                    throw entry.at("id").unfit("this id is taken above", "Give it another id");
+                }
+                templates.add(template);
+            } catch (final Unfit e) {
+                problems.add(e.in(file, json));
+            }
+        }
+        return templates;
+    }
+}

@@ -1,0 +1,125 @@
+package wireworthy.practice;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+import wireworthy.rules.Dimension;
+import wireworthy.rules.Figures;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Reading;
+import wireworthy.rules.Ref;
+
+/** The figures drawn for a template, as typed, by the names of their placeholders. */
+final class Drawn {
+    static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-z0-9.-]+)}");
+    private static final JsonMapper JSON = JsonMapper.shared();
+    private static final Map<String, Quantity> LOAD_ENTRIES =
+            Map.of(
+                    "power", Quantity.LOAD_POWER,
+                    "current", Quantity.LOAD_CURRENT,
+                    "resistance", Quantity.RESISTANCE,
+                    "count", Quantity.LOAD_COUNT,
+                    "efficiency", Quantity.EFFICIENCY,
+                    "start-multiple", Quantity.START_MULTIPLE,
+                    "share-of-time", Quantity.SHARE_OF_TIME);
+
+    private final Template template;
+    private final Map<String, String> typed = new TreeMap<>();
+
+    Drawn(final Template template, final SplitMix random) {
+        this.template = template;
+        template.mentionable()
+                .forEach(given -> typed.put(given.getKey(), drawn(given.getValue(), random)));
+    }
+
+    private static String drawn(final Given.Single given, final SplitMix random) {
+        if (given instanceof Given.Range range) {
+            return range.at(random.below(range.count()));
+        }
+        return given instanceof Given.Choice choice
+                ? choice.of().get(random.below(choice.of().size()))
+                : ((Given.Fixed) given).text();
+    }
+
+    /** The question in the question format. */
+    ObjectNode question() {
+        final ObjectNode question = JSON.createObjectNode();
+        final ObjectNode given = question.putObject("given");
+        template.given().forEach((id, value) -> put(given, id, value));
+        question.put("find", template.find().id());
+        return question;
+    }
+
+    private void put(final ObjectNode given, final String id, final Given value) {
+        if (value instanceof Given.Sections sections) {
+            final ArrayNode list = given.putArray(id);
+            sections.texts().forEach(list::add);
+        } else if (value instanceof Given.Loads loads) {
+            putLoads(given.putArray(id), loads.loads());
+        } else {
+            given.put(id, typed(id));
+        }
+    }
+
+    private void putLoads(final ArrayNode list, final List<Map<String, Given.Single>> loads) {
+        for (int i = 0; i < loads.size(); i++) {
+            final ObjectNode load = list.addObject();
+            for (final String key : loads.get(i).keySet()) {
+                load.put(key, typed((i + 1) + "." + key));
+            }
+        }
+    }
+
+    private String typed(final String placeholder) {
+        return typed.getOrDefault(placeholder, "");
+    }
+
+    /** A text with its placeholders filled. */
+    String filled(final String text) {
+        final Matcher matcher = PLACEHOLDER.matcher(text);
+        return matcher.replaceAll(place -> Matcher.quoteReplacement(shown(place.group(1))));
+    }
+
+    /** A figure as people are shown it: "1.5 mm²" for "1.5 mm2", never turned into other units. */
+    private String shown(final String placeholder) {
+        final String text = typed(placeholder);
+        final Dimension dimension = dimension(placeholder);
+        if (dimension == Dimension.NAME
+                || !(Figures.read(text, dimension, false) instanceof Reading.Read read)) {
+            return text;
+        }
+        final int converted = read.text().indexOf(" (");
+        return converted < 0 ? read.text() : read.text().substring(0, converted);
+    }
+
+    private static Dimension dimension(final String placeholder) {
+        return ref(placeholder).map(ref -> ref.quantity().dimension()).orElse(Dimension.NAME);
+    }
+
+    /** The givens whose figures are drawn from a range. */
+    Set<Ref> varied() {
+        return template.mentionable()
+                .filter(given -> given.getValue() instanceof Given.Range)
+                .flatMap(given -> ref(given.getKey()).stream())
+                .collect(Collectors.toSet());
+    }
+
+    /** What a placeholder stands for; empty for the name of a load. */
+    private static Optional<Ref> ref(final String placeholder) {
+        final int dot = placeholder.indexOf('.');
+        if (dot < 0) {
+            return Quantity.of(placeholder).map(Ref::circuit);
+        }
+        final int load = Integer.parseInt(placeholder.substring(0, dot));
+        return Optional.ofNullable(LOAD_ENTRIES.get(placeholder.substring(dot + 1)))
+                .map(quantity -> new Ref(quantity, load));
+    }
+}

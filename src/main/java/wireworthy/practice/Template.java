@@ -1,0 +1,68 @@
+package wireworthy.practice;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Skill;
+
+/**
+ * A problem without its numbers.
+ *
+ * @param bank id of its bank
+ * @param version of its bank
+ * @param id its own within the bank
+ * @param skill the one it is chosen for
+ * @param difficulty -1, 0 or 1
+ * @param text with placeholders: {@code {section}}, {@code {1.power}} for the first load
+ * @param ask the question itself, which may hold placeholders too
+ * @param given by quantity id, in the order in which numbers are drawn
+ */
+public record Template(
+        String bank,
+        int version,
+        String id,
+        Skill skill,
+        int difficulty,
+        String text,
+        String ask,
+        Drawing drawing,
+        Map<String, Given> given,
+        Quantity find) {
+    public Template {
+        given = Given.ordered(given);
+    }
+
+    /** The id that tells it apart among all banks. */
+    public String fullId() {
+        return bank + "/" + id;
+    }
+
+    /** What may be mentioned in the text, by the name of its placeholder, in order. */
+    Stream<Map.Entry<String, Given.Single>> mentionable() {
+        return given.entrySet().stream().flatMap(Template::mentionable);
+    }
+
+    private static Stream<Map.Entry<String, Given.Single>> mentionable(
+            final Map.Entry<String, Given> entry) {
+        if (entry.getValue() instanceof Given.Single single) {
+            return Stream.of(Map.entry(entry.getKey(), single));
+        }
+        return entry.getValue() instanceof Given.Loads loads
+                ? mentionable(loads.loads())
+                : Stream.empty();
+    }
+
+    private static Stream<Map.Entry<String, Given.Single>> mentionable(
+            final List<Map<String, Given.Single>> loads) {
+        return Stream.iterate(0, i -> i < loads.size(), i -> i + 1)
+                .flatMap(
+                        i ->
+                                loads.get(i).entrySet().stream()
+                                        .map(
+                                                e ->
+                                                        Map.entry(
+                                                                (i + 1) + "." + e.getKey(),
+                                                                e.getValue())));
+    }
+}

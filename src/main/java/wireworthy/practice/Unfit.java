@@ -1,0 +1,24 @@
+package wireworthy.practice;
+
+/** An entry of a bank that can't be used. */
+final class Unfit extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    private final String pointer;
+    private final String remedy;
+
+    /**
+     * @param pointer JSON pointer to the entry
+     * @param message what is wrong, without a full stop
+     * @param remedy what to do, without a full stop
+     */
+    Unfit(final String pointer, final String message, final String remedy) {
+        super(message, null, false, false);
+        this.pointer = pointer;
+        this.remedy = remedy;
+    }
+
+    BankProblem in(final String file, final Located json) {
+        return new BankProblem(file, json.line(pointer), String.valueOf(getMessage()), remedy);
+    }
+}
