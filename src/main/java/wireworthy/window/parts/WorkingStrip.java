@@ -28,14 +28,19 @@ public final class WorkingStrip extends VBox {
     }
 
     private static HBox joint(final Line line) {
+        final VBox said = new VBox(said(line));
+        said.getStyleClass().add(Styles.WORKING_LINE);
+        HBox.setHgrow(said, Priority.ALWAYS);
+        return new HBox(rail(), said);
+    }
+
+    /** A piece of the copper line with its joint. */
+    static Node rail() {
         final Region joint = new Region();
         joint.getStyleClass().add(Styles.WORKING_JOINT);
         final StackPane rail = new StackPane(joint);
         rail.getStyleClass().add(Styles.WORKING_RAIL);
-        final VBox said = new VBox(said(line));
-        said.getStyleClass().add(Styles.WORKING_LINE);
-        HBox.setHgrow(said, Priority.ALWAYS);
-        return new HBox(rail, said);
+        return rail;
     }
 
     private static Node[] said(final Line line) {
@@ -47,14 +52,14 @@ public final class WorkingStrip extends VBox {
         return Stream.concat(sum, besides).toArray(Node[]::new);
     }
 
-    private static Label small(final String text) {
+    static Label small(final String text) {
         final Label label = Texts.soft(text);
         label.getStyleClass().add(Styles.SMALL);
         return label;
     }
 
     /** The sum plain, what comes of it strong. */
-    private static TextFlow numbers(final String numbers) {
+    static TextFlow numbers(final String numbers) {
         final String kept = Texts.kept(numbers);
         final int end = kept.lastIndexOf(GIVES);
         final int result = end < 0 ? 0 : end + GIVES.length();
