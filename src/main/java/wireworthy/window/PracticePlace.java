@@ -33,6 +33,10 @@ public final class PracticePlace implements Place {
     /** The name under which the settings keep this place. */
     public static final String ID = "practice";
 
+    private static final Quantity[] LOAD_LABELS = {
+        Quantity.LOAD_POWER, Quantity.LOAD_CURRENT, Quantity.CIRCUIT_CURRENT, Quantity.RESISTANCE
+    };
+
     private final PracticeModel model;
     private final Consumer<Problem> toLesson;
     private final VBox problem = new VBox();
@@ -175,7 +179,7 @@ public final class PracticePlace implements Place {
 
     private static CircuitDrawing drawing(final Problem now) {
         final String load =
-                Stream.of(Quantity.LOAD_POWER, Quantity.LOAD_CURRENT, Quantity.CIRCUIT_CURRENT)
+                Stream.of(LOAD_LABELS)
                         .map(quantity -> figure(now, quantity))
                         .flatMap(Optional::stream)
                         .findFirst()
