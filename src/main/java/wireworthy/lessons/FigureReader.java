@@ -2,7 +2,7 @@ package wireworthy.lessons;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import wireworthy.rules.Quantity;
@@ -30,7 +30,7 @@ final class FigureReader {
         final List<String> known = new ArrayList<>(List.of("id", "try"));
         kind.options().forEach(option -> known.add(option.id()));
         keys.only(known);
-        final Map<FigureOption, Handle> handles = new EnumMap<>(FigureOption.class);
+        final Map<FigureOption, Handle> handles = new LinkedHashMap<>();
         kind.options().forEach(option -> handles.put(option, handle(option, keys)));
         return new Figure(kind, Collections.unmodifiableMap(handles), keys.text("try"));
     }
@@ -62,11 +62,11 @@ final class FigureReader {
         if (!quantity.numeric()) {
             return new Handle.Named(quantity, Given.name(quantity, text));
         }
-        final Given.Number number = Given.number(quantity, text);
+        final Given.Amount number = Given.number(quantity, text);
         return new Handle.Fixed(number.quantity(), number.value());
     }
 
-    private static Given.Number number(
+    private static Given.Amount number(
             final FigureOption option, final Yaml.Keys set, final String key) {
         if (!option.quantity().numeric()) {
             throw new Refused(
@@ -78,7 +78,7 @@ final class FigureReader {
 
     private static Handle range(final FigureOption option, final Yaml.Keys set) {
         set.only(RANGE);
-        final Given.Number start = number(option, set, "start");
+        final Given.Amount start = number(option, set, "start");
         final double from = number(option, set, "from").value();
         final double to = number(option, set, "to").value();
         final double step = number(option, set, "step").value();
@@ -99,7 +99,7 @@ final class FigureReader {
 
     private static Handle choice(final FigureOption option, final Yaml.Keys set) {
         set.only(CHOICE);
-        final Given.Number start = number(option, set, "start");
+        final Given.Amount start = number(option, set, "start");
         final List<Double> values =
                 Yaml.items("of", set.at("of")).stream()
                         .map(item -> new Yaml.Text(item.line(), Yaml.text("of", item)))

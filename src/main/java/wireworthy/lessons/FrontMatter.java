@@ -2,6 +2,8 @@ package wireworthy.lessons;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
@@ -29,9 +31,10 @@ final class FrontMatter {
     }
 
     private LessonHeading heading() {
-        final Yaml.Keys keys = or(new Yaml.Keys(1, java.util.Map.of()), this::keys);
+        final Yaml.Keys keys = or(new Yaml.Keys(1, Map.of()), this::keys);
         if (keys.entries().isEmpty()) {
-            return new LessonHeading(idByName(), titleByName(), List.of(), List.of(), false, file());
+            return new LessonHeading(
+                    idByName(), titleByName(), List.of(), List.of(), false, file());
         }
         or(keys, () -> keys.only(KEYS));
         return new LessonHeading(
@@ -130,7 +133,7 @@ final class FrontMatter {
 
     private String idByName() {
         final String name =
-                file().replaceFirst("\\.md$", "").toLowerCase(java.util.Locale.ROOT);
+                file().replaceFirst("\\.md$", "").toLowerCase(Locale.ROOT);
         final String id = name.replaceFirst("^[0-9]+-", "").replaceAll("[^a-z0-9]+", "-");
         return Optional.of(id).filter(each -> ID.matcher(each).matches()).orElse("lesson");
     }

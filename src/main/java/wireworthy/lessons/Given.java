@@ -15,15 +15,15 @@ final class Given {
     private Given() {}
 
     /** A number, SI, and what it is a number of: a drop limit may be volts or a share. */
-    record Number(Quantity quantity, double value) {}
+    record Amount(Quantity quantity, double value) {}
 
-    static Number number(final Quantity quantity, final Yaml.Text text) {
+    static Amount number(final Quantity quantity, final Yaml.Text text) {
         return question(quantity, NODES.stringNode(text.text()), text.line())
                 .figures()
                 .entrySet()
                 .stream()
                 .findFirst()
-                .map(entry -> new Number(entry.getKey().quantity(), entry.getValue().value()))
+                .map(entry -> new Amount(entry.getKey().quantity(), entry.getValue().value()))
                 .orElseThrow();
     }
 

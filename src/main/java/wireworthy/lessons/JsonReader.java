@@ -39,8 +39,8 @@ final class JsonReader {
             }
             return node;
         } catch (final JacksonException e) {
-            final int line = Math.max(1, e.getLocation().getLineNr());
-            throw refused(linesBefore + line, Excerpt.of(e.getOriginalMessage()));
+            throw refused(
+                    Excerpt.line(block, linesBefore, e), Excerpt.of(e.getOriginalMessage()));
         } catch (final TooDeep e) {
             throw refused(linesBefore + 1, "it is nested too deeply");
         }

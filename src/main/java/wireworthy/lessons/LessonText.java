@@ -1,8 +1,5 @@
 package wireworthy.lessons;
 
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
@@ -14,38 +11,26 @@ import java.util.List;
  * @param linesBefore how many lines of the file stand before the body
  */
 record LessonText(String file, String frontMatter, String body, int linesBefore) {
-    /** The largest file read, in bytes. */
-    static final int LARGEST = 1 << 20;
+    private static final int LARGEST = 1 << 20;
 
     private static final String DASHES = "---";
 
     /**
      * Takes a file apart.
      *
-     * @throws Refused if it is too large or not text
+     * @throws Refused if it is too large
      */
-    static LessonText of(final String file, final byte[] bytes) {
-        if (bytes.length > LARGEST) {
-            throw new Refused(
-                    1, "The file is larger than 1 MB", "Part it into several lessons.");
+    static LessonText of(final String file, final String text) {
+        if (text.length() > LARGEST) {
+            throw new Refused(1, "The file is larger than 1 MB", "Part it into several lessons.");
         }
-        final List<String> lines = decoded(bytes).lines().toList();
+        final List<String> lines = text.lines().toList();
         final int end = endOfFrontMatter(lines);
         return new LessonText(
                 file,
                 String.join("\n", lines.subList(Math.min(1, end), end)),
                 String.join("\n", lines.subList(end == 0 ? 0 : end + 1, lines.size())),
                 end == 0 ? 0 : end + 1);
-    }
-
-    private static String decoded(final byte[] bytes) {
-        try {
-            final String text =
-                    StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-            return text.startsWith("\uFEFF") ? text.substring(1) : text;
-        } catch (final CharacterCodingException e) {
-            throw new Refused(1, "The file is not UTF-8 text", "Save it as UTF-8.");
-        }
     }
 
     /** Index of the line that ends the front matter; 0 where there is none. */

@@ -1,6 +1,5 @@
 package wireworthy.lessons;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -10,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import wireworthy.practice.ContentFile;
+import wireworthy.practice.ContentFiles;
 import wireworthy.working.Solver;
 
 /**
@@ -17,6 +18,8 @@ import wireworthy.working.Solver;
  * opened, and kept. Safe from several threads.
  */
 public final class Lessons {
+    private static final String ENDING = ".md";
+
     private record Opened(LessonHeading heading, LessonText text, List<LessonProblem> problems) {}
 
     private final Solver solver;
@@ -35,40 +38,34 @@ public final class Lessons {
      * @param ownFolder a folder of further lessons; one that can't be read is a problem
      */
     public static Lessons read(final Solver solver, final Optional<Path> ownFolder) {
+        final List<ContentFile> files = new ArrayList<>(ContentFiles.builtIn("lessons", ENDING));
+        ownFolder.ifPresent(folder -> files.addAll(ContentFiles.in(folder, ENDING)));
+        return of(solver, files);
+    }
+
+    static Lessons of(final Solver solver, final List<ContentFile> files) {
         final Lessons lessons = new Lessons(solver);
-        LessonFiles.builtIn(lessons::add);
-        ownFolder.ifPresent(lessons::addFrom);
+        files.forEach(lessons::add);
         return lessons;
     }
 
-    /** The lessons of a folder alone. */
-    static Lessons in(final Solver solver, final Path folder) {
-        final Lessons lessons = new Lessons(solver);
-        lessons.addFrom(folder);
-        return lessons;
-    }
-
-    private void addFrom(final Path folder) {
-        try {
-            LessonFiles.in(folder, this::add);
-        } catch (final IOException e) {
-            unread.add(
-                    new LessonProblem(
-                            String.valueOf(folder.getFileName()),
-                            1,
-                            "The folder can't be read",
-                            "Check that it is there and may be opened."));
+    private void add(final ContentFile file) {
+        if (file instanceof ContentFile.Text text) {
+            add(text);
+        }
+        if (file instanceof ContentFile.Unread bad) {
+            unread.add(new LessonProblem(bad.name(), 1, bad.message(), bad.remedy() + "."));
         }
     }
 
-    private void add(final String file, final byte[] bytes) {
+    private void add(final ContentFile.Text file) {
         try {
-            final LessonText text = LessonText.of(file, bytes);
+            final LessonText text = LessonText.of(file.name(), file.text());
             final List<LessonProblem> problems = new ArrayList<>();
             final LessonHeading heading = FrontMatter.read(text, problems);
             add(new Opened(heading, text, List.copyOf(problems)));
         } catch (final Refused e) {
-            unread.add(e.in(file));
+            unread.add(e.in(file.name()));
         }
     }
 
@@ -79,7 +76,8 @@ public final class Lessons {
                     new LessonProblem(
                             opened.text().file(),
                             1,
-                            "The id " + opened.heading().id() + " belongs to " + first.text().file(),
+                            "The id %s belongs to %s"
+                                    .formatted(opened.heading().id(), first.text().file()),
                             "Give this lesson an id of its own."));
         }
     }

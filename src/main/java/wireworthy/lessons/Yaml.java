@@ -1,5 +1,6 @@
 package wireworthy.lessons;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 
@@ -12,7 +13,7 @@ sealed interface Yaml {
     record Items(int line, List<Yaml> items) implements Yaml {}
 
     record Keys(int line, Map<String, Yaml> entries) implements Yaml {
-        Keys only(final java.util.Collection<String> known) {
+        Keys only(final Collection<String> known) {
             entries.forEach(
                     (key, value) -> {
                         if (!known.contains(key)) {

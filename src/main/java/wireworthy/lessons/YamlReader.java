@@ -37,9 +37,8 @@ final class YamlReader {
         try (YAMLParser parser = opened(block)) {
             return new YamlReader(parser, linesBefore).block();
         } catch (final JacksonException e) {
-            final int line = Math.max(1, e.getLocation().getLineNr());
             throw new Refused(
-                    linesBefore + line,
+                    Excerpt.line(block, linesBefore, e),
                     "This is not YAML: " + Excerpt.of(e.getOriginalMessage()),
                     "Write lines such as \"name: value\"; put a value with a colon in quotes.");
         }
