@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -56,7 +58,7 @@ class SlipTextsTest {
     void speaksOfTheStepAndNotOfThePerson(final String id) {
         final String whole = SLIPS.getString(id + ".say") + " " + SLIPS.getString(id + ".do");
 
-        assertThat(whole.toLowerCase(java.util.Locale.ROOT).split("\\W+"))
+        assertThat(whole.toLowerCase(Locale.ROOT).split("\\W+"))
                 .doesNotContain("you", "your", "wrong", "mistake", "careless", "forgot", "sorry");
     }
 
@@ -76,7 +78,7 @@ class SlipTextsTest {
         return Stream.concat(RuleBook.directions().stream(), joining.stream())
                 .flatMap(direction -> direction.slips().stream())
                 .map(Slip::id)
-                .collect(java.util.stream.Collectors.toSet());
+                .collect(Collectors.toSet());
     }
 
     @Test
