@@ -39,7 +39,6 @@ public final class PracticePlace implements Place {
     private final Label understood = Texts.soft("");
     private final Label notKept = Texts.soft("");
     private final TextField answer = new TextField();
-    private Optional<PracticeBeside> beside = Optional.empty();
 
     /**
      * The place.
@@ -64,8 +63,7 @@ public final class PracticePlace implements Place {
     @Override
     public Parent build(final Shell shell) {
         final PracticeBeside right =
-                new PracticeBeside(model, shell, toLesson, answer::requestFocus);
-        beside = Optional.of(right);
+                new PracticeBeside(model, toLesson, answer::requestFocus);
         final ScrollPane left = Pages.page("The problem", leftParts().toArray(VBox[]::new));
         left.getStyleClass().add(Styles.BENCH_LEFT);
         final ScrollPane page = Pages.page("What there is to say", right);

@@ -111,8 +111,18 @@ final class FuseBetweenDrawing extends Drawing {
         lay(danger, high, top, end - high, ZONE);
         first(idleWords, unused - SIDE, "opens for nothing", "too small");
         put(idleWords, Pos.CENTER, (SIDE + unused) / 2, top + 0.6);
-        first(dangerWords, end - high, "✗ cable can overheat before it opens", "✗ too large", "✗");
-        put(dangerWords, Pos.CENTER, (high + end) / 2, top + 0.55);
+        dangerWords(high, end, top);
+    }
+
+    /** The words of danger, clear of the floor's mark where that stands above the ceiling. */
+    private void dangerWords(final double from, final double to, final double top) {
+        final double mark = Math.max(from, Math.min(to, x(now.getValue().floor())));
+        final boolean before = mark - from > to - mark;
+        final double left = before ? from : mark;
+        final double right = before ? mark : to;
+        final String words = "✗ cable can overheat before it opens";
+        first(dangerWords, right - left, words, "✗ cable overheats", "✗ too large", "✗");
+        put(dangerWords, Pos.CENTER, (left + right) / 2, top + 0.55);
     }
 
     /** The first of the texts that has room. */

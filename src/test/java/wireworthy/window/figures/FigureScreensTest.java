@@ -7,6 +7,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.StackPane;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import wireworthy.lessons.FigureKind;
@@ -51,7 +52,7 @@ class FigureScreensTest {
         page.getContent()
                 .lookupAll(".in-words")
                 .forEach(node -> ((ToggleButton) node).setSelected(inWords));
-        return page;
+        return new StackPane(page);
     }
 
     private static void move(final Slider slider, final double far) {
