@@ -35,12 +35,15 @@ public record Banks(List<Bank> banks, List<BankProblem> problems) {
         final List<BankProblem> twice = new ArrayList<>();
         for (final ContentFile file : withoutSchema(files)) {
             final Optional<Bank> bank = reader.read(file);
-            if (bank.filter(b -> banks.stream().anyMatch(has -> has.id().equals(b.id()))).isPresent()) {
+            if (bank.filter(b -> banks.stream().anyMatch(has -> has.id().equals(b.id())))
+                    .isPresent()) {
                 twice.add(
                         new BankProblem(
                                 file.name(),
                                 0,
-                                "another bank is called \"" + bank.orElseThrow().id() + "\" already",
+                                "another bank is called \""
+                                        + bank.orElseThrow().id()
+                                        + "\" already",
                                 "Give this one another id under \"bank\""));
             } else {
                 bank.ifPresent(banks::add);

@@ -66,6 +66,7 @@ final class PowerRules {
                         (x, s) -> x[0] / x[1] / x[1])
                 .gives(LOAD_POWER, "{load-current} × {supply-voltage}", (x, s) -> x[0] * x[1])
                 .unless(EFFICIENCY)
+                .where(s -> !(s.gave(INTERNAL_RESISTANCE) && s.gave(RESISTANCE)))
                 .gives(SUPPLY_VOLTAGE, "{load-power} ÷ {load-current}", (x, s) -> x[0] / x[1])
                 .unless(EFFICIENCY, LOADS)
                 .rule("load-resistance", CURRENT_FROM_POWER)
@@ -74,7 +75,7 @@ final class PowerRules {
                 .slip("ohm-upside-down", "{resistance} ÷ {supply-voltage}", (x, s) -> x[0] / x[1])
                 .slip("ohm-multiplied", "{supply-voltage} × {resistance}", (x, s) -> x[0] * x[1])
                 .gives(RESISTANCE, "{supply-voltage} ÷ {load-current}", (x, s) -> x[0] / x[1])
-                .unless(EFFICIENCY, RETURN)
+                .unless(EFFICIENCY, RETURN, INTERNAL_RESISTANCE)
                 .gives(SUPPLY_VOLTAGE, "{load-current} × {resistance}", (x, s) -> x[0] * x[1])
                 .unless(EFFICIENCY, LOADS, RETURN, INTERNAL_RESISTANCE);
     }
