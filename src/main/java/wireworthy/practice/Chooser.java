@@ -125,7 +125,7 @@ public final class Chooser {
     private Optional<Choice> open() {
         final Set<Skill> open =
                 offered().stream()
-                        .filter(skill -> !holds(skill))
+                        .filter(this::loose)
                         .filter(this::ready)
                         .filter(skill -> !stuck(skill))
                         .sorted(Comparator.comparing(skill -> skills.answers(skill) == 0))
@@ -153,9 +153,9 @@ public final class Chooser {
                 .map(t -> choice(t, "To keep it firm: " + t.skill().words()));
     }
 
-    private boolean holds(final Skill skill) {
+    private boolean loose(final Skill skill) {
         final SkillState state = skills.state(skill, day);
-        return state == SkillState.SNUG || state == SkillState.TIGHT;
+        return state == SkillState.UNTRIED || state == SkillState.LOOSE;
     }
 
     /** Whether all it stands on, as far as it can be practised here, is likely to go right. */
@@ -182,7 +182,7 @@ public final class Chooser {
 
     /** Never one skill twice running. */
     private boolean mixes(final Skill skill) {
-        return last().filter(a -> a.skill() == skill && a.day() == day).isEmpty();
+        return last().filter(a -> a.skill() == skill).isEmpty();
     }
 
     private Set<Skill> offered() {
