@@ -21,6 +21,13 @@ public final class Wireworthy {
     }
 
     private static void openWindow(final DataFolder folder) {
-        WireworthyApp.open(folder);
+        try {
+            WireworthyApp.open(folder);
+        } catch (UnsupportedOperationException noScreen) {
+            System.err.println(
+                    "The window cannot open: no screen was found here."
+                            + " With --help you see what works without one.");
+            System.exit(1);
+        }
     }
 }

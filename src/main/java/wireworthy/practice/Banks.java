@@ -13,6 +13,7 @@ import wireworthy.working.Solver;
  */
 public record Banks(List<Bank> banks, List<BankProblem> problems) {
     private static final String ENDING = ".json";
+    private static final String SCHEMA = ".schema.json";
 
     public Banks {
         banks = List.copyOf(banks);
@@ -32,14 +33,17 @@ public record Banks(List<Bank> banks, List<BankProblem> problems) {
         final BankReader reader = new BankReader(new Draw(new Solver()));
         final List<Bank> banks = new ArrayList<>();
         final List<BankProblem> twice = new ArrayList<>();
-        for (final ContentFile file : files) {
+        for (final ContentFile file : withoutSchema(files)) {
             final Optional<Bank> bank = reader.read(file);
-            if (bank.filter(b -> banks.stream().anyMatch(has -> has.id().equals(b.id()))).isPresent()) {
+            if (bank.filter(b -> banks.stream().anyMatch(has -> has.id().equals(b.id())))
+                    .isPresent()) {
                 twice.add(
                         new BankProblem(
                                 file.name(),
                                 0,
-                                "another bank is called \"" + bank.orElseThrow().id() + "\" already",
+                                "another bank is called \""
+                                        + bank.orElseThrow().id()
+                                        + "\" already",
                                 "Give this one another id under \"bank\""));
             } else {
                 bank.ifPresent(banks::add);
@@ -47,6 +51,10 @@ public record Banks(List<Bank> banks, List<BankProblem> problems) {
         }
         twice.addAll(0, reader.problems());
         return new Banks(banks, twice);
+    }
+
+    private static List<ContentFile> withoutSchema(final List<ContentFile> files) {
+        return files.stream().filter(file -> !file.name().endsWith(SCHEMA)).toList();
     }
 
     /** The bank of this id. */

@@ -11,7 +11,9 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /**
@@ -32,17 +34,28 @@ public final class ContentFiles {
      * @param ending such as {@code .json}
      */
     public static List<ContentFile> builtIn(final String folder, final String ending) {
-        final URL url = ContentFiles.class.getResource("/wireworthy/" + folder);
-        if (url == null) {
-            return List.of(missing(folder));
-        }
+        final List<ContentFile> found = new ArrayList<>();
         try {
-            return url.openConnection() instanceof JarURLConnection jar
-                    ? inJar(jar, ending)
-                    : in(Path.of(url.toURI()), ending);
+            for (final URL place : places(folder)) {
+                found.addAll(at(place, ending));
+            }
         } catch (final IOException | URISyntaxException e) {
-            return List.of(missing(folder));
+            found.clear();
         }
+        return found.isEmpty() ? List.of(missing(folder)) : List.copyOf(found);
+    }
+
+    /** All of them: a package of the same name may lie on the class path before the content. */
+    private static List<URL> places(final String folder) throws IOException {
+        final ClassLoader loader = Objects.requireNonNull(ContentFiles.class.getClassLoader());
+        return Collections.list(loader.getResources("wireworthy/" + folder));
+    }
+
+    private static List<ContentFile> at(final URL place, final String ending)
+            throws IOException, URISyntaxException {
+        return place.openConnection() instanceof JarURLConnection jar
+                ? inJar(jar, ending)
+                : in(Path.of(place.toURI()), ending);
     }
 
     private static List<ContentFile> inJar(final JarURLConnection jar, final String ending)

@@ -1,5 +1,6 @@
 package wireworthy.practice;
 
+import java.util.List;
 import java.util.Optional;
 import wireworthy.rules.Ref;
 import wireworthy.working.Question;
@@ -21,7 +22,12 @@ public final class Draw {
         this.solver = solver;
     }
 
-    private record Candidate(Drawn drawn, Question question, Worked worked, Ref asked, int clashes) {}
+    private record Candidate(
+            Drawn drawn, Question question, Worked worked, Ref asked, List<String> clashes) {
+        boolean apart() {
+            return clashes.isEmpty();
+        }
+    }
 
     /**
      * The problem of a template and a seed: the first draw whose slips stand apart, or the best of
@@ -35,7 +41,7 @@ public final class Draw {
         Optional<Candidate> best = Optional.empty();
         Optional<Unworkable> refusal = Optional.empty();
         int draws = 0;
-        while (draws < MOST_DRAWS && best.filter(b -> b.clashes() == 0).isEmpty()) {
+        while (draws < MOST_DRAWS && best.filter(Candidate::apart).isEmpty()) {
             draws++;
             final Drawn drawn = new Drawn(template, random);
             try {
@@ -53,14 +59,15 @@ public final class Draw {
     }
 
     private static Candidate better(final Optional<Candidate> best, final Candidate next) {
-        return best.filter(b -> b.clashes() <= next.clashes()).orElse(next);
+        return best.filter(b -> b.clashes().size() <= next.clashes().size()).orElse(next);
     }
 
     private Candidate candidate(final Template template, final Drawn drawn) {
         final Question question = QuestionReader.read(drawn.question());
         final Worked worked = solver.work(question);
         final Ref asked = asked(template, worked);
-        return new Candidate(drawn, question, worked, asked, SlipsApart.clashes(worked, asked));
+        return new Candidate(
+                drawn, question, worked, asked, SlipsApart.clashes(worked, asked, drawn.varied()));
     }
 
     private static Ref asked(final Template template, final Worked worked) {
@@ -82,6 +89,6 @@ public final class Draw {
                 found.drawn().filled(template.text()),
                 found.drawn().filled(template.ask()),
                 draws,
-                found.clashes() == 0);
+                found.clashes());
     }
 }

@@ -2,9 +2,12 @@ package wireworthy.practice;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -12,6 +15,7 @@ import wireworthy.rules.Dimension;
 import wireworthy.rules.Figures;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
+import wireworthy.rules.Ref;
 
 /** The figures drawn for a template, as typed, by the names of their placeholders. */
 final class Drawn {
@@ -97,11 +101,25 @@ final class Drawn {
     }
 
     private static Dimension dimension(final String placeholder) {
+        return ref(placeholder).map(ref -> ref.quantity().dimension()).orElse(Dimension.NAME);
+    }
+
+    /** The givens whose figures are drawn from a range. */
+    Set<Ref> varied() {
+        return template.mentionable()
+                .filter(given -> given.getValue() instanceof Given.Range)
+                .flatMap(given -> ref(given.getKey()).stream())
+                .collect(Collectors.toSet());
+    }
+
+    /** What a placeholder stands for; empty for the name of a load. */
+    private static Optional<Ref> ref(final String placeholder) {
         final int dot = placeholder.indexOf('.');
-        if (dot >= 0) {
-            final Quantity quantity = LOAD_ENTRIES.get(placeholder.substring(dot + 1));
-            return quantity == null ? Dimension.NAME : quantity.dimension();
+        if (dot < 0) {
+            return Quantity.of(placeholder).map(Ref::circuit);
         }
-        return Quantity.of(placeholder).map(Quantity::dimension).orElse(Dimension.NAME);
+        final int load = Integer.parseInt(placeholder.substring(0, dot));
+        return Optional.ofNullable(LOAD_ENTRIES.get(placeholder.substring(dot + 1)))
+                .map(quantity -> new Ref(quantity, load));
     }
 }

@@ -1,5 +1,6 @@
 package wireworthy.practice;
 
+import java.util.List;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Skill;
@@ -14,7 +15,7 @@ import wireworthy.working.Worked;
  * @param text the situation, its figures filled in
  * @param ask the question, its figures filled in
  * @param draws how often numbers were drawn until all slips stood apart
- * @param apart whether they do
+ * @param clashes which slips can't be told apart even so, for the author of the bank
  */
 public record Problem(
         Template template,
@@ -25,7 +26,16 @@ public record Problem(
         String text,
         String ask,
         int draws,
-        boolean apart) {
+        List<String> clashes) {
+    public Problem {
+        clashes = List.copyOf(clashes);
+    }
+
+    /** Whether every slip can be told from the right answer and from every other. */
+    public boolean apart() {
+        return clashes.isEmpty();
+    }
+
     /** The skill it is chosen for. */
     public Skill skill() {
         return template.skill();

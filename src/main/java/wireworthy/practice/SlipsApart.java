@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import wireworthy.facts.CableTable;
@@ -47,28 +48,40 @@ final class SlipsApart {
         this.slips = SlipFigures.of(worked, asked);
     }
 
-    /** How many pairs of figures come too near to each other; 0 for numbers to be taken. */
-    static int clashes(final Worked worked, final Ref asked) {
+    /**
+     * What comes too near to what, in words for the author of a bank; empty for numbers to be taken.
+     *
+     * @param varied the givens whose figures are drawn from a range
+     */
+    static List<String> clashes(final Worked worked, final Ref asked, final Set<Ref> varied) {
         final SlipsApart apart = new SlipsApart(worked, asked);
+        final List<String> clashes = new ArrayList<>();
         // A choice from a row of sizes comes out the same for many slips: that can't be helped.
-        final int slips = asked.quantity().chosen() ? 0 : apart.amongSlips() + apart.withGivens();
-        return slips + apart.nearSizes();
+        if (!asked.quantity().chosen()) {
+            apart.amongSlips(varied, clashes);
+            apart.withGivens(clashes);
+        }
+        apart.nearSizes(clashes);
+        return List.copyOf(clashes);
     }
 
-    private int amongSlips() {
-        final List<Integer[]> near = new ArrayList<>();
+    private void amongSlips(final Set<Ref> varied, final List<String> clashes) {
+        Optional<SlipsApart> moved = Optional.empty();
         for (int i = -1; i < slips.size(); i++) {
             for (int j = i + 1; j < slips.size(); j++) {
-                if (near(i, j)) {
-                    near.add(new Integer[] {i, j});
+                if (!near(i, j)) {
+                    continue;
+                }
+                moved = moved.or(() -> Optional.of(moved(varied)));
+                if (!twins(i, j, moved.orElseThrow())) {
+                    clashes.add(name(i) + " and " + name(j));
                 }
             }
         }
-        if (near.isEmpty()) {
-            return 0;
-        }
-        final SlipsApart moved = moved();
-        return (int) near.stream().filter(pair -> !twins(pair[0], pair[1], moved)).count();
+    }
+
+    private String name(final int slip) {
+        return slip < 0 ? "the right answer" : slips.get(slip).ids().get(0);
     }
 
     /** The figure of a slip; the right one at -1. */
@@ -98,13 +111,20 @@ final class SlipsApart {
                 && distance(moved.figure(one), moved.figure(other)) < SAME;
     }
 
-    /** The same question with each given moved a little, by which chance twins come apart. */
-    private SlipsApart moved() {
-        final Map<Ref, Reading.Read> figures = new LinkedHashMap<>();
-        for (final Map.Entry<Ref, Reading.Read> given : worked.question().figures().entrySet()) {
-            final double factor = 1 + 0.0123 / (1 + figures.size());
-            figures.put(given.getKey(), moved(given.getValue(), factor));
+    /** The same question with each varied given moved a little, which parts chance twins. */
+    private SlipsApart moved(final Set<Ref> varied) {
+        final Map<Ref, Reading.Read> figures = new LinkedHashMap<>(worked.question().figures());
+        double share = 0.0123;
+        for (final Map.Entry<Ref, Reading.Read> given : figures.entrySet()) {
+            if (varied.contains(given.getKey())) {
+                given.setValue(moved(given.getValue(), 1 + share));
+                share *= 0.77;
+            }
         }
+        return new SlipsApart(again(figures), asked);
+    }
+
+    private Worked again(final Map<Ref, Reading.Read> figures) {
         final Question old = worked.question();
         final Question question =
                 new Question(
@@ -112,7 +132,7 @@ final class SlipsApart {
         final double[] givens =
                 figures.values().stream().mapToDouble(Reading.Read::value).toArray();
         final double[] values = worked.plan().run(worked.plan().start(givens));
-        return new SlipsApart(new Worked(question, worked.plan(), values, Map.of()), asked);
+        return new Worked(question, worked.plan(), values, Map.of());
     }
 
     private static Reading.Read moved(final Reading.Read read, final double factor) {
@@ -125,14 +145,13 @@ final class SlipsApart {
                 read.unitTyped());
     }
 
-    private int withGivens() {
-        return (int)
-                slips.stream()
-                        .flatMap(
-                                slip ->
-                                        worked.question().figures().keySet().stream()
-                                                .filter(given -> looksLike(slip, given)))
-                        .count();
+    private void withGivens(final List<String> clashes) {
+        for (final Outcome slip : slips) {
+            worked.question().figures().keySet().stream()
+                    .filter(given -> looksLike(slip, given))
+                    .map(given -> slip.ids().get(0) + " and the given " + given.quantity().id())
+                    .forEach(clashes::add);
+        }
     }
 
     /** Whether the figure of a slip shows the same number as a given that it does not use. */
@@ -157,16 +176,16 @@ final class SlipsApart {
     private static final Set<Quantity> TAKEN_TO_A_SIZE =
             Set.of(Quantity.FUSE_FLOOR, Quantity.SECTION_FOR_DROP);
 
-    /** How many figures on the way lie close enough to a standard size to be taken to the wrong one. */
-    private int nearSizes() {
-        return (int)
-                worked.wayTo(asked).stream()
-                        .map(Step::output)
-                        .map(worked.plan()::at)
-                        .filter(ref -> !ref.equals(asked))
-                        .filter(ref -> TAKEN_TO_A_SIZE.contains(ref.quantity()))
-                        .filter(ref -> nearSize(ref, worked.value(ref).orElse(Double.NaN)))
-                        .count();
+    /** Figures on the way that lie so close to a standard size that rounding decides. */
+    private void nearSizes(final List<String> clashes) {
+        worked.wayTo(asked).stream()
+                .map(Step::output)
+                .map(worked.plan()::at)
+                .filter(ref -> !ref.equals(asked))
+                .filter(ref -> TAKEN_TO_A_SIZE.contains(ref.quantity()))
+                .filter(ref -> nearSize(ref, worked.value(ref).orElse(Double.NaN)))
+                .map(ref -> ref.quantity().id() + " and a standard size")
+                .forEach(clashes::add);
     }
 
     private boolean nearSize(final Ref ref, final double value) {

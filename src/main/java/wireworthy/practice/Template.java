@@ -59,6 +59,10 @@ public record Template(
                 .flatMap(
                         i ->
                                 loads.get(i).entrySet().stream()
-                                        .map(e -> Map.entry((i + 1) + "." + e.getKey(), e.getValue())));
+                                        .map(
+                                                e ->
+                                                        Map.entry(
+                                                                (i + 1) + "." + e.getKey(),
+                                                                e.getValue())));
     }
 }

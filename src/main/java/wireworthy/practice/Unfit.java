@@ -19,7 +19,6 @@ final class Unfit extends RuntimeException {
     }
 
     BankProblem in(final String file, final Located json) {
-        return new BankProblem(
-                file, json.line(pointer), String.valueOf(getMessage()), remedy);
+        return new BankProblem(file, json.line(pointer), String.valueOf(getMessage()), remedy);
     }
 }

@@ -6,23 +6,15 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Optional;
-import java.util.stream.Stream;
 import tools.jackson.core.JacksonException;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
- * Settings as a JSON file. Unknown entries are passed over and missing ones take their defaults; a
- * file that cannot be read at all is kept aside under the name {@code settings.json.damaged}.
+ * Settings as a JSON file. A file that cannot be read is kept aside under the name {@code
+ * settings.json.damaged}.
  */
 public final class SettingsFile {
     /** Far more than settings ever need; a larger file is not ours. */
     private static final long LARGEST_BYTES = 64 * 1024;
-
-    private static final JsonMapper MAPPER =
-            JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
 
     private final Path file;
 
@@ -53,7 +45,7 @@ public final class SettingsFile {
         try {
             Files.createDirectories(file.toAbsolutePath().getParent());
             final Path fresh = beside(".new");
-            Files.write(fresh, MAPPER.writeValueAsBytes(settings));
+            Files.write(fresh, SettingsText.of(settings));
             move(fresh, file);
         } catch (IOException e) {
             throw new UncheckedIOException("The settings cannot be written to " + file, e);
@@ -64,34 +56,7 @@ public final class SettingsFile {
         if (Files.size(file) > LARGEST_BYTES) {
             throw new IOException("larger than " + LARGEST_BYTES + " bytes");
         }
-        final JsonNode entries = MAPPER.readTree(Files.readAllBytes(file));
-        if (!entries.isObject()) {
-            throw new IOException("not a JSON object");
-        }
-        return settings(entries);
-    }
-
-    private static Settings settings(final JsonNode entries) {
-        final Settings usual = Settings.DEFAULTS;
-        return new Settings(
-                Settings.VERSION,
-                entries.path("dark").asBoolean(usual.dark()),
-                entries.path("textSize").asInt(usual.textSize()),
-                entries.path("place").asString(usual.place()),
-                window(entries.path("window")));
-    }
-
-    private static Optional<WindowBounds> window(final JsonNode entry) {
-        final boolean whole =
-                Stream.of("x", "y", "width", "height").allMatch(it -> entry.path(it).isNumber());
-        return whole
-                ? Optional.of(
-                        new WindowBounds(
-                                entry.path("x").asDouble(),
-                                entry.path("y").asDouble(),
-                                entry.path("width").asDouble(),
-                                entry.path("height").asDouble()))
-                : Optional.empty();
+        return SettingsText.parse(Files.readAllBytes(file));
     }
 
     private void keepAside() {

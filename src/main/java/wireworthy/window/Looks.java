@@ -18,8 +18,16 @@ public final class Looks {
     private static final String BASE = "/atlantafx/base/theme/primer-light.css";
     private static final List<String> FONTS =
             List.of("Andika-Regular.ttf", "Andika-Bold.ttf", "Andika-Italic.ttf");
-    private static final List<String> SHEETS =
-            List.of("base.css", "controls.css", "strip.css", "parts.css", "overlay.css");
+    static final List<String> SHEETS =
+            List.of(
+                    "base.css",
+                    "controls.css",
+                    "strip.css",
+                    "parts.css",
+                    "figures.css",
+                    "overlay.css",
+                    "working.css",
+                    "practice.css");
 
     static {
         FONTS.forEach(Looks::loadFont);

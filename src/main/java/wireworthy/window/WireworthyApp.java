@@ -3,6 +3,7 @@ package wireworthy.window;
 import java.nio.file.Path;
 import java.util.logging.Logger;
 import javafx.application.Application;
+import javafx.scene.image.Image;
 import javafx.stage.Stage;
 import wireworthy.record.DataFolder;
 import wireworthy.record.ErrorLog;
@@ -29,6 +30,7 @@ public final class WireworthyApp extends Application {
         final DataFolder folder = new DataFolder(Path.of(getParameters().getRaw().get(0)));
         final ErrorLog log = new ErrorLog(folder.log());
         stage.setTitle("Wireworthy");
+        stage.getIcons().add(new Image("/wireworthy/window/icon.png"));
         try {
             open(stage, folder, log);
         } catch (RuntimeException failure) {

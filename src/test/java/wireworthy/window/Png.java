@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.zip.CRC32;
 import java.util.zip.DeflaterOutputStream;
 import javafx.scene.image.Image;
+import javafx.scene.image.PixelFormat;
 import javafx.scene.image.PixelReader;
 
 /** Writes an image as a PNG file (ISO/IEC 15948): 8 bits a channel, no transparency. */
@@ -38,12 +39,14 @@ final class Png {
 
     private static byte[] pixels(final Image image) throws IOException {
         final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        final int width = (int) image.getWidth();
+        final int[] row = new int[width];
         final PixelReader reader = image.getPixelReader();
         try (DataOutputStream data = new DataOutputStream(new DeflaterOutputStream(bytes))) {
             for (int y = 0; y < image.getHeight(); y++) {
                 data.writeByte(0);
-                for (int x = 0; x < image.getWidth(); x++) {
-                    final int colour = reader.getArgb(x, y);
+                reader.getPixels(0, y, width, 1, PixelFormat.getIntArgbInstance(), row, 0, width);
+                for (final int colour : row) {
                     data.writeByte(colour >> 16);
                     data.writeShort(colour);
                 }

@@ -46,16 +46,20 @@ public final class Screens {
     /** Renders the node, built afresh for each setting. */
     public static void render(final String name, final Supplier<? extends Parent> node) {
         for (final Setting setting : Setting.values()) {
-            final Scene scene = scene(node.get(), setting);
-            write(name, setting, scene.snapshot(null));
+            write(name, setting, dressed(node.get(), setting).snapshot(null));
         }
     }
 
     /** The node laid out in the setting, without a stage. */
     public static Scene scene(final Parent node, final Setting setting) {
+        final Scene scene = dressed(node, setting);
+        scene.snapshot(null);
+        return scene;
+    }
+
+    private static Scene dressed(final Parent node, final Setting setting) {
         final Scene scene = new Scene(node, setting.width, setting.height);
         Looks.dress(scene, setting.theme, setting.textPerCent);
-        scene.snapshot(null);
         return scene;
     }
 

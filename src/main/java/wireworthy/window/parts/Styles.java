@@ -41,5 +41,60 @@ public final class Styles {
     public static final String UNSOUND = "unsound";
     public static final String CAUTION = "caution";
 
+    /** Smaller text beside figures. */
+    public static final String SMALL = "small";
+
+    // Workings
+    public static final String WORKING = "working";
+    public static final String WORKING_LINE = "working-line";
+    public static final String NUMBERS = "numbers";
+    public static final String TRUNK = "trunk";
+    public static final String TRUNK_CELL = "trunk-cell";
+    public static final String JOINT = "joint";
+    public static final String BRANCH = "branch";
+
+    // Drawings
+    public static final String DRAWING = "drawing";
+    public static final String DRAWING_TEXT = "drawing-text";
+    public static final String SYMBOL = "symbol";
+    public static final String SYMBOL_BODY = "symbol-body";
+    public static final String HEAVY = "heavy";
+    public static final String CONDUCTOR = "conductor";
+    public static final String MEASURE = "measure";
+
+    // Practice
+    public static final String TIGHT = "tight";
+    public static final String BENCH = "bench";
+    public static final String BENCH_LEFT = "bench-left";
+    public static final String ANSWER = "answer";
+
+    // Live figures
+    public static final String LIVE_FIGURE = "live-figure";
+    public static final String IN_WORDS = "in-words";
+    public static final String HANDLES = "handles";
+    public static final String HANDLE = "handle";
+    public static final String HANDLE_ROW = "handle-row";
+    public static final String HANDLE_VALUE = "handle-value";
+    public static final String LARGE = "large";
+    public static final String SOUND_TEXT = "sound-text";
+    public static final String UNSOUND_TEXT = "unsound-text";
+    public static final String VERDICT = "verdict";
+    public static final String ZONE_IDLE = "zone-idle";
+    public static final String ZONE_SOUND = "zone-sound";
+    public static final String ZONE_DANGER = "zone-danger";
+    public static final String ZONE_WORDS = "zone-words";
+    public static final String HATCHING = "hatching";
+    public static final String AXIS = "axis-line";
+    public static final String MARK = "mark-line";
+    public static final String HAIRLINE = "hairline";
+    public static final String LIMIT_LINE = "limit-line";
+    public static final String IDLE_CONDUCTOR = "idle-conductor";
+    public static final String TRACK = "bar-track";
+    public static final String BAR = "bar";
+    public static final String BAR_NAME = "bar-name";
+    public static final String CHOSEN = "chosen";
+    public static final String HEAT = "heat";
+    public static final String SWITCH = "switch";
+
     private Styles() {}
 }

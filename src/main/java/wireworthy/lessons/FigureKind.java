@@ -1,0 +1,55 @@
+package wireworthy.lessons;
+
+import static wireworthy.lessons.FigureOption.*;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The live figures there are. */
+public enum FigureKind {
+    POWER_CURRENT_VOLTAGE,
+    CONVERTER_CURRENT,
+    LAMPS_ON_A_FEED,
+    FUSE_BETWEEN,
+    VOLTS_ALONG_THE_RUN;
+
+    /** The id used in files, such as {@code fuse-between}. */
+    public String id() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** What a lesson sets in it: all of these. */
+    public List<FigureOption> options() {
+        return switch (this) {
+            case POWER_CURRENT_VOLTAGE -> List.of(LOAD_POWER, SUPPLY_VOLTAGE);
+            case CONVERTER_CURRENT -> List.of(LOAD_POWER, EFFICIENCY, SUPPLY_VOLTAGE);
+            case LAMPS_ON_A_FEED -> List.of(SUPPLY_VOLTAGE, LOADS);
+            case FUSE_BETWEEN ->
+                    List.of(
+                            CIRCUIT_CURRENT,
+                            SECTION,
+                            TWO_CORE_CABLES,
+                            MARGIN,
+                            CABLE_TABLE,
+                            FUSE_SERIES);
+            case VOLTS_ALONG_THE_RUN ->
+                    List.of(
+                            CIRCUIT_CURRENT,
+                            SECTION,
+                            ONE_WAY_LENGTH,
+                            SUPPLY_VOLTAGE,
+                            DROP_LIMIT,
+                            RESISTIVITY);
+        };
+    }
+
+    static Optional<FigureKind> of(final String id) {
+        return Stream.of(values()).filter(kind -> kind.id().equals(id)).findFirst();
+    }
+
+    static List<String> ids() {
+        return Stream.of(values()).map(FigureKind::id).toList();
+    }
+}

@@ -1,0 +1,41 @@
+package wireworthy.lessons;
+
+import java.util.List;
+import wireworthy.rules.Quantity;
+
+/** How an option of a live figure may move. Numbers are SI. */
+public sealed interface Handle {
+
+    /** A number that stays. */
+    record Fixed(Quantity quantity, double value) implements Handle {}
+
+    /** A number moved in steps; {@code start} is where it stands at first. */
+    record Range(Quantity quantity, double from, double to, double step, double start)
+            implements Handle {}
+
+    /** A number chosen from a few, in the given order. */
+    record Choice(Quantity quantity, List<Double> values, double start) implements Handle {
+        public Choice {
+            values = List.copyOf(values);
+        }
+    }
+
+    /** A name that stays, such as that of a cable table. */
+    record Named(Quantity quantity, String name) implements Handle {}
+
+    /** Loads to switch on and off. */
+    record Switches(List<Load> loads) implements Handle {
+        public Switches {
+            loads = List.copyOf(loads);
+        }
+    }
+
+    /**
+     * One load of a list.
+     *
+     * @param watts of one such load
+     * @param count how many of them one switch turns on
+     * @param on whether it is on at first
+     */
+    record Load(String name, double watts, int count, boolean on) {}
+}

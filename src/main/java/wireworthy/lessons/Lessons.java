@@ -1,0 +1,111 @@
+package wireworthy.lessons;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+import wireworthy.practice.ContentFile;
+import wireworthy.practice.ContentFiles;
+import wireworthy.working.Solver;
+
+/**
+ * The lessons there are. Only their front matter is read at first; a lesson is read when it is
+ * opened, and kept. Safe from several threads.
+ */
+public final class Lessons {
+    private static final String ENDING = ".md";
+
+    private record Opened(LessonHeading heading, LessonText text, List<LessonProblem> problems) {}
+
+    private final Solver solver;
+    private final Map<String, Opened> byId = new LinkedHashMap<>();
+    private final Map<String, Lesson> read = new ConcurrentHashMap<>();
+    private final List<LessonProblem> unread = new ArrayList<>();
+
+    private Lessons(final Solver solver) {
+        this.solver = solver;
+    }
+
+    /**
+     * The lessons that come with the program, then those of one's own folder, each by file name.
+     *
+     * @param solver works the worked examples, and keeps their plans
+     * @param ownFolder a folder of further lessons; one that can't be read is a problem
+     */
+    public static Lessons read(final Solver solver, final Optional<Path> ownFolder) {
+        final List<ContentFile> files = new ArrayList<>(ContentFiles.builtIn("lessons", ENDING));
+        ownFolder.ifPresent(folder -> files.addAll(ContentFiles.in(folder, ENDING)));
+        return of(solver, files);
+    }
+
+    static Lessons of(final Solver solver, final List<ContentFile> files) {
+        final Lessons lessons = new Lessons(solver);
+        files.forEach(lessons::add);
+        return lessons;
+    }
+
+    private void add(final ContentFile file) {
+        if (file instanceof ContentFile.Text text) {
+            add(text);
+        }
+        if (file instanceof ContentFile.Unread bad) {
+            unread.add(new LessonProblem(bad.name(), 1, bad.message(), bad.remedy() + "."));
+        }
+    }
+
+    private void add(final ContentFile.Text file) {
+        try {
+            final LessonText text = LessonText.of(file.name(), file.text());
+            final List<LessonProblem> problems = new ArrayList<>();
+            final LessonHeading heading = FrontMatter.read(text, problems);
+            add(new Opened(heading, text, List.copyOf(problems)));
+        } catch (final Refused e) {
+            unread.add(e.in(file.name()));
+        }
+    }
+
+    private void add(final Opened opened) {
+        final Opened first = byId.putIfAbsent(opened.heading().id(), opened);
+        if (first != null) {
+            unread.add(
+                    new LessonProblem(
+                            opened.text().file(),
+                            1,
+                            "The id %s belongs to %s"
+                                    .formatted(opened.heading().id(), first.text().file()),
+                            "Give this lesson an id of its own."));
+        }
+    }
+
+    /** What the contents show, in reading order. */
+    public List<LessonHeading> contents() {
+        return byId.values().stream().map(Opened::heading).toList();
+    }
+
+    /** The lesson of this id, read at the first call. */
+    public Optional<Lesson> lesson(final String id) {
+        return Optional.ofNullable(byId.get(id))
+                .map(opened -> read.computeIfAbsent(id, known -> open(opened)));
+    }
+
+    private Lesson open(final Opened opened) {
+        return LessonReader.read(
+                opened.heading(), opened.problems(), opened.text(), byId::containsKey, solver);
+    }
+
+    /** What is wrong in any file. Reads every lesson. */
+    public List<LessonProblem> problems() {
+        return Stream.concat(
+                        unread.stream(),
+                        byId.keySet().stream()
+                                .flatMap(id -> lesson(id).stream())
+                                .map(Lesson::problems)
+                                .flatMap(Collection::stream))
+                .toList();
+    }
+}

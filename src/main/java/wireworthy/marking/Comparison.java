@@ -1,0 +1,99 @@
+package wireworthy.marking;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import wireworthy.rules.Direction;
+import wireworthy.rules.Ref;
+import wireworthy.working.Line;
+import wireworthy.working.Step;
+import wireworthy.working.Telling;
+import wireworthy.working.Worked;
+
+/**
+ * A sound working and one gone wrong, line by line.
+ *
+ * @param rows in working order
+ */
+public record Comparison(List<Row> rows) {
+    /**
+     * One line of both.
+     *
+     * @param sound the sound line
+     * @param wrong the numbers of the wrong one; empty while both still run together
+     * @param parts whether the workings part here
+     */
+    public record Row(Line sound, Optional<String> wrong, boolean parts) {}
+
+    /** The sound working alone. */
+    public static Comparison sound(final Worked worked, final Ref asked) {
+        return new Comparison(
+                told(worked, asked).stream()
+                        .map(step -> Telling.line(worked, step, worked.values()))
+                        .map(line -> new Row(line, Optional.empty(), false))
+                        .toList());
+    }
+
+    /** The sound working beside one in which these slips were made. */
+    public static Comparison of(final Worked worked, final Ref asked, final Outcome outcome) {
+        final SlipFigures figures =
+                SlipFigures.carriedOn(worked, asked, SlipFigures.nothingPinned(worked.plan()));
+        final double[] wrong = figures.run(outcome.changes());
+        final List<Row> rows = new ArrayList<>();
+        boolean parted = false;
+        for (final Step step : told(worked, asked)) {
+            final boolean differs = differs(worked, step, wrong, outcome);
+            final Line sound = Telling.line(worked, step, worked.values());
+            final Optional<String> text =
+                    differs ? Optional.of(numbers(worked, step, wrong, outcome)) : Optional.empty();
+            rows.add(new Row(sound, text, differs && !parted));
+            parted |= differs;
+        }
+        return new Comparison(rows);
+    }
+
+    /** The number of the row where the workings part, from 0. */
+    public OptionalInt partsAt() {
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i).parts()) {
+                return OptionalInt.of(i);
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    private static List<Step> told(final Worked worked, final Ref asked) {
+        return worked.wayTo(asked).stream()
+                .filter(
+                        step ->
+                                step.direction().reading() != Direction.Reading.CARRIED
+                                        || step.direction().output().equals(asked))
+                .toList();
+    }
+
+    private static boolean differs(
+            final Worked worked, final Step step, final double[] wrong, final Outcome outcome) {
+        final double a = worked.values()[step.output()];
+        final double b = wrong[step.output()];
+        final boolean slipsHere = slipAt(worked, step, outcome).isPresent();
+        return slipsHere || !(Math.abs(a - b) <= 1e-9 * Math.abs(a));
+    }
+
+    private static Optional<Change.AtLine> slipAt(
+            final Worked worked, final Step step, final Outcome outcome) {
+        return outcome.changes().stream()
+                .filter(Change.AtLine.class::isInstance)
+                .map(Change.AtLine.class::cast)
+                .filter(change -> worked.plan().steps().get(change.line()).equals(step))
+                .findFirst();
+    }
+
+    private static String numbers(
+            final Worked worked, final Step step, final double[] wrong, final Outcome outcome) {
+        final Ref ref = step.direction().output();
+        return slipAt(worked, step, outcome)
+                .map(c -> Telling.slipNumbers(worked.plan(), c.at().slip(), ref, wrong))
+                .orElseGet(() -> Telling.line(worked, step, wrong).numbers());
+    }
+}

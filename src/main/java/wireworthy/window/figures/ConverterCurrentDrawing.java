@@ -1,0 +1,104 @@
+package wireworthy.window.figures;
+
+import java.util.List;
+import javafx.beans.value.ObservableValue;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Line;
+import wireworthy.window.parts.Styles;
+
+/** Battery, converter, appliance: conductors as thick as their currents, and where watts go. */
+final class ConverterCurrentDrawing extends Drawing {
+    private static final double MIDDLE = 4.6;
+    private static final double BOX = 4.4;
+    private static final double THINNEST = 0.12;
+    private static final double THICKEST = 1.5;
+    private static final double POWER = 8.6;
+    private static final double BAR = 1.5;
+
+    private final ObservableValue<ConverterCurrent.Shown> now;
+    private final Label batterySide = text(Styles.SOFT, Styles.SMALL);
+    private final Label mainsSide = text(Styles.SOFT, Styles.SMALL);
+    private final Label batteryAmps = text(Styles.LARGE);
+    private final Label mainsAmps = text(Styles.LARGE);
+    private final Line thick = line(Styles.CONDUCTOR);
+    private final Line thin = line(Styles.CONDUCTOR);
+    private final Symbol battery = add(Symbol.battery());
+    private final Symbol converter = add(Symbol.inverter());
+    private final Symbol appliance = add(Symbol.load());
+    private final Label efficiency = text(Styles.STRONG);
+    private final Region delivered = area(Styles.BAR, Styles.CHOSEN);
+    private final Region heat = area(Styles.HEAT);
+    private final Label deliveredWords = text(Styles.SMALL);
+    private final Label heatWords = text(Styles.SMALL);
+    private final Label taken = text(Styles.SMALL, Styles.STRONG);
+
+    ConverterCurrentDrawing(final ObservableValue<ConverterCurrent.Shown> now) {
+        this.now = now;
+        now.addListener((of, before, shown) -> show(shown));
+        show(now.getValue());
+    }
+
+    private void show(final ConverterCurrent.Shown shown) {
+        batterySide.setText("battery side, " + shown.volts());
+        mainsSide.setText("mains side, 230 V");
+        batteryAmps.setText(shown.batteryAmps());
+        mainsAmps.setText(shown.mainsAmps());
+        efficiency.setText(shown.percent());
+        deliveredWords.setText(shown.deliveredWatts() + " to the appliance");
+        heatWords.setText("heat");
+        taken.setText(shown.takenWatts() + " taken from the battery");
+        requestLayout();
+    }
+
+    @Override
+    double height(final double width) {
+        return POWER + BAR + 1.9;
+    }
+
+    @Override
+    void draw(final double width) {
+        final double middle = width / 2;
+        final double left = middle - BOX / 2;
+        final double right = middle + BOX / 2;
+        conductors(left, right, width);
+        lay(battery, 0, MIDDLE - 1.2, 2.4, 2.4);
+        lay(converter, left, MIDDLE - 1.4, BOX, 2.8);
+        lay(appliance, width - 3, MIDDLE - 0.8, 3, 1.6);
+        put(efficiency, Pos.TOP_CENTER, middle, MIDDLE + 1.5);
+        final double fromBattery = (2.4 + left) / 2;
+        final double toAppliance = (right + width - 3) / 2;
+        put(batterySide, Pos.TOP_CENTER, fromBattery, 0.2);
+        put(batteryAmps, Pos.TOP_CENTER, fromBattery, 1.6);
+        put(mainsSide, Pos.TOP_CENTER, toAppliance, 0.2);
+        put(mainsAmps, Pos.TOP_CENTER, toAppliance, 1.6);
+        power(width);
+    }
+
+    private void conductors(final double left, final double right, final double width) {
+        lay(thick, 2.4, MIDDLE, left, MIDDLE);
+        lay(thin, right, MIDDLE, width - 3, MIDDLE);
+        thick(thick, thickness(now.getValue().supply().value()));
+        thick(thin, thickness(now.getValue().mains()));
+    }
+
+    private double thickness(final double amps) {
+        return THINNEST + (THICKEST - THINNEST) * amps / now.getValue().mostCurrent();
+    }
+
+    private void power(final double width) {
+        final ConverterCurrent.Shown shown = now.getValue();
+        final double used = width * shown.delivered() / shown.mostTaken();
+        final double all = width * shown.taken() / shown.mostTaken();
+        lay(delivered, 0, POWER, used, BAR);
+        lay(heat, used, POWER, all - used, BAR);
+        for (final Label each : List.of(deliveredWords, heatWords, taken)) {
+            each.setVisible(true);
+        }
+        put(taken, Pos.TOP_LEFT, 0, POWER - 1.6);
+        put(deliveredWords, Pos.TOP_LEFT, 0, POWER + BAR + 0.1);
+        final double end = Math.max(used, width(deliveredWords) + 1);
+        put(heatWords, Pos.TOP_LEFT, end, POWER + BAR + 0.1);
+    }
+}

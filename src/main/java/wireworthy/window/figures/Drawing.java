@@ -1,0 +1,140 @@
+package wireworthy.window.figures;
+
+import javafx.geometry.Orientation;
+import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Line;
+
+/** Draws in text sizes, so that a drawing grows with the text; as wide as the room it gets. */
+abstract class Drawing extends Region {
+    private static final double USUAL_WIDTH = 44;
+    private static final double LEAST_WIDTH = 18;
+
+    /** Its font tells how large the text is. */
+    private final Label ruler = new Label();
+
+    Drawing() {
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        ruler.setVisible(false);
+        ruler.fontProperty().addListener(change -> requestLayout());
+        getChildren().add(ruler);
+    }
+
+    /** How high the drawing is, in text sizes, when it is so many text sizes wide. */
+    abstract double height(double width);
+
+    /** Puts everything in its place; all lengths in text sizes. */
+    abstract void draw(double width);
+
+    /** Pixels of one text size. */
+    final double em() {
+        return ruler.getFont().getSize();
+    }
+
+    @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
+    }
+
+    @Override
+    protected double computePrefWidth(final double height) {
+        return USUAL_WIDTH * em();
+    }
+
+    @Override
+    protected double computeMinWidth(final double height) {
+        return LEAST_WIDTH * em();
+    }
+
+    @Override
+    protected double computePrefHeight(final double width) {
+        return height(width < 0 ? USUAL_WIDTH : width / em()) * em();
+    }
+
+    @Override
+    protected double computeMinHeight(final double width) {
+        return computePrefHeight(width);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        draw(getWidth() / em());
+    }
+
+    /** A text of the drawing. */
+    final Label text(final String... styles) {
+        final Label label = add(new Label(), styles);
+        label.setMinSize(USE_PREF_SIZE, USE_PREF_SIZE);
+        return label;
+    }
+
+    /** A line of the drawing. */
+    final Line line(final String... styles) {
+        return add(new Line(), styles);
+    }
+
+    /** An area of the drawing. */
+    final Region area(final String... styles) {
+        return add(new Region(), styles);
+    }
+
+    /** Takes a part into the drawing. */
+    final <N extends Node> N add(final N part, final String... styles) {
+        part.getStyleClass().addAll(styles);
+        part.setManaged(false);
+        getChildren().add(part);
+        return part;
+    }
+
+    /** Lays a line from one point to another. */
+    final void lay(
+            final Line line, final double x, final double y, final double toX, final double toY) {
+        line.setStartX(x * em());
+        line.setStartY(y * em());
+        line.setEndX(toX * em());
+        line.setEndY(toY * em());
+    }
+
+    /** Makes a line so thick. */
+    final void thick(final Line line, final double width) {
+        line.setStrokeWidth(width * em());
+    }
+
+    /** Lays an area. */
+    final void lay(
+            final Region part,
+            final double x,
+            final double y,
+            final double width,
+            final double height) {
+        part.resizeRelocate(
+                x * em(), y * em(), Math.max(0, width) * em(), Math.max(0, height) * em());
+    }
+
+    /** How wide a text is, in text sizes. */
+    final double width(final Label label) {
+        label.applyCss();
+        return Math.ceil(label.prefWidth(-1)) / em();
+    }
+
+    /** Puts a text with its left edge, middle or right edge at x; never outside the drawing. */
+    final void put(final Label label, final Pos at, final double x, final double y) {
+        final double wide = width(label);
+        final double left =
+                switch (at.getHpos()) {
+                    case LEFT -> x;
+                    case CENTER -> x - wide / 2;
+                    case RIGHT -> x - wide;
+                };
+        final double most = getWidth() / em() - wide;
+        label.setVisible(!label.getText().isEmpty());
+        label.resizeRelocate(
+                Math.max(0, Math.min(most, left)) * em(),
+                y * em(),
+                wide * em(),
+                Math.ceil(label.prefHeight(-1)));
+    }
+}

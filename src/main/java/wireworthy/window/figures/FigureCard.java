@@ -1,0 +1,35 @@
+package wireworthy.window.figures;
+
+import javafx.beans.value.ObservableValue;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.VBox;
+import wireworthy.window.parts.Cards;
+import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
+
+/** A live figure on its white card: the drawing, its handles, the same in words, what to try. */
+final class FigureCard extends VBox {
+    <S extends Told> FigureCard(
+            final FigureModel<S> model, final Drawing drawing, final String tryThis) {
+        getStyleClass().add(Styles.LIVE_FIGURE);
+        final ObservableValue<String> words = model.now().map(Told::words);
+        drawing.accessibleTextProperty().bind(words);
+        final Label said = Texts.paragraph("");
+        said.textProperty().bind(words);
+        final VBox card = Cards.card(drawing);
+        if (!model.knobs().isEmpty()) {
+            card.getChildren().add(new Handles(model.knobs()));
+        }
+        card.getChildren().addAll(toggle(said), said);
+        getChildren().addAll(card, Texts.soft(tryThis));
+    }
+
+    private static ToggleButton toggle(final Label said) {
+        final ToggleButton toggle = new ToggleButton("In words");
+        toggle.getStyleClass().setAll(Styles.IN_WORDS);
+        said.visibleProperty().bind(toggle.selectedProperty());
+        said.managedProperty().bind(toggle.selectedProperty());
+        return toggle;
+    }
+}

@@ -1,0 +1,79 @@
+package wireworthy.window.figures;
+
+import java.util.List;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
+import wireworthy.window.parts.Styles;
+
+/** Handles side by side, evenly, in as many columns as the text size lets stand in the room. */
+final class Handles extends Region {
+    private static final double LEAST_WIDTH = 12.5;
+    private static final double GAP = 1.5;
+
+    private final Label ruler = new Label();
+
+    Handles(final List<Knob> knobs) {
+        getStyleClass().add(Styles.HANDLES);
+        ruler.setManaged(false);
+        ruler.setVisible(false);
+        getChildren().add(ruler);
+        knobs.forEach(knob -> getChildren().add(new KnobHandle(knob)));
+    }
+
+    @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
+    }
+
+    @Override
+    protected double computePrefHeight(final double width) {
+        final int columns = columns(width);
+        final List<Node> parts = getManagedChildren();
+        final double rows = Math.ceil((double) parts.size() / columns);
+        return rows * rowHeight(width) + (rows - 1) * GAP / 2 * em();
+    }
+
+    @Override
+    protected double computeMinHeight(final double width) {
+        return computePrefHeight(width);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        final List<Node> parts = getManagedChildren();
+        final int columns = columns(getWidth());
+        final double wide = columnWidth(getWidth());
+        final double high = rowHeight(getWidth());
+        for (int i = 0; i < parts.size(); i++) {
+            parts.get(i)
+                    .resizeRelocate(
+                            i % columns * (wide + GAP * em()),
+                            i / columns * (high + GAP / 2 * em()),
+                            wide,
+                            high);
+        }
+    }
+
+    private double rowHeight(final double width) {
+        return getManagedChildren().stream()
+                .mapToDouble(part -> part.prefHeight(columnWidth(width)))
+                .max()
+                .orElse(0);
+    }
+
+    private double columnWidth(final double width) {
+        final int columns = columns(width);
+        return Math.floor((width - (columns - 1) * GAP * em()) / columns);
+    }
+
+    private int columns(final double width) {
+        final int fitting = (int) ((width / em() + GAP) / (LEAST_WIDTH + GAP));
+        return Math.max(1, Math.min(getManagedChildren().size(), fitting));
+    }
+
+    private double em() {
+        return ruler.getFont().getSize();
+    }
+}

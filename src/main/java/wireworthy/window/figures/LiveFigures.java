@@ -1,0 +1,45 @@
+package wireworthy.window.figures;
+
+import javafx.scene.Node;
+import wireworthy.lessons.Figure;
+import wireworthy.working.Solver;
+
+/** Builds the live figures of lessons. */
+public final class LiveFigures {
+    private LiveFigures() {}
+
+    /**
+     * A figure as its lesson sets it.
+     *
+     * @param solver works everything the figure shows, and keeps the plans
+     */
+    public static Node of(final Figure figure, final Solver solver) {
+        return switch (figure.kind()) {
+            case POWER_CURRENT_VOLTAGE -> {
+                final PowerCurrentVoltage model = new PowerCurrentVoltage(figure, solver);
+                yield card(model, new PowerCurrentVoltageDrawing(model.now()), figure);
+            }
+            case CONVERTER_CURRENT -> {
+                final ConverterCurrent model = new ConverterCurrent(figure, solver);
+                yield card(model, new ConverterCurrentDrawing(model.now()), figure);
+            }
+            case LAMPS_ON_A_FEED -> {
+                final LampsOnAFeed model = new LampsOnAFeed(figure, solver);
+                yield card(model, new LampsOnAFeedDrawing(model), figure);
+            }
+            case FUSE_BETWEEN -> {
+                final FuseBetween model = new FuseBetween(figure, solver);
+                yield card(model, new FuseBetweenDrawing(model.now()), figure);
+            }
+            case VOLTS_ALONG_THE_RUN -> {
+                final VoltsAlongTheRun model = new VoltsAlongTheRun(figure, solver);
+                yield card(model, new VoltsAlongTheRunDrawing(model.now()), figure);
+            }
+        };
+    }
+
+    private static Node card(
+            final FigureModel<?> model, final Drawing drawing, final Figure figure) {
+        return new FigureCard(model, drawing, figure.tryThis());
+    }
+}

@@ -1,0 +1,178 @@
+package wireworthy.window.parts;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.layout.Pane;
+import javafx.scene.shape.Line;
+import javafx.scene.text.Text;
+
+/**
+ * A circuit drawn with its labels: supply, fuse, cable out and back, load. Sized by the text, so
+ * that it grows with it; the same is said in words to those who don't see it.
+ */
+public final class CircuitDrawing extends Pane {
+    /** What stands at the far end. */
+    public enum Load {
+        LAMP,
+        MOTOR,
+        HEATER,
+        CONVERTER,
+        BATTERY,
+        SEVERAL
+    }
+
+    /**
+     * What is written at the parts; empty where nothing is known.
+     *
+     * @param supply at the battery
+     * @param cable along the conductor
+     * @param length between the two ends
+     * @param load at the load
+     */
+    public record Labels(String supply, String cable, String length, String load) {}
+
+    private static final double WIDE = 20;
+    private static final double HIGH = 8.4;
+    private static final double LEFT = 3.4;
+    private static final double RIGHT = 16;
+    private static final double TOP = 2.6;
+    private static final double BOTTOM = 6.6;
+    private static final double MIDDLE = (TOP + BOTTOM) / 2;
+
+    private final Load load;
+    private final Labels labels;
+    private final Text ruler = new Text("M");
+    private double em;
+
+    public CircuitDrawing(final Load load, final Labels labels) {
+        this.load = load;
+        this.labels = labels;
+        getStyleClass().add(Styles.DRAWING);
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        setAccessibleText(inWords());
+        ruler.getStyleClass().add(Styles.DRAWING_TEXT);
+        ruler.setVisible(false);
+        ruler.fontProperty().subscribe(font -> draw(font.getSize()));
+    }
+
+    private void draw(final double size) {
+        em = size;
+        getChildren().setAll(ruler);
+        getChildren().addAll(conductors());
+        getChildren().addAll(Symbols.battery(at(LEFT), at(MIDDLE), em));
+        getChildren().addAll(Symbols.fuse(at(LEFT + 3.6), at(TOP), em));
+        getChildren().addAll(loads());
+        getChildren().addAll(texts());
+        setMinSize(at(WIDE), at(HIGH));
+        setPrefSize(at(WIDE), at(HIGH));
+        setMaxSize(at(WIDE), at(HIGH));
+    }
+
+    private double at(final double ems) {
+        return ems * em;
+    }
+
+    private List<Node> conductors() {
+        return List.of(
+                lead(LEFT, TOP, LEFT, MIDDLE - 0.9),
+                lead(LEFT, MIDDLE + 0.9, LEFT, BOTTOM),
+                copper(LEFT, TOP, RIGHT, TOP),
+                copper(LEFT, BOTTOM, RIGHT, BOTTOM));
+    }
+
+    private List<Node> loads() {
+        final List<Node> nodes = new ArrayList<>();
+        if (load == Load.SEVERAL) {
+            branch(RIGHT - 4, nodes);
+            branch(RIGHT - 0.1, nodes);
+        } else {
+            nodes.add(lead(RIGHT, TOP, RIGHT, BOTTOM));
+            nodes.addAll(symbol());
+        }
+        return nodes;
+    }
+
+    private void branch(final double x, final List<Node> nodes) {
+        nodes.add(lead(x, TOP, x, BOTTOM));
+        nodes.addAll(Symbols.lamp(at(x), at(MIDDLE), em));
+    }
+
+    private List<Node> symbol() {
+        final double x = at(RIGHT);
+        final double y = at(MIDDLE);
+        return switch (load) {
+            case MOTOR -> Symbols.motor(x, y, em);
+            case HEATER, BATTERY -> Symbols.resistance(x, y, em);
+            case CONVERTER -> Symbols.converter(x, y, em);
+            case LAMP, SEVERAL -> Symbols.lamp(x, y, em);
+        };
+    }
+
+    private List<Node> texts() {
+        final List<Node> texts = new ArrayList<>();
+        texts.add(text(labels.supply, 0.1, MIDDLE + 0.35));
+        texts.add(text("fuse", LEFT + 2.8, TOP - 0.9));
+        texts.add(text(labels.cable, LEFT + 6, TOP - 0.9));
+        if (!labels.length.isEmpty()) {
+            texts.add(measure(LEFT + 2.4, MIDDLE - 0.6, endOfMeasure()));
+            texts.add(text(labels.length, LEFT + 4.5, MIDDLE + 0.7));
+        }
+        texts.add(text(labels.load, loadX(), BOTTOM + 1.5));
+        return texts;
+    }
+
+    private double endOfMeasure() {
+        return load == Load.SEVERAL ? RIGHT - 5.6 : RIGHT - 1.6;
+    }
+
+    private double loadX() {
+        return Math.max(LEFT, Math.min(RIGHT - 2, WIDE - 0.55 * labels.load.length() - 0.2));
+    }
+
+    private Node measure(final double x, final double y, final double to) {
+        final Line line = new Line(at(x), at(y), at(to), at(y));
+        line.getStyleClass().add(Styles.MEASURE);
+        return line;
+    }
+
+    private Node text(final String words, final double x, final double y) {
+        final Text text = new Text(words);
+        text.getStyleClass().add(Styles.DRAWING_TEXT);
+        text.setX(at(x));
+        text.setY(at(y));
+        return text;
+    }
+
+    private Node lead(final double x1, final double y1, final double x2, final double y2) {
+        return line(x1, y1, x2, y2, Styles.SYMBOL);
+    }
+
+    private Node copper(final double x1, final double y1, final double x2, final double y2) {
+        return line(x1, y1, x2, y2, Styles.CONDUCTOR);
+    }
+
+    private Node line(
+            final double x1, final double y1, final double x2, final double y2, String style) {
+        final Line line = new Line(at(x1), at(y1), at(x2), at(y2));
+        line.getStyleClass().add(style);
+        return line;
+    }
+
+    private String inWords() {
+        final String cable =
+                labels.cable.isEmpty() && labels.length.isEmpty()
+                        ? ""
+                        : ", cable " + labels.cable + " " + labels.length;
+        final String end = labels.load.isEmpty() ? "" : " taking " + labels.load;
+        return ("Circuit: supply "
+                        + labels.supply
+                        + ", fuse"
+                        + cable
+                        + ", out and back to a "
+                        + load.name().toLowerCase(java.util.Locale.ROOT)
+                        + end)
+                .replaceAll(" +", " ");
+    }
+}

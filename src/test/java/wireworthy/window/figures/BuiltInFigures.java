@@ -1,0 +1,28 @@
+package wireworthy.window.figures;
+
+import java.util.Optional;
+import wireworthy.lessons.Block;
+import wireworthy.lessons.Figure;
+import wireworthy.lessons.FigureKind;
+import wireworthy.lessons.Lessons;
+import wireworthy.working.Solver;
+
+/** The figures as the lessons of the program set them. */
+final class BuiltInFigures {
+    static final Solver SOLVER = new Solver();
+    private static final Lessons LESSONS = Lessons.read(SOLVER, Optional.empty());
+
+    private BuiltInFigures() {}
+
+    static Figure of(final FigureKind kind) {
+        return LESSONS.contents().stream()
+                .flatMap(heading -> LESSONS.lesson(heading.id()).stream())
+                .flatMap(lesson -> lesson.screens().stream())
+                .flatMap(screen -> screen.blocks().stream())
+                .filter(Block.LiveFigure.class::isInstance)
+                .map(block -> ((Block.LiveFigure) block).figure())
+                .filter(figure -> figure.kind() == kind)
+                .findFirst()
+                .orElseThrow();
+    }
+}
