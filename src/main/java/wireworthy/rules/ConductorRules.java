@@ -53,6 +53,7 @@ final class ConductorRules {
     private static void gauge(final Topic topic) {
         topic.rule("gauge-table", CONDUCTOR_SECTION)
                 .gives(SECTION, "area of gauge {gauge}", (x, s) -> Awg.areaMm2(x[0]) * MM2)
+                .when(GAUGE)
                 .forward()
                 .from(s -> Awg.source())
                 .picks(
@@ -60,6 +61,7 @@ final class ConductorRules {
                         "area of the gauge with aughts and plain number exchanged for {gauge}",
                         (x, s) -> Awg.areaMm2(1 - x[0]) * MM2)
                 .gives(DIAMETER, "diameter of gauge {gauge}", (x, s) -> Awg.diameterMm(x[0]) * MM)
+                .when(GAUGE)
                 .forward()
                 .from(s -> Awg.source())
                 .gives(

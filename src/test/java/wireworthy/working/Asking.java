@@ -43,7 +43,9 @@ public final class Asking {
                         why -> {
                             throw why;
                         });
-        return FigureText.edge(worked.value(ref).orElse(Double.NaN), ref.quantity().dimension());
+        return worked.value(ref).isEmpty()
+                ? Double.NaN
+                : FigureText.edge(worked.value(ref).getAsDouble(), ref.quantity().dimension());
     }
 
     /** The JSON objects of a test resource, one a line. */
