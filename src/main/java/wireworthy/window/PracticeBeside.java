@@ -31,9 +31,7 @@ final class PracticeBeside extends VBox {
     private final Runnable toAnswer;
 
     PracticeBeside(
-            final PracticeModel model,
-            final Consumer<Problem> toLesson,
-            final Runnable toAnswer) {
+            final PracticeModel model, final Consumer<Problem> toLesson, final Runnable toAnswer) {
         this.model = model;
         this.toLesson = toLesson;
         this.toAnswer = toAnswer;

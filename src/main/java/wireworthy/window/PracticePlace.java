@@ -66,8 +66,7 @@ public final class PracticePlace implements Place {
 
     @Override
     public Parent build(final Shell shell) {
-        final PracticeBeside right =
-                new PracticeBeside(model, toLesson, answer::requestFocus);
+        final PracticeBeside right = new PracticeBeside(model, toLesson, answer::requestFocus);
         final ScrollPane left = Pages.page("The problem", leftParts().toArray(VBox[]::new));
         left.getStyleClass().add(Styles.BENCH_LEFT);
         final ScrollPane page = Pages.page("What there is to say", right);

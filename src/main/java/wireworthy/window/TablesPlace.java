@@ -85,10 +85,10 @@ public final class TablesPlace implements Place {
         final Stream<String> cells = table.rows().stream().flatMap(List::stream);
         final Stream<String> words =
                 Stream.of(
-                        Stream.of(table.title(), table.scope(), table.source().title()),
-                        table.notes().stream(),
-                        table.columns().stream(),
-                        cells)
+                                Stream.of(table.title(), table.scope(), table.source().title()),
+                                table.notes().stream(),
+                                table.columns().stream(),
+                                cells)
                         .flatMap(each -> each);
         return words.map(Pretty::units)
                 .anyMatch(each -> each.toLowerCase(Locale.ROOT).contains(text));

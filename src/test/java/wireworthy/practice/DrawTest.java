@@ -73,7 +73,8 @@ class DrawTest {
         final Template template = TestBanks.template("heron-feeds", "house-lamps-together");
 
         assertThat(draw.problem(template, 1).text())
-                .matches("On one feed of 12 V hang \\d house lamps of [\\d.]+ W each .* [\\d.]+ A\\.");
+                .matches(
+                        "On one feed of 12 V hang \\d house lamps of [\\d.]+ W each .* [\\d.]+ A\\.");
     }
 
     @Test
@@ -113,7 +114,16 @@ class DrawTest {
 
     private static Template template(final Map<String, Given> given, final Quantity find) {
         return new Template(
-                "bank", 1, "id", Skill.FUSE_CHOICE, 0, "Text.", "Which?", Drawing.LAMP, given, find);
+                "bank",
+                1,
+                "id",
+                Skill.FUSE_CHOICE,
+                0,
+                "Text.",
+                "Which?",
+                Drawing.LAMP,
+                given,
+                find);
     }
 
     @Test

@@ -3,12 +3,13 @@ package wireworthy.window.figures;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
-import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import wireworthy.window.parts.Styles;
 
-/** The volts lost so far, drawn falling along the cable out and back, to one scale with the limit. */
+/**
+ * The volts lost so far, drawn falling along the cable out and back, to one scale with the limit.
+ */
 final class VoltsAlongTheRunDrawing extends Drawing {
     private static final double TOP = 2.8;
     private static final double FALL = 8;
