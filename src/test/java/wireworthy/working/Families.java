@@ -186,7 +186,7 @@ final class Families {
             return COPPER * (1 + 0.00393 * (warm - 20));
         }
         if (kind == 2) {
-            final double warm = d.given("conductor-temperature", 25, 110, "degC");
+            final double warm = d.maybe() ? d.given("conductor-temperature", 25, 110, "degC") : 20;
             d.says("conductor-metal", "aluminium");
             return 0.0282 * (1 + 0.00403 * (warm - 20));
         }
