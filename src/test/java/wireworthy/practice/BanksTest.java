@@ -128,9 +128,7 @@ class BanksTest {
         final Banks banks = Banks.of(List.of(one, two));
 
         assertThat(banks.banks()).hasSize(1);
-        assertThat(banks.problems())
-                .extracting(BankProblem::file)
-                .containsExactly("two.json");
+        assertThat(banks.problems()).extracting(BankProblem::file).containsExactly("two.json");
     }
 
     @Test

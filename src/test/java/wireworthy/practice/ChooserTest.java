@@ -106,8 +106,7 @@ class ChooserTest {
                             history.get(i - 2).skill(),
                             history.get(i - 1).skill(),
                             history.get(i).skill());
-            final boolean twin =
-                    !history.get(i - 1).right() || !history.get(i - 2).right();
+            final boolean twin = !history.get(i - 1).right() || !history.get(i - 2).right();
             assertThat(three.size() > 1 || twin).as("answers up to %d", i).isTrue();
         }
     }
@@ -135,7 +134,8 @@ class ChooserTest {
         for (int i = 0; i < 20; i++) {
             final Choice choice = next(9);
             final Skills skills = Skills.of(history);
-            reviews += skills.state(choice.template().skill(), 9) == SkillState.WORKED_LOOSE ? 1 : 0;
+            reviews +=
+                    skills.state(choice.template().skill(), 9) == SkillState.WORKED_LOOSE ? 1 : 0;
             answer(choice, 9, true);
         }
         assertThat(reviews).isBetween(4, 8);

@@ -73,7 +73,8 @@ class DrawTest {
         final Template template = TestBanks.template("heron-feeds", "house-lamps-together");
 
         assertThat(draw.problem(template, 1).text())
-                .matches("On one feed of 12 V hang \\d house lamps of [\\d.]+ W each .* [\\d.]+ A\\.");
+                .matches(
+                        "On one feed of 12 V hang \\d house lamps of [\\d.]+ W each .* [\\d.]+ A\\.");
     }
 
     @Test
@@ -100,7 +101,8 @@ class DrawTest {
 
         assertThat(problem.draws()).isEqualTo(60);
         assertThat(problem.apart()).isFalse();
-        assertThat(problem.clashes()).containsExactly("fuse-floor and a standard size");
+        assertThat(problem.closeness().confused())
+                .containsExactly("fuse-floor and a standard size");
     }
 
     @Test
@@ -113,7 +115,16 @@ class DrawTest {
 
     private static Template template(final Map<String, Given> given, final Quantity find) {
         return new Template(
-                "bank", 1, "id", Skill.FUSE_CHOICE, 0, "Text.", "Which?", Drawing.LAMP, given, find);
+                "bank",
+                1,
+                "id",
+                Skill.FUSE_CHOICE,
+                0,
+                "Text.",
+                "Which?",
+                Drawing.LAMP,
+                given,
+                find);
     }
 
     @Test

@@ -19,8 +19,7 @@ class SkillsTest {
 
     private void drop(
             final long day, final boolean right, final boolean aided, final String template) {
-        history.add(
-                new Answered(Skill.DROP, day, right, aided, 0, template, history.size()));
+        history.add(new Answered(Skill.DROP, day, right, aided, 0, template, history.size()));
     }
 
     private double chance(final long day) {
@@ -37,7 +36,9 @@ class SkillsTest {
         final boolean[] right = {false, true, true, true, true, false};
         final double[] before = {.289050, .260818, .575207, .732227, .753964, .834678};
         for (int i = 0; i < days.length; i++) {
-            assertThat(chance(days[i])).as("before answer %d", i).isCloseTo(before[i], within(SIXTH));
+            assertThat(chance(days[i]))
+                    .as("before answer %d", i)
+                    .isCloseTo(before[i], within(SIXTH));
             drop(days[i], right[i]);
         }
 

@@ -12,9 +12,7 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -131,7 +129,8 @@ class RecordFileTest {
     void anAnswerThatCouldNotBeKeptWaitsForTheNext() throws SQLException {
         try (RecordFile record = RecordFile.open(file)) {
             record.keep(Answers.numbered(1));
-            execute("CREATE TRIGGER full BEFORE INSERT ON answer BEGIN SELECT RAISE(FAIL, 'full'); END");
+            execute(
+                    "CREATE TRIGGER full BEFORE INSERT ON answer BEGIN SELECT RAISE(FAIL, 'full'); END");
             assertThatThrownBy(() -> record.keep(Answers.numbered(2)))
                     .isInstanceOf(RecordProblem.class)
                     .hasMessage("The record can't be written to");
@@ -144,8 +143,7 @@ class RecordFileTest {
         }
         try (RecordFile record = RecordFile.open(file)) {
             assertThat(record.answers("robin"))
-                    .containsExactly(
-                            Answers.numbered(1), Answers.numbered(2), Answers.numbered(3));
+                    .containsExactly(Answers.numbered(1), Answers.numbered(2), Answers.numbered(3));
         }
     }
 
