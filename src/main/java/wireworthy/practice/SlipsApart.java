@@ -49,7 +49,8 @@ final class SlipsApart {
     }
 
     /**
-     * What comes too near to what, in words for the author of a bank; empty for numbers to be taken.
+     * What comes too near to what, in words for the author of a bank; empty for numbers to be
+     * taken.
      *
      * @param varied the givens whose figures are drawn from a range
      */

@@ -1,11 +1,49 @@
 package wireworthy.window;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.Parent;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
+import wireworthy.lessons.Lesson;
+import wireworthy.lessons.LessonHeading;
+import wireworthy.lessons.LessonProblem;
+import wireworthy.lessons.Lessons;
+import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.Pages;
+import wireworthy.window.parts.SideList;
+import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
+import wireworthy.window.parts.Verdict;
+import wireworthy.working.Solver;
 
-/** The lessons. */
-final class LessonsPlace implements Place {
+/** The lessons: their contents at the left, the open one at the right. */
+public final class LessonsPlace implements Place {
+    private static final String LESSON = "lesson:";
+    private static final String TABLE = "table:";
+
+    private final Supplier<Lessons> source;
+    private final Solver solver;
+    private final LessonDesk desk;
+    private final BorderPane place = new BorderPane();
+    private final VBox side = new VBox();
+    private final SideList<LessonHeading> contents =
+            new SideList<>("Lessons", LessonHeading::title, this::note, this::open);
+    private Optional<Lessons> lessons = Optional.empty();
+
+    /**
+     * @param source reads what lessons there are; called once, away from the window's thread
+     * @param solver works the examples and the live figures
+     */
+    public LessonsPlace(
+            final Supplier<Lessons> source, final Solver solver, final LessonDesk desk) {
+        this.source = source;
+        this.solver = solver;
+        this.desk = desk;
+    }
+
     @Override
     public String id() {
         return "lessons";
@@ -18,6 +56,101 @@ final class LessonsPlace implements Place {
 
     @Override
     public Parent build(final Shell shell) {
-        return Pages.page("Lessons", Texts.title("Lessons"));
+        side.getStyleClass().add(Styles.SIDE);
+        side.getChildren().add(contents);
+        VBox.setVgrow(contents, javafx.scene.layout.Priority.ALWAYS);
+        place.setLeft(side);
+        shell.background().run(this::read, first -> show(shell, first));
+        return place;
+    }
+
+    /** Skills may have changed since the contents were last seen. */
+    @Override
+    public void shown() {
+        contents.refresh();
+    }
+
+    /** Opens a lesson; nothing happens where there is none of this id. */
+    public void open(final String id) {
+        contents.getItems().stream()
+                .filter(heading -> heading.id().equals(id))
+                .forEach(heading -> contents.getSelectionModel().select(heading));
+        contents.scrollTo(contents.getSelectionModel().getSelectedIndex());
+    }
+
+    /** Reads the headings and the one lesson that comes first on the screen. */
+    private Optional<String> read() {
+        final Lessons all = source.get();
+        final List<String> ids = all.contents().stream().map(LessonHeading::id).toList();
+        final Optional<String> first =
+                desk.last().filter(ids::contains).or(() -> ids.stream().findFirst());
+        first.ifPresent(all::lesson);
+        lessons = Optional.of(all);
+        return first;
+    }
+
+    private void show(final Shell shell, final Optional<String> first) {
+        lessons.ifPresent(all -> contents.getItems().setAll(all.contents()));
+        first.ifPresentOrElse(this::open, this::none);
+        shell.background().run(this::problems, this::say);
+        shell.background().run(this::fetched, any -> contents.refresh());
+    }
+
+    private boolean fetched() {
+        desk.fetch();
+        return true;
+    }
+
+    private void none() {
+        place.setCenter(
+                Pages.page("Lessons", Texts.paragraph("There are no lessons in the folder.")));
+    }
+
+    private List<LessonProblem> problems() {
+        return lessons.map(Lessons::problems).orElse(List.of());
+    }
+
+    private void say(final List<LessonProblem> problems) {
+        if (!problems.isEmpty()) {
+            final VBox list = new VBox(Texts.paragraph("Not all of the lesson files can be read."));
+            problems.forEach(each -> list.getChildren().add(Texts.soft(each.text())));
+            final ScrollPane scroll =
+                    Pages.scroll("What is wrong", new Notice(Verdict.CAUTION, list));
+            scroll.getStyleClass().add(Styles.SIDE_NOTE);
+            side.getChildren().add(scroll);
+        }
+    }
+
+    private String note(final LessonHeading heading) {
+        final String read = desk.hasRead(heading.id()) ? "read" : "not read";
+        return desk.state(heading.skills()).map(state -> read + ", " + state).orElse(read);
+    }
+
+    private void open(final LessonHeading heading) {
+        lessons.flatMap(all -> all.lesson(heading.id())).ifPresent(this::open);
+    }
+
+    private void open(final Lesson lesson) {
+        final String id = lesson.heading().id();
+        final LessonPage page = new LessonPage(lesson, solver, desk, this::follow);
+        final ScrollPane scroll = Pages.scroll(lesson.heading().title(), page);
+        new EndShown(scroll, page, () -> read(id)).watch();
+        place.setCenter(scroll);
+        desk.opened(id);
+    }
+
+    private void read(final String id) {
+        if (!desk.hasRead(id)) {
+            desk.read(id);
+            contents.refresh();
+        }
+    }
+
+    private void follow(final String target) {
+        if (target.startsWith(LESSON)) {
+            open(target.substring(LESSON.length()));
+        } else if (target.startsWith(TABLE)) {
+            desk.table(target.substring(TABLE.length()));
+        }
     }
 }

@@ -24,6 +24,7 @@ public final class Looks {
                     "controls.css",
                     "strip.css",
                     "parts.css",
+                    "reading.css",
                     "figures.css",
                     "overlay.css",
                     "working.css",

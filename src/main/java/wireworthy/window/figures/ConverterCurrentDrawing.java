@@ -1,6 +1,5 @@
 package wireworthy.window.figures;
 
-import java.util.List;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -10,11 +9,12 @@ import wireworthy.window.parts.Styles;
 
 /** Battery, converter, appliance: conductors as thick as their currents, and where watts go. */
 final class ConverterCurrentDrawing extends Drawing {
-    private static final double MIDDLE = 4.6;
+    private static final double SUM = 3.8;
+    private static final double MIDDLE = 8.2;
     private static final double BOX = 4.4;
     private static final double THINNEST = 0.12;
     private static final double THICKEST = 1.5;
-    private static final double POWER = 8.6;
+    private static final double POWER = 13.4;
     private static final double BAR = 1.5;
 
     private final ObservableValue<ConverterCurrent.Shown> now;
@@ -33,9 +33,16 @@ final class ConverterCurrentDrawing extends Drawing {
     private final Label deliveredWords = text(Styles.SMALL);
     private final Label heatWords = text(Styles.SMALL);
     private final Label taken = text(Styles.SMALL, Styles.STRONG);
+    private final Label batteryWord = text(Styles.SOFT, Styles.SMALL);
+    private final Label applianceWord = text(Styles.SOFT, Styles.SMALL);
+    private final Label formula = text(Styles.SOFT, Styles.SMALL);
+    private final Label numbers = text(Styles.LARGE);
 
     ConverterCurrentDrawing(final ObservableValue<ConverterCurrent.Shown> now) {
         this.now = now;
+        batteryWord.setText("battery");
+        applianceWord.setText("appliance");
+        heatWords.setText("heat");
         now.addListener((of, before, shown) -> show(shown));
         show(now.getValue());
     }
@@ -45,16 +52,17 @@ final class ConverterCurrentDrawing extends Drawing {
         mainsSide.setText("mains side, 230 V");
         batteryAmps.setText(shown.batteryAmps());
         mainsAmps.setText(shown.mainsAmps());
-        efficiency.setText(shown.percent());
+        efficiency.setText("converter " + shown.percent());
         deliveredWords.setText(shown.deliveredWatts() + " to the appliance");
-        heatWords.setText("heat");
+        formula.setText(shown.supply().formula());
+        numbers.setText(shown.supply().numbers());
         taken.setText(shown.takenWatts() + " taken from the battery");
         requestLayout();
     }
 
     @Override
     double height(final double width) {
-        return POWER + BAR + 1.9;
+        return POWER + BAR + 1.6;
     }
 
     @Override
@@ -62,17 +70,21 @@ final class ConverterCurrentDrawing extends Drawing {
         final double middle = width / 2;
         final double left = middle - BOX / 2;
         final double right = middle + BOX / 2;
+        put(formula, Pos.TOP_LEFT, 0, 0);
+        put(numbers, Pos.TOP_LEFT, 0, 1.4);
         conductors(left, right, width);
         lay(battery, 0, MIDDLE - 1.2, 2.4, 2.4);
         lay(converter, left, MIDDLE - 1.4, BOX, 2.8);
         lay(appliance, width - 3, MIDDLE - 0.8, 3, 1.6);
+        put(batteryWord, Pos.TOP_LEFT, 0, MIDDLE + 1.5);
+        put(applianceWord, Pos.TOP_RIGHT, width, MIDDLE + 1.5);
         put(efficiency, Pos.TOP_CENTER, middle, MIDDLE + 1.5);
         final double fromBattery = (2.4 + left) / 2;
         final double toAppliance = (right + width - 3) / 2;
-        put(batterySide, Pos.TOP_CENTER, fromBattery, 0.2);
-        put(batteryAmps, Pos.TOP_CENTER, fromBattery, 1.6);
-        put(mainsSide, Pos.TOP_CENTER, toAppliance, 0.2);
-        put(mainsAmps, Pos.TOP_CENTER, toAppliance, 1.6);
+        put(batterySide, Pos.TOP_CENTER, fromBattery, SUM);
+        put(batteryAmps, Pos.TOP_CENTER, fromBattery, SUM + 1.4);
+        put(mainsSide, Pos.TOP_CENTER, toAppliance, SUM);
+        put(mainsAmps, Pos.TOP_CENTER, toAppliance, SUM + 1.4);
         power(width);
     }
 
@@ -93,9 +105,6 @@ final class ConverterCurrentDrawing extends Drawing {
         final double all = width * shown.taken() / shown.mostTaken();
         lay(delivered, 0, POWER, used, BAR);
         lay(heat, used, POWER, all - used, BAR);
-        for (final Label each : List.of(deliveredWords, heatWords, taken)) {
-            each.setVisible(true);
-        }
         put(taken, Pos.TOP_LEFT, 0, POWER - 1.6);
         put(deliveredWords, Pos.TOP_LEFT, 0, POWER + BAR + 0.1);
         final double end = Math.max(used, width(deliveredWords) + 1);

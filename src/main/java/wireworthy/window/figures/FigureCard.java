@@ -13,7 +13,7 @@ final class FigureCard extends VBox {
     <S extends Told> FigureCard(
             final FigureModel<S> model, final Drawing drawing, final String tryThis) {
         getStyleClass().add(Styles.LIVE_FIGURE);
-        final ObservableValue<String> words = model.now().map(Told::words);
+        final ObservableValue<String> words = model.now().map(now -> Texts.kept(now.words()));
         drawing.accessibleTextProperty().bind(words);
         final Label said = Texts.paragraph("");
         said.textProperty().bind(words);
@@ -22,7 +22,7 @@ final class FigureCard extends VBox {
             card.getChildren().add(new Handles(model.knobs()));
         }
         card.getChildren().addAll(toggle(said), said);
-        getChildren().addAll(card, Texts.soft(tryThis));
+        getChildren().addAll(card, Texts.soft(Texts.kept(tryThis)));
     }
 
     private static ToggleButton toggle(final Label said) {

@@ -118,23 +118,19 @@ final class FuseBetween implements FigureModel<FuseBetween.Shown> {
 
     FuseBetween(final Figure figure, final Solver solver) {
         this.solver = solver;
+        table = named(figure.handle(FigureOption.CABLE_TABLE));
         current = Knob.of("circuit current", figure.handle(FigureOption.CIRCUIT_CURRENT));
-        section = Knob.of("cable", figure.handle(FigureOption.SECTION));
+        section = Knob.of("cable, " + table.name(), figure.handle(FigureOption.SECTION));
         cables =
                 Knob.of(
                         "two-core cables lying together",
                         figure.handle(FigureOption.TWO_CORE_CABLES));
         margin = Knob.of("margin", figure.handle(FigureOption.MARGIN));
-        table = named(figure.handle(FigureOption.CABLE_TABLE));
         seriesName = named(figure.handle(FigureOption.FUSE_SERIES));
         series = FuseSeriesTable.named(seriesName.name());
         now =
                 Bindings.createObjectBinding(
-                        this::shown,
-                        current.stop(),
-                        section.stop(),
-                        cables.stop(),
-                        margin.stop());
+                        this::shown, current.stop(), section.stop(), cables.stop(), margin.stop());
     }
 
     private static Handle.Named named(final Handle handle) {

@@ -111,8 +111,18 @@ final class FuseBetweenDrawing extends Drawing {
         lay(danger, high, top, end - high, ZONE);
         first(idleWords, unused - SIDE, "opens for nothing", "too small");
         put(idleWords, Pos.CENTER, (SIDE + unused) / 2, top + 0.6);
-        first(dangerWords, end - high, "✗ cable can overheat before it opens", "✗ too large", "✗");
-        put(dangerWords, Pos.CENTER, (high + end) / 2, top + 0.55);
+        dangerWords(high, end, top);
+    }
+
+    /** The words of danger, clear of the floor's mark where that stands above the ceiling. */
+    private void dangerWords(final double from, final double to, final double top) {
+        final double mark = Math.max(from, Math.min(to, x(now.getValue().floor())));
+        final boolean before = mark - from > to - mark;
+        final double left = before ? from : mark;
+        final double right = before ? mark : to;
+        final String words = "✗ cable can overheat before it opens";
+        first(dangerWords, right - left, words, "✗ cable overheats", "✗ too large", "✗");
+        put(dangerWords, Pos.CENTER, (left + right) / 2, top + 0.55);
     }
 
     /** The first of the texts that has room. */
@@ -148,9 +158,7 @@ final class FuseBetweenDrawing extends Drawing {
         final double floorWide = Math.max(width(floor), width(floorFrom));
         final double ceilingWide = Math.max(width(ceiling), width(ceilingFrom));
         final double left =
-                crossed
-                        ? x(shown.ceiling()) - ceilingWide
-                        : x(shown.floor()) - floorWide;
+                crossed ? x(shown.ceiling()) - ceilingWide : x(shown.floor()) - floorWide;
         final double right =
                 crossed ? x(shown.floor()) + floorWide : x(shown.ceiling()) + ceilingWide;
         return left < 0 ? -left : Math.min(0, width - right);

@@ -5,7 +5,6 @@ import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
-import wireworthy.window.parts.Styles;
 
 /** Handles side by side, evenly, in as many columns as the text size lets stand in the room. */
 final class Handles extends Region {
@@ -15,7 +14,7 @@ final class Handles extends Region {
     private final Label ruler = new Label();
 
     Handles(final List<Knob> knobs) {
-        getStyleClass().add(Styles.HANDLES);
+
         ruler.setManaged(false);
         ruler.setVisible(false);
         getChildren().add(ruler);
@@ -69,8 +68,11 @@ final class Handles extends Region {
     }
 
     private int columns(final double width) {
+        final int parts = getManagedChildren().size();
         final int fitting = (int) ((width / em() + GAP) / (LEAST_WIDTH + GAP));
-        return Math.max(1, Math.min(getManagedChildren().size(), fitting));
+        final int most = Math.max(1, Math.min(parts, fitting));
+        // Four stand better two and two than three and one.
+        return (int) Math.ceil(parts / Math.ceil((double) parts / most));
     }
 
     private double em() {

@@ -3,11 +3,12 @@ package wireworthy.window.figures;
 import atlantafx.base.controls.ProgressSliderSkin;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.StringExpression;
-import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
 import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
 
 /** A slider with what it moves and how that stands: "circuit current 9.3 A". */
 final class KnobHandle extends VBox {
@@ -30,16 +31,13 @@ final class KnobHandle extends VBox {
         getChildren().addAll(says(text), slider);
     }
 
-    private FlowPane says(final StringExpression text) {
-        final Label name = new Label(knob.label());
-        name.getStyleClass().add(Styles.SOFT);
-        name.setWrapText(true);
-        final Label value = new Label();
+    private TextFlow says(final StringExpression text) {
+        final Text name = new Text(knob.label() + " ");
+        name.getStyleClass().add(Styles.HANDLE_NAME);
+        final Text value = new Text();
         value.getStyleClass().add(Styles.HANDLE_VALUE);
-        value.textProperty().bind(text);
-        final FlowPane row = new FlowPane(name, value);
-        row.getStyleClass().add(Styles.HANDLE_ROW);
-        return row;
+        value.textProperty().bind(Bindings.createStringBinding(() -> Texts.kept(text.get()), text));
+        return new TextFlow(name, value);
     }
 
     private void follow() {

@@ -143,7 +143,7 @@ final class LampsOnAFeedDrawing extends Drawing {
         lay(rung.end(), load + LAMP, y, right, y);
         List.of(rung.out(), rung.in(), rung.end()).forEach(each -> thick(each, thin));
         lay(rung.load(), load, y - LAMP / 2, LAMP, LAMP);
-        put(rung.amps(), Pos.TOP_CENTER, (contact + 2.4 + load) / 2, y - 1.55);
+        put(rung.amps(), Pos.TOP_CENTER, (contact + 2.4 + load) / 2, y - 1.7);
         final double boxHigh = rung.box().prefHeight((left - 1.2) * em()) / em();
         lay(rung.box(), 0, y - boxHigh / 2, left - 1.2, boxHigh);
     }

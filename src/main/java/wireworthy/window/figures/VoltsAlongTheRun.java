@@ -93,10 +93,11 @@ final class VoltsAlongTheRun implements FigureModel<VoltsAlongTheRun.Shown> {
         public String words() {
             return "Of %s, %s are lost in the cable (%s), half on the %s out and half on the %s back"
                     .formatted(supplyVolts(), dropVolts(), percent(), metres(), metres())
-                    .concat(": %s. The limit is %s. So it is "
-                            .formatted(
-                                    numbers.stream().collect(Collectors.joining("; ")),
-                                    limitVolts()))
+                    .concat(
+                            ": %s. The limit is %s. So it is "
+                                    .formatted(
+                                            numbers.stream().collect(Collectors.joining("; ")),
+                                            limitVolts()))
                     .concat(verdict() + ".");
         }
     }
@@ -111,8 +112,7 @@ final class VoltsAlongTheRun implements FigureModel<VoltsAlongTheRun.Shown> {
         resistivity = Knob.of("resistivity", figure.handle(FigureOption.RESISTIVITY));
         now =
                 Bindings.createObjectBinding(
-                        this::shown,
-                        all().map(Knob::stop).toArray(Observable[]::new));
+                        this::shown, all().map(Knob::stop).toArray(Observable[]::new));
     }
 
     private Stream<Knob> all() {
@@ -133,8 +133,7 @@ final class VoltsAlongTheRun implements FigureModel<VoltsAlongTheRun.Shown> {
         final Asking asking = new Asking();
         all().forEach(asking::with);
         final Worked worked =
-                asking.find(
-                        solver, Quantity.DROP, Quantity.DROP_PERCENT, Quantity.DROP_LIMIT);
+                asking.find(solver, Quantity.DROP, Quantity.DROP_PERCENT, Quantity.DROP_LIMIT);
         final double drop = worked.value(Quantity.DROP).orElseThrow();
         return new Shown(
                 voltage.value(),

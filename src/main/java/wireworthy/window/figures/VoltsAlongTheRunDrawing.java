@@ -3,14 +3,15 @@ package wireworthy.window.figures;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
-import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import wireworthy.window.parts.Styles;
 
-/** The volts lost so far, drawn falling along the cable out and back, to one scale with the limit. */
+/**
+ * The volts lost so far, drawn falling along the cable out and back, to one scale with the limit.
+ */
 final class VoltsAlongTheRunDrawing extends Drawing {
-    private static final double TOP = 4.2;
+    private static final double TOP = 2.8;
     private static final double FALL = 8;
     private static final double LEFT = 4;
     private static final double RIGHT = 9;
@@ -36,11 +37,15 @@ final class VoltsAlongTheRunDrawing extends Drawing {
     private final Label percent = text(Styles.SMALL, Styles.SOFT);
     private final Label out = text(Styles.SMALL, Styles.SOFT);
     private final Label back = text(Styles.SMALL, Styles.SOFT);
+    private final Label plus = text(Styles.SMALL, Styles.SOFT);
+    private final Label minus = text(Styles.SMALL, Styles.SOFT);
     private final VerdictLine verdict = add(new VerdictLine());
 
     VoltsAlongTheRunDrawing(final ObservableValue<VoltsAlongTheRun.Shown> now) {
         this.now = now;
         dangerWords.setText("✗ too few volts");
+        plus.setText("battery +");
+        minus.setText("battery −");
         thick(fall, 0.25);
         now.addListener((of, before, shown) -> show(shown));
         show(now.getValue());
@@ -52,7 +57,7 @@ final class VoltsAlongTheRunDrawing extends Drawing {
         lost.setText(shown.dropVolts() + " lost");
         percent.setText(shown.percent() + " of " + shown.supplyVolts());
         out.setText("out " + shown.metres() + " →");
-        back.setText("← back " + shown.metres());
+        back.setText("back " + shown.metres() + " →");
         verdict.say(shown.within(), shown.verdict());
         requestLayout();
     }
@@ -71,6 +76,8 @@ final class VoltsAlongTheRunDrawing extends Drawing {
         lay(load, centre - 0.85, TOP - 2.3, 1.7, 1.7);
         put(out, Pos.TOP_CENTER, (LEFT + centre) / 2, TOP - 2.1);
         put(back, Pos.TOP_CENTER, (right + centre) / 2, TOP - 2.1);
+        put(plus, Pos.TOP_CENTER, LEFT, TOP - 2.1);
+        put(minus, Pos.TOP_CENTER, right, TOP - 2.1);
         put(supply, Pos.TOP_RIGHT, LEFT - 0.6, TOP - 0.8);
         line(right);
         verdict.lay(em(), width, TOP + FALL + 0.7);

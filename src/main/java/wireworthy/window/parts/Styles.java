@@ -45,13 +45,10 @@ public final class Styles {
     public static final String SMALL = "small";
 
     // Workings
-    public static final String WORKING = "working";
     public static final String WORKING_LINE = "working-line";
-    public static final String NUMBERS = "numbers";
-    public static final String TRUNK = "trunk";
-    public static final String TRUNK_CELL = "trunk-cell";
-    public static final String JOINT = "joint";
+    public static final String WORKING = "working";
     public static final String BRANCH = "branch";
+    public static final String BRANCH_CELL = "branch-cell";
 
     // Drawings
     public static final String DRAWING = "drawing";
@@ -59,6 +56,7 @@ public final class Styles {
     public static final String SYMBOL = "symbol";
     public static final String SYMBOL_BODY = "symbol-body";
     public static final String HEAVY = "heavy";
+    public static final String JOINT = "joint";
     public static final String CONDUCTOR = "conductor";
     public static final String MEASURE = "measure";
 
@@ -71,9 +69,8 @@ public final class Styles {
     // Live figures
     public static final String LIVE_FIGURE = "live-figure";
     public static final String IN_WORDS = "in-words";
-    public static final String HANDLES = "handles";
     public static final String HANDLE = "handle";
-    public static final String HANDLE_ROW = "handle-row";
+    public static final String HANDLE_NAME = "handle-name";
     public static final String HANDLE_VALUE = "handle-value";
     public static final String LARGE = "large";
     public static final String SOUND_TEXT = "sound-text";
@@ -95,6 +92,28 @@ public final class Styles {
     public static final String CHOSEN = "chosen";
     public static final String HEAT = "heat";
     public static final String SWITCH = "switch";
+
+    // Lists at the side, lessons and tables
+    public static final String SIDE = "side";
+    public static final String SIDE_LIST = "side-list";
+    public static final String SIDE_TITLE = "side-title";
+    public static final String SIDE_NOTE = "side-note";
+    public static final String LESSON = "lesson";
+    public static final String LESSON_SCREEN = "lesson-screen";
+    public static final String PROSE_FLOW = "prose-flow";
+    public static final String PROSE_TEXT = "prose-text";
+    public static final String EMPHASIS = "emphasis";
+    public static final String HEADING = "heading";
+    public static final String LIST_ITEM = "list-item";
+    public static final String QUOTE = "quote";
+    public static final String PLAIN_TABLE = "plain-table";
+    public static final String TABLE_HEAD = "table-head";
+    public static final String TABLE_CELL = "table-cell-text";
+    public static final String FIGURE_TEXT = "figure-text";
+    public static final String WORDS_TEXT = "words-text";
+    public static final String WORKING_STRIP = "working-strip";
+    public static final String WORKING_RAIL = "working-rail";
+    public static final String WORKING_JOINT = "working-joint";
 
     private Styles() {}
 }

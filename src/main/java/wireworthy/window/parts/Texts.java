@@ -1,10 +1,14 @@
 package wireworthy.window.parts;
 
+import java.util.regex.Pattern;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 
 /** Text in its few sizes. All of it wraps, running text at about 70 characters. */
 public final class Texts {
+    private static final Pattern FIGURE_AND_UNIT =
+            Pattern.compile("(?<=\\d) (?=(?:[kmµ]?[AVWΩ]h?|[cm]?m²?|°C|%|AWG|ohm)(?![A-Za-z]))");
+
     private Texts() {}
 
     /** The heading of a page or card. */
@@ -25,6 +29,11 @@ public final class Texts {
     /** Secondary text. */
     public static Label soft(final String text) {
         return label(text, Styles.PROSE, Styles.SOFT);
+    }
+
+    /** The text with each figure kept on one line with its unit. */
+    public static String kept(final String text) {
+        return FIGURE_AND_UNIT.matcher(text).replaceAll("\u00a0");
     }
 
     private static Label label(final String text, final String... styles) {

@@ -7,6 +7,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.StackPane;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import wireworthy.lessons.FigureKind;
@@ -43,15 +44,12 @@ class FigureScreensTest {
     private static Parent page(final FigureKind kind, final double far, final boolean inWords) {
         final ScrollPane page =
                 Pages.page(
-                        "Figure",
-                        LiveFigures.of(BuiltInFigures.of(kind), BuiltInFigures.SOLVER));
-        page.getContent()
-                .lookupAll("Slider")
-                .forEach(node -> move((Slider) node, far));
+                        "Figure", LiveFigures.of(BuiltInFigures.of(kind), BuiltInFigures.SOLVER));
+        page.getContent().lookupAll("Slider").forEach(node -> move((Slider) node, far));
         page.getContent()
                 .lookupAll(".in-words")
                 .forEach(node -> ((ToggleButton) node).setSelected(inWords));
-        return page;
+        return new StackPane(page);
     }
 
     private static void move(final Slider slider, final double far) {

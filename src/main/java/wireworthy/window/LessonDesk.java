@@ -1,0 +1,33 @@
+package wireworthy.window;
+
+import java.util.List;
+import java.util.Optional;
+import wireworthy.lessons.Block;
+import wireworthy.rules.Skill;
+
+/** What the lessons ask of the rest of the program, and tell it. */
+public interface LessonDesk {
+    /** Fetches what is on record; called once, away from the window's thread. */
+    default void fetch() {}
+
+    /** The lesson that was open last. */
+    Optional<String> last();
+
+    /** A lesson has been opened. */
+    void opened(String lesson);
+
+    /** Whether the end of a lesson has been shown before. */
+    boolean hasRead(String lesson);
+
+    /** The end of a lesson has been shown. */
+    void read(String lesson);
+
+    /** How the skills of a lesson hold, in a word such as "snug"; empty while nothing is known. */
+    Optional<String> state(List<Skill> skills);
+
+    /** The reader wants to practise these questions. */
+    void practise(Block.Questions questions);
+
+    /** The reader follows a link to a table. */
+    void table(String id);
+}

@@ -1,0 +1,105 @@
+package wireworthy.window;
+
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+import wireworthy.lessons.Block;
+import wireworthy.lessons.Lesson;
+import wireworthy.lessons.LessonProblem;
+import wireworthy.window.figures.LiveFigures;
+import wireworthy.window.parts.Buttons;
+import wireworthy.window.parts.Markdown;
+import wireworthy.window.parts.Notice;
+import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
+import wireworthy.window.parts.Verdict;
+import wireworthy.window.parts.WorkingStrip;
+import wireworthy.working.Solver;
+
+/** A lesson from top to end: its screens one below the other. */
+final class LessonPage extends VBox {
+    private final Solver solver;
+    private final LessonDesk desk;
+    private final Consumer<String> follow;
+
+    /**
+     * @param follow told where a link leads when it is used: {@code lesson:id} or {@code table:id}
+     */
+    LessonPage(
+            final Lesson lesson,
+            final Solver solver,
+            final LessonDesk desk,
+            final Consumer<String> follow) {
+        this.solver = solver;
+        this.desk = desk;
+        this.follow = follow;
+        getStyleClass().addAll(Styles.PAGE, Styles.LESSON);
+        getChildren().add(Texts.title(lesson.heading().title()));
+        ofTheWhole(lesson).forEach(problem -> getChildren().add(broken(problem)));
+        lesson.screens().forEach(screen -> getChildren().add(screen(screen)));
+    }
+
+    /** What is wrong with the file but stands at none of its parts. */
+    private static List<LessonProblem> ofTheWhole(final Lesson lesson) {
+        final List<LessonProblem> inPlace =
+                lesson.screens().stream()
+                        .flatMap(screen -> screen.blocks().stream())
+                        .filter(Block.Broken.class::isInstance)
+                        .map(block -> ((Block.Broken) block).problem())
+                        .toList();
+        return lesson.problems().stream().filter(each -> !inPlace.contains(each)).toList();
+    }
+
+    private VBox screen(final Lesson.Screen screen) {
+        final VBox box = new VBox();
+        box.getStyleClass().add(Styles.LESSON_SCREEN);
+        screen.blocks().forEach(block -> box.getChildren().addAll(nodes(block)));
+        return box;
+    }
+
+    private List<Node> nodes(final Block block) {
+        if (block instanceof Block.Prose prose) {
+            return Markdown.of(prose.markdown(), follow);
+        }
+        if (block instanceof Block.LiveFigure live) {
+            return List.of(LiveFigures.of(live.figure(), solver));
+        }
+        if (block instanceof Block.WorkedExample example) {
+            return List.of(new WorkingStrip(solver.work(example.question())));
+        }
+        if (block instanceof Block.CautionBox box) {
+            return List.of(caution(box));
+        }
+        if (block instanceof Block.Questions questions) {
+            return List.of(questions(questions));
+        }
+        return List.of(broken(((Block.Broken) block).problem()));
+    }
+
+    private Node caution(final Block.CautionBox box) {
+        final VBox words = new VBox(Texts.subtitle("Take care"));
+        words.getChildren().addAll(Markdown.of(box.markdown(), follow));
+        return new Notice(Verdict.CAUTION, words);
+    }
+
+    private Node questions(final Block.Questions questions) {
+        final VBox box =
+                new VBox(
+                        Texts.paragraph(count(questions.templates().size())),
+                        Buttons.main("Practise these", () -> desk.practise(questions)));
+        box.getStyleClass().add(Styles.LESSON_SCREEN);
+        return box;
+    }
+
+    private static String count(final int questions) {
+        return questions == 1
+                ? "One question on this lesson, with new numbers each time."
+                : questions + " questions on this lesson, with new numbers each time.";
+    }
+
+    private static Node broken(final LessonProblem problem) {
+        return new Notice(
+                Verdict.CAUTION, "A part of this lesson can't be shown. " + problem.text());
+    }
+}

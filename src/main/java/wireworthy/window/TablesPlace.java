@@ -1,0 +1,103 @@
+package wireworthy.window;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import javafx.scene.Parent;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import wireworthy.facts.FactTable;
+import wireworthy.facts.FactTables;
+import wireworthy.window.parts.Pages;
+import wireworthy.window.parts.SideList;
+import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
+
+/** Every table the program works by, with its source. */
+public final class TablesPlace implements Place {
+    private final BorderPane place = new BorderPane();
+    private final TextField find = new TextField();
+    private final SideList<FactTable> list =
+            new SideList<>("Tables", FactTable::title, TablePage::standing, this::show);
+    private List<FactTable> tables = List.of();
+    private String wanted = FactTables.ids().get(0);
+
+    @Override
+    public String id() {
+        return "tables";
+    }
+
+    @Override
+    public String title() {
+        return "Tables";
+    }
+
+    @Override
+    public Parent build(final Shell shell) {
+        find.setPromptText("Find in tables");
+        find.setAccessibleText("Find in tables");
+        find.textProperty().addListener(typed -> filter());
+        final VBox side = new VBox(find, list);
+        side.getStyleClass().add(Styles.SIDE);
+        VBox.setVgrow(list, Priority.ALWAYS);
+        place.setLeft(side);
+        shell.background().run(FactTables::all, this::fill);
+        return place;
+    }
+
+    /** Shows a table, now or once the tables are read. */
+    public void open(final String id) {
+        wanted = id;
+        find.clear();
+        selectWanted();
+    }
+
+    private void fill(final List<FactTable> all) {
+        tables = all;
+        filter();
+    }
+
+    private void filter() {
+        final String text = find.getText().strip().toLowerCase(Locale.ROOT);
+        list.getItems().setAll(tables.stream().filter(each -> holds(each, text)).toList());
+        selectWanted();
+        if (list.getItems().isEmpty() && !tables.isEmpty()) {
+            place.setCenter(
+                    Pages.page("Tables", Texts.paragraph("No table has \"" + text + "\" in it.")));
+        }
+    }
+
+    /** The table wanted, or the first where the list does not hold it. */
+    private void selectWanted() {
+        final List<FactTable> shown = list.getItems();
+        final FactTable[] first = shown.stream().limit(1).toArray(FactTable[]::new);
+        shown.stream()
+                .filter(each -> each.id().equals(wanted))
+                .findFirst()
+                .or(() -> Stream.of(first).findFirst())
+                .ifPresent(list.getSelectionModel()::select);
+        list.scrollTo(list.getSelectionModel().getSelectedIndex());
+    }
+
+    private static boolean holds(final FactTable table, final String text) {
+        final Stream<String> cells = table.rows().stream().flatMap(List::stream);
+        final Stream<String> words =
+                Stream.of(
+                                Stream.of(table.title(), table.scope(), table.source().title()),
+                                table.notes().stream(),
+                                table.columns().stream(),
+                                cells)
+                        .flatMap(each -> each);
+        return words.map(Pretty::units)
+                .anyMatch(each -> each.toLowerCase(Locale.ROOT).contains(text));
+    }
+
+    private void show(final FactTable table) {
+        if (find.getText().isBlank()) {
+            wanted = table.id();
+        }
+        place.setCenter(Pages.scroll(table.title(), new TablePage(table)));
+    }
+}
