@@ -17,8 +17,6 @@ public record Banks(List<Bank> banks, List<BankProblem> problems) {
     /** The description of the format may lie beside a leader's banks. */
     private static final String SCHEMA = ".schema.json";
 
-    private static final String SCHEMA = ".schema.json";
-
     public Banks {
         banks = List.copyOf(banks);
         problems = List.copyOf(problems);
