@@ -14,10 +14,6 @@ import wireworthy.working.Solver;
 public record Banks(List<Bank> banks, List<BankProblem> problems) {
     private static final String ENDING = ".json";
 
-<<<<<<< HEAD
-=======
-    /** The description of the format may lie beside a leader's banks. */
->>>>>>> h-oracles
     private static final String SCHEMA = ".schema.json";
 
     public Banks {
