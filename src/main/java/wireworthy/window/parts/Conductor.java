@@ -12,6 +12,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Line;
 import wireworthy.marking.Comparison;
+import wireworthy.rules.Words;
 
 /**
  * A working drawn as a conductor: its lines are joints along a copper line. Where a learner's
@@ -45,16 +46,23 @@ public final class Conductor extends GridPane {
     }
 
     private void columns(final boolean beside) {
-        final ColumnConstraints wide = new ColumnConstraints();
-        wide.setHgrow(Priority.ALWAYS);
-        wide.setPercentWidth(beside ? 46 : 94);
-        getColumnConstraints().setAll(new ColumnConstraints(), wide);
+        getColumnConstraints().setAll(narrow(), wide());
         if (beside) {
-            final ColumnConstraints other = new ColumnConstraints();
-            other.setHgrow(Priority.ALWAYS);
-            other.setPercentWidth(44);
-            getColumnConstraints().addAll(new ColumnConstraints(), other);
+            getColumnConstraints().addAll(narrow(), wide());
         }
+    }
+
+    private static ColumnConstraints narrow() {
+        return new ColumnConstraints();
+    }
+
+    /** The wide columns share what room there is; their text wraps. */
+    private static ColumnConstraints wide() {
+        final ColumnConstraints column = new ColumnConstraints();
+        column.setMinWidth(0);
+        column.setPrefWidth(1);
+        column.setHgrow(Priority.ALWAYS);
+        return column;
     }
 
     private void addRow(final Comparison.Row row, final int at, final boolean parted) {
@@ -71,7 +79,7 @@ public final class Conductor extends GridPane {
         parts.add(WorkingStrip.small(formula(row)));
         parts.add(WorkingStrip.numbers(row.sound().numbers()));
         if (row.parts()) {
-            parts.add(new Badge(Verdict.SOUND, row.sound().ref().quantity().words()));
+            parts.add(new Badge(Verdict.SOUND, Words.ofRule(row.sound().rule())));
         }
         row.sound().source().ifPresent(source -> parts.add(WorkingStrip.small(source.text())));
         if (!row.sound().note().isEmpty()) {
