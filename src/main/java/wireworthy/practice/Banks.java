@@ -14,7 +14,6 @@ import wireworthy.working.Solver;
 public record Banks(List<Bank> banks, List<BankProblem> problems) {
     private static final String ENDING = ".json";
 
-    /** The description of the format may lie beside a leader's banks. */
     private static final String SCHEMA = ".schema.json";
 
     public Banks {
@@ -27,7 +26,6 @@ public record Banks(List<Bank> banks, List<BankProblem> problems) {
         final List<ContentFile> files =
                 new ArrayList<>(ContentFiles.builtIn("problem-banks", ENDING));
         folders.forEach(folder -> files.addAll(ContentFiles.in(folder, ENDING)));
-        files.removeIf(file -> file.name().endsWith(SCHEMA));
         return of(files);
     }
 

@@ -101,7 +101,8 @@ class DrawTest {
 
         assertThat(problem.draws()).isEqualTo(60);
         assertThat(problem.apart()).isFalse();
-        assertThat(problem.clashes()).containsExactly("fuse-floor and a standard size");
+        assertThat(problem.closeness().confused())
+                .containsExactly("fuse-floor and a standard size");
     }
 
     @Test
