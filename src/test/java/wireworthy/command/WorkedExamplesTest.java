@@ -2,18 +2,6 @@ package wireworthy.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
-
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Ref;
-import wireworthy.working.Asking;
-import wireworthy.working.Worked;
-
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -28,6 +16,15 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Ref;
+import wireworthy.working.Asking;
+import wireworthy.working.Worked;
 
 /**
  * Worked examples from standards, regulations, handbooks and open textbooks come out as published.

@@ -2,13 +2,6 @@ package wireworthy.marking;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
-
-import wireworthy.rules.Quantity;
-import wireworthy.rules.RuleBook;
-import wireworthy.working.Asking;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -18,6 +11,11 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.RuleBook;
+import wireworthy.working.Asking;
 
 /**
  * A wrong figure that comes of one known slip is marked unsound and the slip is named. The numbers

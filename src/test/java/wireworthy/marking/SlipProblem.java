@@ -1,12 +1,5 @@
 package wireworthy.marking;
 
-import wireworthy.facts.Awg;
-import wireworthy.rules.Dimension;
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Ref;
-import wireworthy.working.Asking;
-import wireworthy.working.Worked;
-
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -14,6 +7,12 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import wireworthy.facts.Awg;
+import wireworthy.rules.Dimension;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Ref;
+import wireworthy.working.Asking;
+import wireworthy.working.Worked;
 
 /**
  * A problem drawn from a template: its question worked and the figures of its slips. In a template

@@ -3,14 +3,6 @@ package wireworthy.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
-
-import wireworthy.facts.CableTables;
-import wireworthy.facts.FuseSeriesTable;
-
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -21,6 +13,12 @@ import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import wireworthy.facts.CableTables;
+import wireworthy.facts.FuseSeriesTable;
 
 /** What a line says is what it does: each formula's text, worked out, equals its arithmetic. */
 class FormulaTextTest {
