@@ -89,8 +89,7 @@ final class ConverterCurrent implements FigureModel<ConverterCurrent.Shown> {
         power = Knob.of("power of the appliance", figure.handle(FigureOption.LOAD_POWER));
         efficiency = Knob.of("efficiency", figure.handle(FigureOption.EFFICIENCY));
         voltage = Knob.of("battery voltage", figure.handle(FigureOption.SUPPLY_VOLTAGE));
-        mostCurrent =
-                supply(power.greatest(), efficiency.smallest(), voltage.smallest()).value();
+        mostCurrent = supply(power.greatest(), efficiency.smallest(), voltage.smallest()).value();
         mostTaken = taken(voltage.smallest(), mostCurrent);
         now =
                 Bindings.createObjectBinding(

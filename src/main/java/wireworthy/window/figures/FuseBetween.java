@@ -130,11 +130,7 @@ final class FuseBetween implements FigureModel<FuseBetween.Shown> {
         series = FuseSeriesTable.named(seriesName.name());
         now =
                 Bindings.createObjectBinding(
-                        this::shown,
-                        current.stop(),
-                        section.stop(),
-                        cables.stop(),
-                        margin.stop());
+                        this::shown, current.stop(), section.stop(), cables.stop(), margin.stop());
     }
 
     private static Handle.Named named(final Handle handle) {

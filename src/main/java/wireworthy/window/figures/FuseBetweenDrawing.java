@@ -158,9 +158,7 @@ final class FuseBetweenDrawing extends Drawing {
         final double floorWide = Math.max(width(floor), width(floorFrom));
         final double ceilingWide = Math.max(width(ceiling), width(ceilingFrom));
         final double left =
-                crossed
-                        ? x(shown.ceiling()) - ceilingWide
-                        : x(shown.floor()) - floorWide;
+                crossed ? x(shown.ceiling()) - ceilingWide : x(shown.floor()) - floorWide;
         final double right =
                 crossed ? x(shown.floor()) + floorWide : x(shown.ceiling()) + ceilingWide;
         return left < 0 ? -left : Math.min(0, width - right);

@@ -5,7 +5,6 @@ import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
-import wireworthy.window.parts.Styles;
 
 /** Handles side by side, evenly, in as many columns as the text size lets stand in the room. */
 final class Handles extends Region {
@@ -15,7 +14,7 @@ final class Handles extends Region {
     private final Label ruler = new Label();
 
     Handles(final List<Knob> knobs) {
-        
+
         ruler.setManaged(false);
         ruler.setVisible(false);
         getChildren().add(ruler);

@@ -89,8 +89,7 @@ final class LampsOnAFeed implements FigureModel<LampsOnAFeed.Shown> {
         this.solver = solver;
         voltage = Knob.of("supply voltage", figure.handle(FigureOption.SUPPLY_VOLTAGE));
         switches = switches(figure.handle(FigureOption.LOADS));
-        mostCurrent =
-                current(switches.stream().map(Switch::load).toList(), voltage.smallest());
+        mostCurrent = current(switches.stream().map(Switch::load).toList(), voltage.smallest());
         now = Bindings.createObjectBinding(this::shown, moving());
     }
 

@@ -103,9 +103,7 @@ final class PowerCurrentVoltage implements FigureModel<PowerCurrentVoltage.Shown
 
     private Line line(final double watts, final double volts) {
         final Asking asking =
-                new Asking()
-                        .with(Quantity.LOAD_POWER, watts)
-                        .with(Quantity.SUPPLY_VOLTAGE, volts);
+                new Asking().with(Quantity.LOAD_POWER, watts).with(Quantity.SUPPLY_VOLTAGE, volts);
         return Telling.lines(asking.find(solver, Quantity.LOAD_CURRENT)).get(0);
     }
 }

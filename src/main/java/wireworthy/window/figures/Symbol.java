@@ -18,7 +18,7 @@ final class Symbol extends Region {
 
     private Symbol(final Outline outline) {
         this.outline = outline;
-        lines.getStyleClass().add(Styles.SYMBOL);
+        lines.getStyleClass().add(Styles.OUTLINE);
         lines.setManaged(false);
         getChildren().add(lines);
     }
@@ -54,9 +54,7 @@ final class Symbol extends Region {
     static Symbol fuse() {
         return new Symbol(
                 (w, h) ->
-                        path(
-                                "M0 0 L%1$f 0 L%1$f %2$f L0 %2$f Z M0 %3$f L%1$f %3$f",
-                                w, h, h / 2));
+                        path("M0 0 L%1$f 0 L%1$f %2$f L0 %2$f Z M0 %3$f L%1$f %3$f", w, h, h / 2));
     }
 
     /** An inverter: a box parted by a line, direct current in it at left, alternating at right. */

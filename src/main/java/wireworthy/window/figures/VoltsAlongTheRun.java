@@ -2,7 +2,6 @@ package wireworthy.window.figures;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.beans.Observable;
 import javafx.beans.binding.Bindings;
@@ -91,13 +90,14 @@ final class VoltsAlongTheRun implements FigureModel<VoltsAlongTheRun.Shown> {
 
         @Override
         public String words() {
-            return "Of %s, %s are lost in the cable (%s), half on the %s out and half on the %s back"
-                    .formatted(supplyVolts(), dropVolts(), percent(), metres(), metres())
-                    .concat(": %s. The limit is %s. So it is "
+            return "Out and back, the cable takes %s (%s of %s), half on each way of %s: %s."
                             .formatted(
-                                    numbers.stream().collect(Collectors.joining("; ")),
-                                    limitVolts()))
-                    .concat(verdict() + ".");
+                                    dropVolts(),
+                                    percent(),
+                                    supplyVolts(),
+                                    metres(),
+                                    String.join("; ", numbers))
+                    + " The limit is %s: %s.".formatted(limitVolts(), verdict());
         }
     }
 
@@ -111,8 +111,7 @@ final class VoltsAlongTheRun implements FigureModel<VoltsAlongTheRun.Shown> {
         resistivity = Knob.of("resistivity", figure.handle(FigureOption.RESISTIVITY));
         now =
                 Bindings.createObjectBinding(
-                        this::shown,
-                        all().map(Knob::stop).toArray(Observable[]::new));
+                        this::shown, all().map(Knob::stop).toArray(Observable[]::new));
     }
 
     private Stream<Knob> all() {
@@ -133,8 +132,7 @@ final class VoltsAlongTheRun implements FigureModel<VoltsAlongTheRun.Shown> {
         final Asking asking = new Asking();
         all().forEach(asking::with);
         final Worked worked =
-                asking.find(
-                        solver, Quantity.DROP, Quantity.DROP_PERCENT, Quantity.DROP_LIMIT);
+                asking.find(solver, Quantity.DROP, Quantity.DROP_PERCENT, Quantity.DROP_LIMIT);
         final double drop = worked.value(Quantity.DROP).orElseThrow();
         return new Shown(
                 voltage.value(),

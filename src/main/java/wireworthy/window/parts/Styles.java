@@ -87,7 +87,10 @@ public final class Styles {
     public static final String MARK = "mark-line";
     public static final String HAIRLINE = "hairline";
     public static final String LIMIT_LINE = "limit-line";
-    public static final String IDLE_CONDUCTOR = "idle-conductor";
+    public static final String FEED_LINE = "feed-line";
+    public static final String IDLE_LINE = "idle-line";
+    public static final String RING = "ring";
+    public static final String OUTLINE = "outline";
     public static final String TRACK = "bar-track";
     public static final String BAR = "bar";
     public static final String BAR_NAME = "bar-name";
@@ -106,17 +109,14 @@ public final class Styles {
     public static final String PROSE_TEXT = "prose-text";
     public static final String EMPHASIS = "emphasis";
     public static final String HEADING = "heading";
+    public static final String TITLE_TEXT = "title-text";
+    public static final String SUBTITLE_TEXT = "subtitle-text";
     public static final String LIST_ITEM = "list-item";
     public static final String QUOTE = "quote";
     public static final String PLAIN_TABLE = "plain-table";
     public static final String TABLE_HEAD = "table-head";
     public static final String TABLE_CELL = "table-cell-text";
     public static final String FIGURE_TEXT = "figure-text";
-    public static final String WORDS_TEXT = "words-text";
-    public static final String WORKING_STRIP = "working-strip";
-    public static final String WORKING_RAIL = "working-rail";
-    public static final String WORKING_JOINT = "working-joint";
-    public static final String WORKING_LINE = "working-line";
 
     private Styles() {}
 }

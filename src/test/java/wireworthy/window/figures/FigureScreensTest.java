@@ -44,11 +44,8 @@ class FigureScreensTest {
     private static Parent page(final FigureKind kind, final double far, final boolean inWords) {
         final ScrollPane page =
                 Pages.page(
-                        "Figure",
-                        LiveFigures.of(BuiltInFigures.of(kind), BuiltInFigures.SOLVER));
-        page.getContent()
-                .lookupAll("Slider")
-                .forEach(node -> move((Slider) node, far));
+                        "Figure", LiveFigures.of(BuiltInFigures.of(kind), BuiltInFigures.SOLVER));
+        page.getContent().lookupAll("Slider").forEach(node -> move((Slider) node, far));
         page.getContent()
                 .lookupAll(".in-words")
                 .forEach(node -> ((ToggleButton) node).setSelected(inWords));
