@@ -1,8 +1,5 @@
 package wireworthy.command;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.PrintWriter;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
@@ -11,9 +8,15 @@ import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
+
 import wireworthy.working.QuestionReader;
 import wireworthy.working.Solver;
 import wireworthy.working.Unworkable;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.Optional;
 
 /** Works a file of questions, one a line, and writes a reply a line. */
 public final class WorkFile {
@@ -76,9 +79,16 @@ public final class WorkFile {
             return mapper.readTree(line);
         } catch (final JacksonException e) {
             throw new Unworkable(
-                    "line " + number + ", column " + e.getLocation().getColumnNr(),
+                    "line " + number + column(e),
                     "this is not one JSON object: " + e.getOriginalMessage());
         }
+    }
+
+    /** Where a limit is passed rather than a sign misplaced, the parser names no place. */
+    private static String column(final JacksonException e) {
+        return Optional.ofNullable(e.getLocation())
+                .map(place -> ", column " + place.getColumnNr())
+                .orElse("");
     }
 
     private static boolean whole(final ObjectNode reply) {

@@ -72,8 +72,7 @@ final class FigureReader {
             throw new Refused(
                     set.line(), "\"" + option.id() + "\" is one name", "Write the name alone.");
         }
-        return Given.number(
-                option.quantity(), new Yaml.Text(set.at(key).line(), set.text(key)));
+        return Given.number(option.quantity(), new Yaml.Text(set.at(key).line(), set.text(key)));
     }
 
     private static Handle range(final FigureOption option, final Yaml.Keys set) {
@@ -116,8 +115,7 @@ final class FigureReader {
 
     private static Handle switches(final List<Yaml> loads, final int line) {
         if (loads.isEmpty() || loads.size() > MOST_LOADS) {
-            throw new Refused(
-                    line, "A feed has 1 to " + MOST_LOADS + " loads", "Give as many.");
+            throw new Refused(line, "A feed has 1 to " + MOST_LOADS + " loads", "Give as many.");
         }
         return new Handle.Switches(
                 loads.stream().map(load -> load(Yaml.keys("loads", load))).toList());

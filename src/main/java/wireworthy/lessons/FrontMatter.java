@@ -1,6 +1,5 @@
 package wireworthy.lessons;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -132,8 +131,7 @@ final class FrontMatter {
     }
 
     private String idByName() {
-        final String name =
-                file().replaceFirst("\\.md$", "").toLowerCase(Locale.ROOT);
+        final String name = file().replaceFirst("\\.md$", "").toLowerCase(Locale.ROOT);
         final String id = name.replaceFirst("^[0-9]+-", "").replaceAll("[^a-z0-9]+", "-");
         return Optional.of(id).filter(each -> ID.matcher(each).matches()).orElse("lesson");
     }

@@ -39,8 +39,7 @@ final class JsonReader {
             }
             return node;
         } catch (final JacksonException e) {
-            throw refused(
-                    Excerpt.line(block, linesBefore, e), Excerpt.of(e.getOriginalMessage()));
+            throw refused(Excerpt.line(block, linesBefore, e), Excerpt.of(e.getOriginalMessage()));
         } catch (final TooDeep e) {
             throw refused(linesBefore + 1, "it is nested too deeply");
         }

@@ -25,8 +25,7 @@ final class LessonReader {
 
     private static final int MOST_SCREENS = 12;
     private static final int MOST_OPEN = 20;
-    private static final String NOT_REVIEWED =
-            "No qualified person has reviewed this lesson yet.";
+    private static final String NOT_REVIEWED = "No qualified person has reviewed this lesson yet.";
     private static final Parser MARKDOWN =
             Parser.builder()
                     .extensions(List.of(TablesExtension.create()))
@@ -108,8 +107,7 @@ final class LessonReader {
             return;
         }
         if (screens.size() == MOST_SCREENS) {
-            problems.add(
-                    problem(line, "The lesson has more than 12 screens", "Part it in two."));
+            problems.add(problem(line, "The lesson has more than 12 screens", "Part it in two."));
         }
         if (screens.size() < MOST_SCREENS) {
             screens.add(new Lesson.Screen(blocks.get(0).line(), blocks));

@@ -13,6 +13,7 @@ import wireworthy.working.Solver;
  */
 public record Banks(List<Bank> banks, List<BankProblem> problems) {
     private static final String ENDING = ".json";
+
     private static final String SCHEMA = ".schema.json";
 
     public Banks {

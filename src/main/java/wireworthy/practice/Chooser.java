@@ -72,9 +72,7 @@ public final class Chooser {
     }
 
     private Optional<Answered> last() {
-        return history.isEmpty()
-                ? Optional.empty()
-                : Optional.of(history.get(history.size() - 1));
+        return history.isEmpty() ? Optional.empty() : Optional.of(history.get(history.size() - 1));
     }
 
     private Optional<Choice> afterError() {
@@ -89,12 +87,16 @@ public final class Chooser {
                 .map(t -> choice(t, "The last one went wrong: here is one like it"));
     }
 
-    /** Today's answers to the last template, back to another one: two problems once there was a twin. */
+    /**
+     * Today's answers to the last template, back to another one: two problems once there was a
+     * twin.
+     */
     private List<Answered> lastOfOneTemplate() {
         final List<Answered> running = new ArrayList<>();
         for (int i = history.size() - 1; i >= 0; i--) {
             final Answered each = history.get(i);
-            if (each.day() != day || !each.template().equals(history.get(history.size() - 1).template())) {
+            if (each.day() != day
+                    || !each.template().equals(history.get(history.size() - 1).template())) {
                 break;
             }
             running.add(each);
@@ -103,8 +105,7 @@ public final class Chooser {
     }
 
     private Optional<Choice> openingPair() {
-        return last()
-                .map(Answered::skill)
+        return last().map(Answered::skill)
                 .filter(skill -> skills.answers(skill) == 1)
                 .flatMap(skill -> best(templatesOf(Set.of(skill))))
                 .map(t -> choice(t, "Still new: " + t.skill().words() + ", a second time"));
@@ -125,7 +126,7 @@ public final class Chooser {
     private Optional<Choice> open() {
         final Set<Skill> open =
                 offered().stream()
-                        .filter(skill -> !holds(skill))
+                        .filter(this::loose)
                         .filter(this::ready)
                         .filter(skill -> !stuck(skill))
                         .sorted(Comparator.comparing(skill -> skills.answers(skill) == 0))
@@ -147,15 +148,18 @@ public final class Chooser {
                 Comparator.comparingLong(
                         skill -> skills.answers(skill) == 0 ? day : skills.lastDay(skill));
         return offered().stream()
-                .sorted(Comparator.comparing((Skill skill) -> !mixes(skill)).thenComparing(byDay).thenComparing(byChance))
+                .sorted(
+                        Comparator.comparing((Skill skill) -> !mixes(skill))
+                                .thenComparing(byDay)
+                                .thenComparing(byChance))
                 .findFirst()
                 .flatMap(skill -> best(templatesOf(Set.of(skill))))
                 .map(t -> choice(t, "To keep it firm: " + t.skill().words()));
     }
 
-    private boolean holds(final Skill skill) {
+    private boolean loose(final Skill skill) {
         final SkillState state = skills.state(skill, day);
-        return state == SkillState.SNUG || state == SkillState.TIGHT;
+        return state == SkillState.UNTRIED || state == SkillState.LOOSE;
     }
 
     /** Whether all it stands on, as far as it can be practised here, is likely to go right. */
@@ -182,7 +186,7 @@ public final class Chooser {
 
     /** Never one skill twice running. */
     private boolean mixes(final Skill skill) {
-        return last().filter(a -> a.skill() == skill && a.day() == day).isEmpty();
+        return last().filter(a -> a.skill() == skill).isEmpty();
     }
 
     private Set<Skill> offered() {
@@ -195,15 +199,20 @@ public final class Chooser {
         return templates.stream().filter(t -> wanted.contains(t.skill())).toList();
     }
 
-    /** The one whose chance is nearest to {@value #WANTED}; of equals one seldom asked, then lots. */
+    /**
+     * The one whose chance is nearest to {@value #WANTED}; of equals one seldom asked, then lots.
+     */
     private Optional<Template> best(final List<Template> among) {
         final Comparator<Template> order =
-                Comparator.comparingDouble(this::offWanted)
-                        .thenComparingLong(this::asked);
+                Comparator.comparingDouble(this::offWanted).thenComparingLong(this::asked);
         final List<Template> equals = new ArrayList<>();
         among.stream()
                 .min(order)
-                .ifPresent(first -> among.stream().filter(t -> order.compare(t, first) == 0).forEach(equals::add));
+                .ifPresent(
+                        first ->
+                                among.stream()
+                                        .filter(t -> order.compare(t, first) == 0)
+                                        .forEach(equals::add));
         return equals.isEmpty()
                 ? Optional.empty()
                 : Optional.of(equals.get(random.below(equals.size())));

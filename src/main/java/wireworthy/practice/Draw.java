@@ -1,6 +1,5 @@
 package wireworthy.practice;
 
-import java.util.List;
 import java.util.Optional;
 import wireworthy.rules.Ref;
 import wireworthy.working.Question;
@@ -22,12 +21,9 @@ public final class Draw {
         this.solver = solver;
     }
 
-    private record Candidate(
-            Drawn drawn, Question question, Worked worked, Ref asked, List<String> clashes) {
-        boolean apart() {
-            return clashes.isEmpty();
-        }
-    }
+    private record Candidate(Drawn drawn, Question question, Worked worked, Ref asked) {}
+
+    private record Judged(Candidate candidate, Closeness closeness) {}
 
     /**
      * The problem of a template and a seed: the first draw whose slips stand apart, or the best of
@@ -36,16 +32,14 @@ public final class Draw {
      * @throws Unworkable where no draw can be worked
      */
     public Problem problem(final Template template, final long seed) {
-        final SplitMix random =
-                SplitMix.of(template.fullId() + "/" + template.version() + "/" + seed);
-        Optional<Candidate> best = Optional.empty();
+        final SplitMix random = random(template, seed);
+        Optional<Judged> best = Optional.empty();
         Optional<Unworkable> refusal = Optional.empty();
         int draws = 0;
-        while (draws < MOST_DRAWS && best.filter(Candidate::apart).isEmpty()) {
+        while (draws < MOST_DRAWS && best.filter(b -> b.closeness().none()).isEmpty()) {
             draws++;
-            final Drawn drawn = new Drawn(template, random);
             try {
-                best = Optional.of(better(best, candidate(template, drawn)));
+                best = Optional.of(better(best, judged(candidate(template, random))));
             } catch (final Unworkable e) {
                 refusal = Optional.of(e);
             }
@@ -53,21 +47,47 @@ public final class Draw {
         return problem(template, seed, draws, found(best, refusal));
     }
 
-    private static Candidate found(
-            final Optional<Candidate> best, final Optional<Unworkable> refusal) {
+    private static SplitMix random(final Template template, final long seed) {
+        return SplitMix.of(template.fullId() + "/" + template.version() + "/" + seed);
+    }
+
+    /**
+     * Draws until something can be worked, whatever its slips.
+     *
+     * @throws Unworkable where no draw can be
+     */
+    void tryOut(final Template template) {
+        final SplitMix random = random(template, 0);
+        for (int draws = 1; draws < MOST_DRAWS; draws++) {
+            try {
+                candidate(template, random);
+                return;
+            } catch (final Unworkable e) {
+                // Other numbers may do; the last ones are refused below.
+            }
+        }
+        candidate(template, random);
+    }
+
+    private static Judged found(final Optional<Judged> best, final Optional<Unworkable> refusal) {
         return best.orElseThrow(() -> refusal.orElseThrow());
     }
 
-    private static Candidate better(final Optional<Candidate> best, final Candidate next) {
-        return best.filter(b -> b.clashes().size() <= next.clashes().size()).orElse(next);
+    private static Judged better(final Optional<Judged> best, final Judged next) {
+        return best.filter(b -> !next.closeness().betterThan(b.closeness())).orElse(next);
     }
 
-    private Candidate candidate(final Template template, final Drawn drawn) {
+    private static Judged judged(final Candidate drawn) {
+        final Closeness closeness =
+                SlipsApart.of(drawn.worked(), drawn.asked(), drawn.drawn().varied());
+        return new Judged(drawn, closeness);
+    }
+
+    private Candidate candidate(final Template template, final SplitMix random) {
+        final Drawn drawn = new Drawn(template, random);
         final Question question = QuestionReader.read(drawn.question());
         final Worked worked = solver.work(question);
-        final Ref asked = asked(template, worked);
-        return new Candidate(
-                drawn, question, worked, asked, SlipsApart.clashes(worked, asked, drawn.varied()));
+        return new Candidate(drawn, question, worked, asked(template, worked));
     }
 
     private static Ref asked(final Template template, final Worked worked) {
@@ -79,16 +99,17 @@ public final class Draw {
     }
 
     private static Problem problem(
-            final Template template, final long seed, final int draws, final Candidate found) {
+            final Template template, final long seed, final int draws, final Judged found) {
+        final Candidate drawn = found.candidate();
         return new Problem(
                 template,
                 seed,
-                found.question(),
-                found.worked(),
-                found.asked(),
-                found.drawn().filled(template.text()),
-                found.drawn().filled(template.ask()),
+                drawn.question(),
+                drawn.worked(),
+                drawn.asked(),
+                drawn.drawn().filled(template.text()),
+                drawn.drawn().filled(template.ask()),
                 draws,
-                found.clashes());
+                found.closeness());
     }
 }

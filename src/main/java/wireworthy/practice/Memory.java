@@ -139,8 +139,18 @@ record Memory(
 
     private Memory settled(final SkillState now, final int passed, final long next) {
         return new Memory(
-                right, wrong, correction, answers, lastDay, known, lastFour, templates, days, now,
-                passed, next);
+                right,
+                wrong,
+                correction,
+                answers,
+                lastDay,
+                known,
+                lastFour,
+                templates,
+                days,
+                now,
+                passed,
+                next);
     }
 
     /** How firmly it holds on a day. */

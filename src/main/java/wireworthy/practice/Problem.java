@@ -1,6 +1,5 @@
 package wireworthy.practice;
 
-import java.util.List;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Skill;
@@ -15,7 +14,7 @@ import wireworthy.working.Worked;
  * @param text the situation, its figures filled in
  * @param ask the question, its figures filled in
  * @param draws how often numbers were drawn until all slips stood apart
- * @param clashes which slips can't be told apart even so, for the author of the bank
+ * @param closeness what comes too near to what even so
  */
 public record Problem(
         Template template,
@@ -26,14 +25,10 @@ public record Problem(
         String text,
         String ask,
         int draws,
-        List<String> clashes) {
-    public Problem {
-        clashes = List.copyOf(clashes);
-    }
-
-    /** Whether every slip can be told from the right answer and from every other. */
+        Closeness closeness) {
+    /** Whether every slip stands apart from the right answer and from every other. */
     public boolean apart() {
-        return clashes.isEmpty();
+        return closeness.none();
     }
 
     /** The skill it is chosen for. */

@@ -10,9 +10,11 @@ import java.util.Set;
 import wireworthy.facts.CableTable;
 import wireworthy.facts.StandardSizes;
 import wireworthy.marking.Change;
+import wireworthy.marking.Marker;
 import wireworthy.marking.Outcome;
 import wireworthy.marking.SlipFigures;
 import wireworthy.rules.Dimension;
+import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
@@ -32,6 +34,10 @@ final class SlipsApart {
 
     private static final double SOUND = 0.01;
     private static final double SAME = 1e-9;
+
+    /** How far a marked figure may be off a slip's, beside its last digit. */
+    private static final double MARKING = 0.001;
+
     private static final double LIKE_A_GIVEN = 0.005;
     private static final double FROM_A_SIZE = 0.05;
     private static final int THIRD_FIGURE = 2;
@@ -40,6 +46,8 @@ final class SlipsApart {
     private final Ref asked;
     private final double right;
     private final List<Outcome> slips;
+    private final List<String> near = new ArrayList<>();
+    private final List<String> confused = new ArrayList<>();
 
     private SlipsApart(final Worked worked, final Ref asked) {
         this.worked = worked;
@@ -49,23 +57,22 @@ final class SlipsApart {
     }
 
     /**
-     * What comes too near to what, in words for the author of a bank; empty for numbers to be taken.
+     * What comes too near to what; nothing for numbers to be taken.
      *
      * @param varied the givens whose figures are drawn from a range
      */
-    static List<String> clashes(final Worked worked, final Ref asked, final Set<Ref> varied) {
+    static Closeness of(final Worked worked, final Ref asked, final Set<Ref> varied) {
         final SlipsApart apart = new SlipsApart(worked, asked);
-        final List<String> clashes = new ArrayList<>();
         // A choice from a row of sizes comes out the same for many slips: that can't be helped.
         if (!asked.quantity().chosen()) {
-            apart.amongSlips(varied, clashes);
-            apart.withGivens(clashes);
+            apart.amongSlips(varied);
+            apart.withGivens();
         }
-        apart.nearSizes(clashes);
-        return List.copyOf(clashes);
+        apart.nearSizes();
+        return new Closeness(apart.near, apart.confused);
     }
 
-    private void amongSlips(final Set<Ref> varied, final List<String> clashes) {
+    private void amongSlips(final Set<Ref> varied) {
         Optional<SlipsApart> moved = Optional.empty();
         for (int i = -1; i < slips.size(); i++) {
             for (int j = i + 1; j < slips.size(); j++) {
@@ -74,10 +81,36 @@ final class SlipsApart {
                 }
                 moved = moved.or(() -> Optional.of(moved(varied)));
                 if (!twins(i, j, moved.orElseThrow())) {
-                    clashes.add(name(i) + " and " + name(j));
+                    add(name(i) + " and " + name(j), confused(i, j));
                 }
             }
         }
+    }
+
+    private void add(final String what, final boolean confusing) {
+        near.add(what);
+        if (confusing) {
+            confused.add(what);
+        }
+    }
+
+    /** Whether the figure of one of them, typed in three digits, would pass for the other. */
+    private boolean confused(final int one, final int other) {
+        if (one >= 0) {
+            return passes(figure(one), figure(other)) || passes(figure(other), figure(one));
+        }
+        final String typed = FigureText.of(figure(other), asked.quantity().dimension());
+        return Marker.mark(worked, asked, typed).isSound();
+    }
+
+    private static boolean passes(final double typed, final double slip) {
+        final double unit = thirdFigure(typed);
+        final double rounded = Math.rint(typed / unit) * unit;
+        return Math.abs(rounded - slip) <= unit / 2 + MARKING * Math.abs(slip);
+    }
+
+    private static double thirdFigure(final double value) {
+        return Math.pow(10, Math.floor(Math.log10(Math.abs(value))) - THIRD_FIGURE);
     }
 
     private String name(final int slip) {
@@ -96,8 +129,7 @@ final class SlipsApart {
 
     /** Past what counts as right, and past the rounding of a slip's figure back towards it. */
     private double fromRight() {
-        final double figure = Math.pow(10, Math.floor(Math.log10(Math.abs(right))) - THIRD_FIGURE);
-        final double shown = right == 0 ? 0 : figure / Math.abs(right);
+        final double shown = right == 0 ? 0 : thirdFigure(right) / Math.abs(right);
         return Math.max(APART, SOUND + shown);
     }
 
@@ -145,12 +177,12 @@ final class SlipsApart {
                 read.unitTyped());
     }
 
-    private void withGivens(final List<String> clashes) {
+    private void withGivens() {
         for (final Outcome slip : slips) {
             worked.question().figures().keySet().stream()
                     .filter(given -> looksLike(slip, given))
                     .map(given -> slip.ids().get(0) + " and the given " + given.quantity().id())
-                    .forEach(clashes::add);
+                    .forEach(near::add);
         }
     }
 
@@ -177,7 +209,7 @@ final class SlipsApart {
             Set.of(Quantity.FUSE_FLOOR, Quantity.SECTION_FOR_DROP);
 
     /** Figures on the way that lie so close to a standard size that rounding decides. */
-    private void nearSizes(final List<String> clashes) {
+    private void nearSizes() {
         worked.wayTo(asked).stream()
                 .map(Step::output)
                 .map(worked.plan()::at)
@@ -185,7 +217,7 @@ final class SlipsApart {
                 .filter(ref -> TAKEN_TO_A_SIZE.contains(ref.quantity()))
                 .filter(ref -> nearSize(ref, worked.value(ref).orElse(Double.NaN)))
                 .map(ref -> ref.quantity().id() + " and a standard size")
-                .forEach(clashes::add);
+                .forEach(what -> add(what, true));
     }
 
     private boolean nearSize(final Ref ref, final double value) {

@@ -118,7 +118,7 @@ final class TemplateReader {
 
     private void tried(final Entry entry, final Template template) {
         try {
-            draw.problem(template, 0);
+            draw.tryOut(template);
         } catch (final Unworkable e) {
             throw new Unfit(
                     entry.pointer() + "/" + pointer(e.where()),

@@ -42,6 +42,11 @@ public record DataFolder(Path path) {
         return path.resolve("settings.json");
     }
 
+    /** What was answered and read. */
+    public Path answers() {
+        return path.resolve("record.sqlite");
+    }
+
     /** Where unexpected errors are written down. */
     public Path log() {
         return path.resolve("wireworthy.log");

@@ -51,6 +51,7 @@ final class Database {
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.enforceForeignKeys(true);
         config.setBusyTimeout(BUSY_MILLISECONDS);
+        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
         return config;
     }
 

@@ -28,8 +28,8 @@ public final class RecordFile implements AutoCloseable {
     }
 
     /**
-     * Opens the record, or begins one. A damaged file is renamed, never deleted, and a new one begun;
-     * see {@link #setAside}.
+     * Opens the record, or begins one. A damaged file is renamed, never deleted, and a new one
+     * begun; see {@link #setAside}.
      *
      * @throws RecordProblem where the file can't be opened or written to
      */

@@ -19,7 +19,8 @@ import wireworthy.rules.Skill;
 
 /** Writes and reads the rows of a record. */
 final class Rows {
-    private static final String PERSON = "INSERT INTO person (code) VALUES (?) ON CONFLICT DO NOTHING";
+    private static final String PERSON =
+            "INSERT INTO person (code) VALUES (?) ON CONFLICT DO NOTHING";
     private static final String ANSWER =
             "INSERT INTO answer (at, bank, version, template, seed, skill, difficulty, asked, typed,"
                     + " understood, sound, aided, slips, seconds, person)"
@@ -166,8 +167,7 @@ final class Rows {
         }
     }
 
-    void reading(final String person, final Screen screen, final boolean read)
-            throws SQLException {
+    void reading(final String person, final Screen screen, final boolean read) throws SQLException {
         whole(
                 () -> {
                     person(person);

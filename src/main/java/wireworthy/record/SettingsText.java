@@ -33,6 +33,7 @@ final class SettingsText {
                 entry(entries, "/dark", Settings.DEFAULTS.dark()),
                 entry(entries, "/textSize", (double) Settings.DEFAULTS.textSize()).intValue(),
                 entry(entries, "/place", Settings.DEFAULTS.place()),
+                entry(entries, "/lesson", Settings.DEFAULTS.lesson()),
                 window(entries));
     }
 
@@ -87,6 +88,7 @@ final class SettingsText {
             json.writeBooleanProperty("dark", settings.dark());
             json.writeNumberProperty("textSize", settings.textSize());
             json.writeStringProperty("place", settings.place());
+            json.writeStringProperty("lesson", settings.lesson());
             settings.window().ifPresent(it -> write(json, it));
             json.writeEndObject();
         }

@@ -2,10 +2,11 @@ package wireworthy.rules;
 
 import static wireworthy.rules.Quantity.*;
 
-import java.util.List;
-import java.util.OptionalDouble;
 import wireworthy.facts.Copper;
 import wireworthy.facts.TradeFigure;
+
+import java.util.List;
+import java.util.OptionalDouble;
 
 /** What is taken where a question is silent: the column "unless given" of the vocabulary. */
 public final class Assumptions {
@@ -15,6 +16,7 @@ public final class Assumptions {
             List.of(
                     MARGIN,
                     RESISTIVITY,
+                    CONDUCTOR_TEMPERATURE,
                     DROP_LIMIT_SHARE,
                     INSULATION_TEMPERATURE,
                     AMBIENT_TEMPERATURE,
@@ -39,6 +41,8 @@ public final class Assumptions {
         return switch (quantity) {
             case MARGIN -> OptionalDouble.of(TradeFigure.FUSE_MARGIN.value());
             case RESISTIVITY -> resistivity(s);
+            case CONDUCTOR_TEMPERATURE ->
+                    s.gave(CONDUCTOR_METAL) ? OptionalDouble.of(20) : OptionalDouble.empty();
             case DROP_LIMIT_SHARE ->
                     unlessGiven(DROP_LIMIT, TradeFigure.DROP_LIMIT.value() / 100, s);
             case INSULATION_TEMPERATURE ->

@@ -4,9 +4,27 @@ import static wireworthy.rules.Quantity.*;
 import static wireworthy.rules.Skill.*;
 
 import java.util.List;
+import java.util.Set;
 
 /** One load, or several of one kind, on a circuit; resistances side by side and in a string. */
 final class LoadRules {
+    /** Where nothing else is given, the cable itself is the element. */
+    private static final Set<Quantity> CABLE_ALONE =
+            Set.of(
+                    VOLTAGE,
+                    LOOP_RESISTANCE,
+                    RESISTANCE_PER_LENGTH,
+                    ONE_WAY_LENGTH,
+                    LOOP_LENGTH,
+                    RETURN,
+                    SECTION,
+                    GAUGE,
+                    DIAMETER,
+                    STRANDS,
+                    CONDUCTOR_METAL,
+                    CONDUCTOR_TEMPERATURE,
+                    RESISTIVITY);
+
     private LoadRules() {}
 
     static List<Direction> directions() {
@@ -123,7 +141,7 @@ final class LoadRules {
                 .when(INTERNAL_RESISTANCE)
                 .carried()
                 .gives(RESISTANCE, "{loop-resistance}", (x, s) -> x[0])
-                .unless(LOADS, LOAD_POWER, LOAD_CURRENT, POWER, CURRENT, CIRCUIT_CURRENT)
+                .where(s -> CABLE_ALONE.containsAll(s.given()))
                 .carried()
                 .gives(RESISTANCE, "{parallel-resistance}", (x, s) -> x[0])
                 .when(PARALLEL_RESISTANCE)

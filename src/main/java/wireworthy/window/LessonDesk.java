@@ -7,6 +7,9 @@ import wireworthy.rules.Skill;
 
 /** What the lessons ask of the rest of the program, and tell it. */
 public interface LessonDesk {
+    /** Fetches what is on record; called once, away from the window's thread. */
+    default void fetch() {}
+
     /** The lesson that was open last. */
     Optional<String> last();
 

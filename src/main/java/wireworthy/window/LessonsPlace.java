@@ -94,6 +94,12 @@ public final class LessonsPlace implements Place {
         lessons.ifPresent(all -> contents.getItems().setAll(all.contents()));
         first.ifPresentOrElse(this::open, this::none);
         shell.background().run(this::problems, this::say);
+        shell.background().run(this::fetched, any -> contents.refresh());
+    }
+
+    private boolean fetched() {
+        desk.fetch();
+        return true;
     }
 
     private void none() {

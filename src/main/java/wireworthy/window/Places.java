@@ -1,21 +1,60 @@
 package wireworthy.window;
 
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import wireworthy.lessons.Block;
 import wireworthy.lessons.Lessons;
+import wireworthy.practice.Problem;
 import wireworthy.record.DataFolder;
+import wireworthy.record.SettingsKeeper;
 import wireworthy.working.Solver;
 
-/** The places in the order of the strip. */
+/** The places in the order of the strip, and the ways from one to another. */
 final class Places {
-    private Places() {}
+    private final Solver solver = new Solver();
+    private final TablesPlace tables = new TablesPlace();
+    private final Learner learner;
+    private final PracticeModel model;
+    private final PracticePlace practice;
+    private final LessonsPlace lessons;
+    private Consumer<String> going = place -> {};
 
-    static List<Place> all(final DataFolder folder) {
-        final Solver solver = new Solver();
-        final TablesPlace tables = new TablesPlace();
-        final LessonDesk desk = new ThisSitting(questions -> {}, tables::open);
-        return List.of(
-                new LessonsPlace(() -> Lessons.read(solver, Optional.empty()), solver, desk),
-                tables);
+    Places(final DataFolder folder, final SettingsKeeper settings, final Clock clock) {
+        learner = new Learner(folder.answers(), solver, clock);
+        model = new PracticeModel(learner);
+        practice = new PracticePlace(model, this::toLesson);
+        lessons =
+                new LessonsPlace(
+                        () -> Lessons.read(solver, Optional.empty()),
+                        solver,
+                        new LearnersDesk(learner, settings, this::toPractice, this::toTable));
+    }
+
+    /** All of them, in order. */
+    List<Place> all() {
+        return List.of(lessons, practice, tables);
+    }
+
+    /** Says how one goes to another place. */
+    void goBy(final Consumer<String> way) {
+        going = way;
+    }
+
+    private void toLesson(final Problem problem) {
+        going.accept(lessons.id());
+        lessons.open(problem.template().bank());
+    }
+
+    private void toPractice(final Block.Questions questions) {
+        learner.want(questions.bank(), questions.templates());
+        model.next();
+        going.accept(practice.id());
+    }
+
+    private void toTable(final String id) {
+        going.accept(tables.id());
+        tables.open(id);
     }
 }

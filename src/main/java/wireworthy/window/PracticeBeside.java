@@ -27,17 +27,12 @@ import wireworthy.working.Danger;
 /** The right side of Practice: the mark, the workings, the lines to fill in. */
 final class PracticeBeside extends VBox {
     private final PracticeModel model;
-    private final Shell shell;
     private final Consumer<Problem> toLesson;
     private final Runnable toAnswer;
 
     PracticeBeside(
-            final PracticeModel model,
-            final Shell shell,
-            final Consumer<Problem> toLesson,
-            final Runnable toAnswer) {
+            final PracticeModel model, final Consumer<Problem> toLesson, final Runnable toAnswer) {
         this.model = model;
-        this.shell = shell;
         this.toLesson = toLesson;
         this.toAnswer = toAnswer;
         getStyleClass().add(Styles.TIGHT);

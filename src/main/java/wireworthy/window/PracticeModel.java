@@ -97,8 +97,8 @@ public final class PracticeModel {
 
     /** Shows a problem that was asked for by name. */
     public void show(final Trainer.Next next) {
-        problem.set(Optional.of(next.problem()));
         why.set(next.why());
+        problem.set(Optional.of(next.problem()));
         typed.set("");
         mark.set(Optional.empty());
         lines.clear();

@@ -33,13 +33,16 @@ public final class PracticePlace implements Place {
     /** The name under which the settings keep this place. */
     public static final String ID = "practice";
 
+    private static final Quantity[] LOAD_LABELS = {
+        Quantity.LOAD_POWER, Quantity.LOAD_CURRENT, Quantity.CIRCUIT_CURRENT, Quantity.RESISTANCE
+    };
+
     private final PracticeModel model;
     private final Consumer<Problem> toLesson;
     private final VBox problem = new VBox();
     private final Label understood = Texts.soft("");
     private final Label notKept = Texts.soft("");
     private final TextField answer = new TextField();
-    private Optional<PracticeBeside> beside = Optional.empty();
 
     /**
      * The place.
@@ -63,9 +66,7 @@ public final class PracticePlace implements Place {
 
     @Override
     public Parent build(final Shell shell) {
-        final PracticeBeside right =
-                new PracticeBeside(model, shell, toLesson, answer::requestFocus);
-        beside = Optional.of(right);
+        final PracticeBeside right = new PracticeBeside(model, toLesson, answer::requestFocus);
         final ScrollPane left = Pages.page("The problem", leftParts().toArray(VBox[]::new));
         left.getStyleClass().add(Styles.BENCH_LEFT);
         final ScrollPane page = Pages.page("What there is to say", right);
@@ -177,7 +178,7 @@ public final class PracticePlace implements Place {
 
     private static CircuitDrawing drawing(final Problem now) {
         final String load =
-                Stream.of(Quantity.LOAD_POWER, Quantity.LOAD_CURRENT, Quantity.CIRCUIT_CURRENT)
+                Stream.of(LOAD_LABELS)
                         .map(quantity -> figure(now, quantity))
                         .flatMap(Optional::stream)
                         .findFirst()

@@ -1,6 +1,8 @@
 package wireworthy.window;
 
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.logging.Logger;
 import javafx.application.Application;
 import javafx.scene.image.Image;
@@ -46,8 +48,9 @@ public final class WireworthyApp extends Application {
     private void open(final Stage stage, final DataFolder folder, final ErrorLog log) {
         final SettingsKeeper settings = new SettingsKeeper(new SettingsFile(folder.settings()));
         atEnd = settings::close;
-        final MainWindow window =
-                new MainWindow(Places.all(folder), settings, Background.onThread());
+        final Places places = new Places(folder, settings, Clock.system(ZoneId.systemDefault()));
+        final MainWindow window = new MainWindow(places.all(), settings, Background.onThread());
+        places.goBy(window::go);
         Thread.setDefaultUncaughtExceptionHandler(new TroubleHandler(log, window));
         stage.setScene(window.scene());
         StagePlacing.restore(stage, settings);

@@ -1,16 +1,20 @@
 package wireworthy.working;
 
+import wireworthy.rules.Assumptions;
+import wireworthy.rules.Direction;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Ref;
+import wireworthy.rules.Setting;
+import wireworthy.rules.Slip;
+
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import wireworthy.rules.Assumptions;
-import wireworthy.rules.Direction;
-import wireworthy.rules.Ref;
-import wireworthy.rules.Setting;
-import wireworthy.rules.Slip;
+import java.util.stream.Collectors;
 
 /**
  * The chain of lines for one shape of question, found once and run with numbers as often as wanted.
@@ -20,7 +24,9 @@ public final class Plan {
     private final Setting setting;
     private final List<Ref> places;
     private final Map<Ref, Integer> placeOf;
+    private final Map<Quantity, List<Integer>> placesOf;
     private final Step[] steps;
+    private final List<Step> lines;
     private final List<Ref> assumed;
     private final double[] assumptions;
     private final List<SlipAt> slips;
@@ -44,12 +50,20 @@ public final class Plan {
         for (int i = 0; i < places.size(); i++) {
             placeOf.putIfAbsent(places.get(i), i);
         }
+        this.placesOf = placesByQuantity();
         this.steps = lines.stream().map(this::step).toArray(Step[]::new);
+        this.lines = List.of(steps);
         this.assumptions =
                 assumed.stream()
                         .mapToDouble(ref -> Assumptions.of(ref.quantity(), setting).orElseThrow())
                         .toArray();
         this.slips = allSlips();
+    }
+
+    private Map<Quantity, List<Integer>> placesByQuantity() {
+        return placeOf.values().stream()
+                .sorted(Comparator.comparingInt(place -> places.get(place).subject()))
+                .collect(Collectors.groupingBy(place -> places.get(place).quantity()));
     }
 
     private Step step(final Direction line) {
@@ -91,7 +105,7 @@ public final class Plan {
 
     /** The lines in working order. */
     public List<Step> steps() {
-        return List.of(steps);
+        return lines;
     }
 
     /** What is taken because the question is silent. */
@@ -107,6 +121,11 @@ public final class Plan {
     /** The place of a value, if the plan has it. */
     public Optional<Integer> placeOf(final Ref ref) {
         return Optional.ofNullable(placeOf.get(ref));
+    }
+
+    /** The places of a quantity: the circuit's own, then those of the loads in their order. */
+    public List<Integer> placesOf(final Quantity quantity) {
+        return placesOf.getOrDefault(quantity, List.of());
     }
 
     /**

@@ -80,6 +80,12 @@ public final class QuestionReader {
     }
 
     private void entry(final String where, final JsonNode value) {
+        if (where.equals("given.network")) {
+            throw new Unworkable(
+                    where,
+                    "a cable that feeds several places in turn can't be worked yet; give each"
+                            + " circuit on its own, with loads, one-way-length and section");
+        }
         final Quantity quantity = quantity(where, where.substring(where.indexOf('.') + 1));
         switch (quantity) {
             case LOADS -> loads(where, value);

@@ -1,5 +1,10 @@
 package wireworthy.working;
 
+import wireworthy.rules.FigureText;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Reading;
+import wireworthy.rules.Ref;
+
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,10 +14,6 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import wireworthy.rules.FigureText;
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Reading;
-import wireworthy.rules.Ref;
 
 /** Works questions; the plan for each shape is found once and kept. Safe from several threads. */
 public final class Solver {
@@ -101,7 +102,7 @@ public final class Solver {
         final Plan plan = planner.plan();
         final Map<Quantity, List<Quantity>> missing = new LinkedHashMap<>();
         for (final Quantity asked : shape.find()) {
-            if (Worked.placesOf(plan, asked).isEmpty()) {
+            if (plan.placesOf(asked).isEmpty()) {
                 missing.put(asked, planner.missingFor(asked));
             }
         }

@@ -1,5 +1,10 @@
 package wireworthy.working;
 
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Reading;
+import wireworthy.rules.Ref;
+import wireworthy.rules.Refusal;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -7,11 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Reading;
-import wireworthy.rules.Ref;
-import wireworthy.rules.Refusal;
 
 /**
  * A question worked: its plan and the value at each place.
@@ -21,13 +21,6 @@ import wireworthy.rules.Refusal;
  */
 public record Worked(
         Question question, Plan plan, double[] values, Map<Quantity, List<Quantity>> missing) {
-
-    static List<Integer> placesOf(final Plan plan, final Quantity quantity) {
-        return IntStream.rangeClosed(0, 60)
-                .mapToObj(subject -> plan.placeOf(new Ref(quantity, subject)))
-                .flatMap(Optional::stream)
-                .toList();
-    }
 
     /** SI value of the circuit's own quantity; empty where the plan has none or nothing fits. */
     public OptionalDouble value(final Quantity quantity) {
@@ -45,7 +38,7 @@ public record Worked(
 
     /** What an asked quantity stands for, in the order of the loads. */
     public List<Ref> refs(final Quantity asked) {
-        return placesOf(plan, asked).stream().map(plan::at).toList();
+        return plan.placesOf(asked).stream().map(plan::at).toList();
     }
 
     /** Why an asked quantity has no value; empty where it has one, or where no rating fits. */

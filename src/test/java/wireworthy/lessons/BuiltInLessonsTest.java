@@ -121,16 +121,13 @@ class BuiltInLessonsTest {
     void hasTwoToFourScreensOfAtMost250Words(final Lesson lesson) {
         assertThat(lesson.screens()).hasSizeBetween(2, 4);
         assertThat(lesson.screens())
-                .allSatisfy(
-                        screen -> assertThat(words(text(screen))).isLessThanOrEqualTo(250));
+                .allSatisfy(screen -> assertThat(words(text(screen))).isLessThanOrEqualTo(250));
     }
 
     @ParameterizedTest
     @MethodSource("lessons")
     void isReadInUnderTenMinutesWithOneForTheFigureAndOneForEachQuestion(final Lesson lesson) {
-        final int doing =
-                blocks(lesson, Block.LiveFigure.class).size()
-                        + templates(lesson).size();
+        final int doing = blocks(lesson, Block.LiveFigure.class).size() + templates(lesson).size();
         assertThat(words(text(lesson)) / WORDS_A_MINUTE + doing).isLessThan(10);
     }
 
@@ -182,8 +179,7 @@ class BuiltInLessonsTest {
     @MethodSource("lessons")
     void tellsToIsolateFirst(final Lesson lesson) {
         assertThat(blocks(lesson, Block.CautionBox.class))
-                .anySatisfy(
-                        box -> assertThat(PlainText.of(box.markdown())).contains("Isolate"));
+                .anySatisfy(box -> assertThat(PlainText.of(box.markdown())).contains("Isolate"));
     }
 
     @ParameterizedTest
@@ -203,8 +199,7 @@ class BuiltInLessonsTest {
     void theWorkedExampleGivesWhatTheTextSays(
             final String id, final String asked, final double value) {
         final Lesson lesson = LESSONS.lesson(id).orElseThrow();
-        final var worked =
-                SOLVER.work(blocks(lesson, Block.WorkedExample.class).get(0).question());
+        final var worked = SOLVER.work(blocks(lesson, Block.WorkedExample.class).get(0).question());
         assertThat(worked.value(Quantity.of(asked).orElseThrow()))
                 .hasValueCloseTo(value, within(0.001));
         assertThat(Telling.lines(worked)).isNotEmpty();

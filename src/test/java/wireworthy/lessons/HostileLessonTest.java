@@ -316,8 +316,7 @@ class HostileLessonTest {
 
     @Test
     void aFolderThatIsNotThereIsAProblemAndTheBuiltInLessonsStay() {
-        final Lessons lessons =
-                Lessons.read(new Solver(), Optional.of(folder.resolve("missing")));
+        final Lessons lessons = Lessons.read(new Solver(), Optional.of(folder.resolve("missing")));
         assertThat(lessons.contents()).hasSizeGreaterThanOrEqualTo(5);
         assertThat(lessons.problems())
                 .extracting(LessonProblem::file)
@@ -328,8 +327,6 @@ class HostileLessonTest {
     void windowsLineEndsAndAByteOrderMarkAreRead() throws IOException {
         final String file = "\uFEFF" + (HEAD + "Text.\n\n![x](y)\n").replace("\n", "\r\n");
         Files.write(folder.resolve("10-own.md"), file.getBytes(StandardCharsets.UTF_8));
-        assertThat(lessons().problems())
-                .extracting(LessonProblem::line)
-                .isEqualTo(List.of(9));
+        assertThat(lessons().problems()).extracting(LessonProblem::line).isEqualTo(List.of(9));
     }
 }

@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 
 /**
  * How hard a text is to read: the Flesch-Kincaid grade, 0.39 words per sentence + 11.8 syllables
- * per word - 15.59 (Kincaid, Fishburne, Rogers and Chissom 1975). A syllable is a run of vowels;
- * a silent e at the end is none. Bare numbers are no words.
+ * per word - 15.59 (Kincaid, Fishburne, Rogers and Chissom 1975). A syllable is a run of vowels; a
+ * silent e at the end is none. Bare numbers are no words.
  */
 final class ReadingEase {
     private static final Pattern SENTENCE_END =

@@ -1,5 +1,12 @@
 package wireworthy.working;
 
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+import wireworthy.rules.FigureText;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Ref;
+
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -8,11 +15,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
-import wireworthy.rules.FigureText;
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Ref;
 
 /** Asks the engine a question as it is written in a file. */
 public final class Asking {
@@ -43,7 +45,9 @@ public final class Asking {
                         why -> {
                             throw why;
                         });
-        return FigureText.edge(worked.value(ref).orElse(Double.NaN), ref.quantity().dimension());
+        return worked.value(ref).isEmpty()
+                ? Double.NaN
+                : FigureText.edge(worked.value(ref).getAsDouble(), ref.quantity().dimension());
     }
 
     /** The JSON objects of a test resource, one a line. */

@@ -46,10 +46,11 @@ final class Handles extends Region {
         final double wide = columnWidth(getWidth());
         final double high = rowHeight(getWidth());
         for (int i = 0; i < parts.size(); i++) {
+            final int row = i / columns;
             parts.get(i)
                     .resizeRelocate(
                             i % columns * (wide + GAP * em()),
-                            i / columns * (high + GAP / 2 * em()),
+                            row * (high + GAP / 2 * em()),
                             wide,
                             high);
         }

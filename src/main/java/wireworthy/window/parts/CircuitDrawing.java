@@ -33,10 +33,10 @@ public final class CircuitDrawing extends Pane {
      */
     public record Labels(String supply, String cable, String length, String load) {}
 
-    private static final double WIDE = 20;
+    private static final double WIDE = 18.4;
     private static final double HIGH = 8.4;
-    private static final double LEFT = 3.4;
-    private static final double RIGHT = 16;
+    private static final double LEFT = 3.2;
+    private static final double RIGHT = 15.4;
     private static final double TOP = 2.6;
     private static final double BOTTOM = 6.6;
     private static final double MIDDLE = (TOP + BOTTOM) / 2;
@@ -52,7 +52,6 @@ public final class CircuitDrawing extends Pane {
         getStyleClass().add(Styles.DRAWING);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setAccessibleText(inWords());
-        ruler.getStyleClass().add(Styles.DRAWING_TEXT);
         ruler.setVisible(false);
         ruler.fontProperty().subscribe(font -> draw(font.getSize()));
     }

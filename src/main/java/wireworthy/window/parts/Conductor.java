@@ -8,10 +8,8 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import wireworthy.marking.Comparison;
 
@@ -60,7 +58,7 @@ public final class Conductor extends GridPane {
     }
 
     private void addRow(final Comparison.Row row, final int at, final boolean parted) {
-        add(joint(), TRUNK, at);
+        add(WorkingStrip.rail(), TRUNK, at);
         add(sound(row), SOUND, at);
         if (parted) {
             add(branch(), BRANCH, at);
@@ -70,15 +68,14 @@ public final class Conductor extends GridPane {
 
     private static Node sound(final Comparison.Row row) {
         final List<Node> parts = new ArrayList<>();
-        parts.add(soft(formula(row)));
-        final Label numbers = numbers(row.sound().numbers());
-        parts.add(numbers);
+        parts.add(WorkingStrip.small(formula(row)));
+        parts.add(WorkingStrip.numbers(row.sound().numbers()));
         if (row.parts()) {
             parts.add(new Badge(Verdict.SOUND, row.sound().ref().quantity().words()));
         }
-        row.sound().source().ifPresent(source -> parts.add(soft(source.text())));
+        row.sound().source().ifPresent(source -> parts.add(WorkingStrip.small(source.text())));
         if (!row.sound().note().isEmpty()) {
-            parts.add(soft(row.sound().note()));
+            parts.add(WorkingStrip.small(row.sound().note()));
         }
         return cell(parts, row.parts() ? Optional.of(Styles.SOUND) : Optional.empty());
     }
@@ -90,13 +87,13 @@ public final class Conductor extends GridPane {
 
     private static Node wrong(final Comparison.Row row) {
         final List<Node> parts = new ArrayList<>();
-        parts.add(soft(row.sound().ref().quantity().words()));
-        final Label numbers = numbers(row.wrong().orElse(row.sound().numbers()));
-        parts.add(numbers);
+        parts.add(WorkingStrip.small(row.sound().ref().quantity().words()));
+        final String numbers = row.wrong().orElse(row.sound().numbers());
         if (row.parts()) {
+            parts.add(WorkingStrip.numbers(numbers));
             parts.add(new Badge(Verdict.UNSOUND, "here they part"));
         } else {
-            numbers.getStyleClass().add(Styles.SOFT);
+            parts.add(Texts.soft(numbers));
         }
         return cell(parts, row.parts() ? Optional.of(Styles.UNSOUND) : Optional.empty());
     }
@@ -110,42 +107,16 @@ public final class Conductor extends GridPane {
     }
 
     private static Label head(final String text) {
-        final Label label = soft(text);
+        final Label label = WorkingStrip.small(text);
         label.getStyleClass().add(Styles.STRONG);
         return label;
-    }
-
-    private static Label soft(final String text) {
-        final Label label = new Label(text);
-        label.getStyleClass().addAll(Styles.SMALL, Styles.SOFT);
-        label.setWrapText(true);
-        return label;
-    }
-
-    private static Label numbers(final String text) {
-        final Label label = new Label(text);
-        label.getStyleClass().add(Styles.NUMBERS);
-        label.setWrapText(true);
-        return label;
-    }
-
-    /** The copper line with the joint of one line of the working. */
-    private static Node joint() {
-        final Region line = new Region();
-        line.getStyleClass().add(Styles.TRUNK);
-        final Circle joint = new Circle();
-        joint.getStyleClass().add(Styles.JOINT);
-        joint.setRadius(7);
-        final StackPane both = new StackPane(line, joint);
-        both.getStyleClass().add(Styles.TRUNK_CELL);
-        return both;
     }
 
     private static Node branch() {
         final Line dashed = new Line();
         dashed.getStyleClass().add(Styles.BRANCH);
         final StackPane cell = new StackPane(dashed);
-        cell.getStyleClass().add(Styles.TRUNK_CELL);
+        cell.getStyleClass().add(Styles.BRANCH_CELL);
         dashed.setStartY(0);
         dashed.setEndY(1);
         cell.heightProperty().subscribe(h -> dashed.setEndY(Math.max(1, h.doubleValue() - 6)));

@@ -1,48 +1,58 @@
 package wireworthy.window;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 import wireworthy.lessons.Block;
+import wireworthy.record.SettingsKeeper;
 import wireworthy.rules.Skill;
 
-/** A desk that remembers until the program is closed. */
-final class ThisSitting implements LessonDesk {
+/** What the lessons ask, answered from the learner's record and the settings. */
+final class LearnersDesk implements LessonDesk {
+    private final Learner learner;
+    private final SettingsKeeper settings;
     private final Consumer<Block.Questions> practice;
     private final Consumer<String> tables;
-    private final Set<String> read = new HashSet<>();
-    private Optional<String> last = Optional.empty();
 
-    ThisSitting(final Consumer<Block.Questions> practice, final Consumer<String> tables) {
+    LearnersDesk(
+            final Learner learner,
+            final SettingsKeeper settings,
+            final Consumer<Block.Questions> practice,
+            final Consumer<String> tables) {
+        this.learner = learner;
+        this.settings = settings;
         this.practice = practice;
         this.tables = tables;
     }
 
     @Override
+    public void fetch() {
+        learner.fetch();
+    }
+
+    @Override
     public Optional<String> last() {
-        return last;
+        return Optional.of(settings.now().lesson()).filter(id -> !id.isEmpty());
     }
 
     @Override
     public void opened(final String lesson) {
-        last = Optional.of(lesson);
+        settings.change(it -> it.withLesson(lesson));
     }
 
     @Override
     public boolean hasRead(final String lesson) {
-        return read.contains(lesson);
+        return learner.hasRead(lesson);
     }
 
     @Override
     public void read(final String lesson) {
-        read.add(lesson);
+        learner.read(lesson);
     }
 
     @Override
     public Optional<String> state(final List<Skill> skills) {
-        return Optional.empty();
+        return learner.state(skills);
     }
 
     @Override

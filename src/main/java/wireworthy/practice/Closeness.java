@@ -1,0 +1,27 @@
+package wireworthy.practice;
+
+import java.util.List;
+
+/**
+ * What comes too near to what in the numbers of a problem, in words for the author of its bank.
+ *
+ * @param near less than 1.5 % apart, or like a given
+ * @param confused of those, what even figures typed in three digits can't tell apart
+ */
+public record Closeness(List<String> near, List<String> confused) {
+    public Closeness {
+        near = List.copyOf(near);
+        confused = List.copyOf(confused);
+    }
+
+    /** Whether everything stands as far apart as it should. */
+    public boolean none() {
+        return near.isEmpty();
+    }
+
+    boolean betterThan(final Closeness other) {
+        return confused.size() == other.confused.size()
+                ? near.size() < other.near.size()
+                : confused.size() < other.confused.size();
+    }
+}

@@ -1,0 +1,183 @@
+package wireworthy.practice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Skill;
+
+class ChooserTest {
+    private final List<Template> templates = new ArrayList<>();
+    private final List<Answered> history = new ArrayList<>();
+
+    ChooserTest() {
+        for (final Skill skill : Skill.values()) {
+            for (int i = 0; i < 3; i++) {
+                templates.add(template(skill, i));
+            }
+        }
+    }
+
+    private static Template template(final Skill skill, final int number) {
+        return new Template(
+                "bank",
+                1,
+                skill.id() + number,
+                skill,
+                number - 1,
+                "Text.",
+                "Ask?",
+                Drawing.LAMP,
+                Map.of(),
+                Quantity.DROP);
+    }
+
+    private Choice next(final long day) {
+        return Chooser.next(templates, history, day, 7).orElseThrow();
+    }
+
+    private void answer(final Choice choice, final long day, final boolean right) {
+        final Template t = choice.template();
+        history.add(
+                new Answered(
+                        t.skill(), day, right, false, t.difficulty(), t.fullId(), choice.seed()));
+    }
+
+    @Test
+    void thereIsNothingToChooseFromNothing() {
+        assertThat(Chooser.next(List.of(), List.of(), 0, 1)).isEmpty();
+    }
+
+    @Test
+    void isTheSameForTheSameHistoryAndSeed() {
+        for (int i = 0; i < 30; i++) {
+            assertThat(next(0)).isEqualTo(next(0));
+            answer(next(0), 0, i % 3 != 0);
+        }
+    }
+
+    @Test
+    void beginsWithASkillThatStandsOnNothing() {
+        assertThat(Prerequisites.of(next(0).template().skill())).isEmpty();
+        assertThat(next(0).why()).startsWith("New: ");
+    }
+
+    @Test
+    void asksANewSkillTwiceInARowAndThenAnother() {
+        final Choice first = next(0);
+        answer(first, 0, true);
+        final Choice second = next(0);
+        answer(second, 0, true);
+        final Choice third = next(0);
+
+        assertThat(second.template().skill()).isEqualTo(first.template().skill());
+        assertThat(third.template().skill()).isNotEqualTo(first.template().skill());
+    }
+
+    @Test
+    void givesOneTwinAfterAnErrorAndNotASecond() {
+        answer(next(0), 0, true);
+        answer(next(0), 0, true);
+        final Choice wrong = next(0);
+        answer(wrong, 0, false);
+        final Choice twin = next(0);
+        answer(twin, 0, false);
+        final Choice after = next(0);
+
+        assertThat(twin.template()).isEqualTo(wrong.template());
+        assertThat(twin.seed()).isNotEqualTo(wrong.seed());
+        assertThat(twin.why()).contains("one like it");
+        assertThat(after.template().skill()).isNotEqualTo(wrong.template().skill());
+    }
+
+    @Test
+    void neverAsksOneSkillThreeTimesRunning() {
+        for (int i = 0; i < 200; i++) {
+            answer(next(i / 10), i / 10, i % 4 != 0);
+        }
+        for (int i = 2; i < history.size(); i++) {
+            final Set<Skill> three =
+                    EnumSet.of(
+                            history.get(i - 2).skill(),
+                            history.get(i - 1).skill(),
+                            history.get(i).skill());
+            final boolean twin = !history.get(i - 1).right() || !history.get(i - 2).right();
+            assertThat(three.size() > 1 || twin).as("answers up to %d", i).isTrue();
+        }
+    }
+
+    @Test
+    void opensASkillOnlyWhenWhatItStandsOnGoesRight() {
+        for (int i = 0; i < 150; i++) {
+            final Choice choice = next(0);
+            if (choice.why().startsWith("New: ")) {
+                final Skills skills = Skills.of(history);
+                assertThat(Prerequisites.of(choice.template().skill()))
+                        .allMatch(needed -> skills.chance(needed, 0, 0) >= .7);
+            }
+            answer(choice, 0, true);
+        }
+        assertThat(history).extracting(Answered::skill).contains(Skill.FUSE_CHOICE);
+    }
+
+    @Test
+    void reviewsWhatWorkedLooseButNotMoreThanTwoFifthsOfADay() {
+        for (int i = 0; i < 60; i++) {
+            answer(next(0), 0, true);
+        }
+        int reviews = 0;
+        for (int i = 0; i < 20; i++) {
+            final Choice choice = next(9);
+            final Skills skills = Skills.of(history);
+            reviews +=
+                    skills.state(choice.template().skill(), 9) == SkillState.WORKED_LOOSE ? 1 : 0;
+            answer(choice, 9, true);
+        }
+        assertThat(reviews).isBetween(4, 8);
+    }
+
+    @Test
+    void leavesASkillForAnotherDayAfterEightTriesInVain() {
+        templates.removeIf(t -> t.skill() != Skill.DROP && t.skill() != Skill.CHARGING);
+        for (int i = 0; i < 40; i++) {
+            final Choice choice = next(0);
+            answer(choice, 0, choice.template().skill() != Skill.DROP);
+        }
+        final Choice choice = next(0);
+        assertThat(choice.why()).doesNotContain("Still loose: drop");
+    }
+
+    @Test
+    void aTwinHasTheSameTemplateAndAnotherSeed() {
+        final Template template = TestBanks.template("heron-feeds", "till-current");
+        final Problem problem = new Draw(new wireworthy.working.Solver()).problem(template, 5);
+        final Choice twin = Chooser.twin(problem);
+
+        assertThat(twin.template()).isEqualTo(template);
+        assertThat(twin.seed()).isNotEqualTo(5);
+        assertThat(twin).isEqualTo(Chooser.twin(problem));
+    }
+
+    @Test
+    void noSkillStandsOnItselfByAnyRoad() {
+        for (final Skill skill : Skill.values()) {
+            final Set<Skill> below = EnumSet.noneOf(Skill.class);
+            collect(skill, below);
+
+            assertThat(below).doesNotContain(skill);
+        }
+    }
+
+    private static void collect(final Skill skill, final Set<Skill> below) {
+        for (final Skill needed : Prerequisites.of(skill)) {
+            if (below.add(needed)) {
+                collect(needed, below);
+            }
+        }
+    }
+}

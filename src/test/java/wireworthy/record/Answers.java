@@ -1,0 +1,66 @@
+package wireworthy.record;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Skill;
+
+/** Answers of one learner, for the tests. */
+final class Answers {
+    private static final Instant EVENING = Instant.parse("2026-03-04T19:30:00.250Z");
+
+    private Answers() {}
+
+    static Answer numbered(final int number) {
+        return answer(number, "0.526 V", Optional.of(false));
+    }
+
+    static Answer typed(final int number, final String text) {
+        return answer(number, text, Optional.of(true));
+    }
+
+    static Answer unreadable(final int number) {
+        return answer(number, "half a volt", Optional.empty());
+    }
+
+    static Answer at(final Instant when, final long seed, final boolean sound) {
+        final Answer answer = answer(0, "0.5 V", Optional.of(sound));
+        return new Answer(
+                when,
+                answer.person(),
+                answer.bank(),
+                answer.version(),
+                answer.template(),
+                seed,
+                answer.skill(),
+                answer.difficulty(),
+                answer.asked(),
+                answer.typed(),
+                answer.understood(),
+                answer.sound(),
+                answer.aided(),
+                answer.slips(),
+                answer.seconds());
+    }
+
+    private static Answer answer(
+            final int number, final String typed, final Optional<Boolean> sound) {
+        return new Answer(
+                EVENING.plusSeconds(number),
+                "robin",
+                "voltage-drop",
+                1,
+                "aisle-strips-drop",
+                number,
+                Skill.DROP,
+                -1,
+                Quantity.DROP_PERCENT,
+                typed,
+                "0.526 V",
+                sound,
+                true,
+                List.of(List.of("one-way-only"), List.of("length-twice", "power-of-ten")),
+                12.5);
+    }
+}

@@ -1,0 +1,157 @@
+package wireworthy.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Labeled;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Test;
+import wireworthy.marking.Comparison;
+import wireworthy.practice.Problem;
+import wireworthy.record.AnsweredFrom;
+import wireworthy.record.RecordFile;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Ref;
+import wireworthy.working.Solver;
+
+/** Practice as a person uses it: with the keyboard, in the real window. */
+class PracticePlaceTest extends WindowTest {
+    private static final Clock CLOCK =
+            Clock.fixed(Instant.parse("2026-03-01T19:00:00Z"), ZoneOffset.UTC);
+
+    private final Learner learner =
+            new Learner(folder.resolve("practice.sqlite"), new Solver(), CLOCK);
+    private final PracticeModel model = new PracticeModel(learner);
+
+    @Override
+    protected List<Place> places() {
+        learner.want("voltage-drop", List.of("aisle-strips-drop"));
+        return List.of(new PracticePlace(model, problem -> {}));
+    }
+
+    private Problem problem() {
+        return model.problem().get().orElseThrow();
+    }
+
+    /** The drop with the cable counted one way. */
+    private String oneWay() {
+        final double right = problem().worked().value(problem().asked()).orElseThrow();
+        return "%.4f".formatted(right / 2);
+    }
+
+    @Test
+    void aWrongAnswerIsExplainedAndKeptAndTheWayOnIsOneLikeIt() {
+        final Problem first = problem();
+        write(oneWay()).push(KeyCode.ENTER);
+
+        assertThat(shown()).anyMatch(text -> text.contains("counted one way"));
+        assertThat(reads("here they part")).isTrue();
+        assertThat(kept()).hasSize(1).allMatch(answered -> !answered.right());
+
+        clickOn("One like it, new numbers");
+        assertThat(problem().template()).isEqualTo(first.template());
+        assertThat(problem().question().figures()).isNotEqualTo(first.question().figures());
+        assertThat(reads("here they part")).isFalse();
+    }
+
+    @Test
+    void aSoundAnswerGoesOnToTheNextProblem() {
+        final Problem first = problem();
+        final double right = first.worked().value(first.asked()).orElseThrow();
+        write("%.3f V".formatted(right)).push(KeyCode.ENTER);
+
+        assertThat(shown()).anyMatch(text -> text.endsWith("is sound."));
+        clickOn("Next problem");
+        assertThat(problem().text()).isNotEqualTo(first.text());
+    }
+
+    @Test
+    void theLinesOfTheWorkingAreMarkedWhenLeft() {
+        clickOn("Line by line");
+        clickOn(lookup((Node it) -> "loop length".equals(it.getAccessibleText())).<Node>query());
+        final double oneWay =
+                problem().worked().value(Ref.circuit(Quantity.ONE_WAY_LENGTH)).orElseThrow();
+        write("%.2f".formatted(oneWay)).push(KeyCode.TAB);
+
+        assertThat(shown()).anyMatch(text -> text.contains("counted one way"));
+    }
+
+    @Test
+    void whatIsTypedIsSaidBackAndAskedAboutWhereItCouldMeanTwoThings() {
+        write("0,526");
+        assertThat(reads("read as 0.526 V")).isTrue();
+        push(KeyCode.BACK_SPACE, KeyCode.BACK_SPACE);
+        model.typed().set("1,526");
+        push(KeyCode.ENTER);
+        assertThat(model.mark().get().orElseThrow().sound()).isEmpty();
+        assertThat(kept()).isEmpty();
+    }
+
+    @Test
+    void everyControlHasAName() {
+        write(oneWay()).push(KeyCode.ENTER);
+        assertThat(Accessibility.unlabelled(stage.getScene().getRoot())).isEmpty();
+    }
+
+    @Test
+    void itLooksTheSameInEverySetting() {
+        interact(
+                () -> {
+                    Screens.render("practice", () -> built(false));
+                    Screens.render("practice-wrong", () -> built(true));
+                    for (final Screens.Setting setting : Screens.Setting.values()) {
+                        final var scene = Screens.scene(built(true), setting);
+                        assertThat(Screens.cutOff(scene.getRoot())).isEmpty();
+                    }
+                });
+    }
+
+    private javafx.scene.Parent built(final boolean wrong) {
+        final Learner other = new Learner(folder.resolve("other.sqlite"), new Solver(), CLOCK);
+        other.want("voltage-drop", List.of("aisle-strips-drop"));
+        final PracticeModel shown = new PracticeModel(other);
+        final PracticePlace place = new PracticePlace(shown, problem -> {});
+        final MainWindow whole = new MainWindow(List.of(place), settings, Background.atOnce());
+        if (wrong) {
+            final Problem now = shown.problem().get().orElseThrow();
+            final double right = now.worked().value(now.asked()).orElseThrow();
+            shown.typed().set("%.4f".formatted(right / 2));
+            shown.answer();
+        }
+        final javafx.scene.Parent root = whole.scene().getRoot();
+        whole.scene().setRoot(new javafx.scene.Group());
+        return root;
+    }
+
+    private List<String> shown() {
+        return lookup((Node it) -> it instanceof Labeled && it.isVisible()).queryAll().stream()
+                .map(it -> ((Labeled) it).getText())
+                .filter(text -> text != null)
+                .toList();
+    }
+
+    private List<wireworthy.practice.Answered> kept() {
+        try (RecordFile record = RecordFile.open(folder.resolve("practice.sqlite"))) {
+            return AnsweredFrom.of(record.answers("me"), ZoneOffset.UTC).stream()
+                    .filter(answered -> answered.seed() == problem().seed())
+                    .toList();
+        }
+    }
+
+    @Test
+    void theWorkingsRunTogetherUntilTheyPart() {
+        model.typed().set(oneWay());
+        interact(model::answer);
+        final Comparison comparison = model.comparison();
+        final int parting = comparison.partsAt().orElseThrow();
+        assertThat(comparison.rows().get(parting).sound().ref())
+                .isEqualTo(Ref.circuit(Quantity.LOOP_LENGTH));
+        assertThat(comparison.rows().subList(0, parting))
+                .allMatch(row -> row.wrong().equals(Optional.empty()));
+    }
+}
