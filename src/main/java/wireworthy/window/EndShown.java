@@ -24,6 +24,7 @@ final class EndShown {
     void watch() {
         scroll.vvalueProperty().addListener(listener);
         scroll.viewportBoundsProperty().addListener(listener);
+        page.heightProperty().addListener(listener);
     }
 
     private void look() {
@@ -32,6 +33,7 @@ final class EndShown {
         if (room > 0 && page.getHeight() > 0 && below <= NEARLY) {
             scroll.vvalueProperty().removeListener(listener);
             scroll.viewportBoundsProperty().removeListener(listener);
+            page.heightProperty().removeListener(listener);
             then.run();
         }
     }

@@ -1,21 +1,26 @@
 package wireworthy.window;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import wireworthy.lessons.Block;
 import wireworthy.lessons.Lesson;
 import wireworthy.lessons.LessonProblem;
+import wireworthy.marking.Comparison;
 import wireworthy.window.figures.LiveFigures;
 import wireworthy.window.parts.Buttons;
+import wireworthy.window.parts.Conductor;
 import wireworthy.window.parts.Markdown;
 import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
-import wireworthy.window.parts.WorkingStrip;
+import wireworthy.working.Assumed;
 import wireworthy.working.Solver;
+import wireworthy.working.Telling;
+import wireworthy.working.Worked;
 
 /** A lesson from top to end: its screens one below the other. */
 final class LessonPage extends VBox {
@@ -66,7 +71,7 @@ final class LessonPage extends VBox {
             return List.of(LiveFigures.of(live.figure(), solver));
         }
         if (block instanceof Block.WorkedExample example) {
-            return List.of(new WorkingStrip(solver.work(example.question())));
+            return List.of(working(solver.work(example.question())));
         }
         if (block instanceof Block.CautionBox box) {
             return List.of(caution(box));
@@ -75,6 +80,17 @@ final class LessonPage extends VBox {
             return List.of(questions(questions));
         }
         return List.of(broken(((Block.Broken) block).problem()));
+    }
+
+    private static Node working(final Worked worked) {
+        final List<Comparison.Row> rows =
+                Telling.lines(worked).stream()
+                        .map(line -> new Comparison.Row(line, Optional.empty(), false))
+                        .toList();
+        final VBox box = new VBox(new Conductor(new Comparison(rows), ""));
+        Assumed.of(worked)
+                .forEach(each -> box.getChildren().add(Texts.soft("Assumed: " + each.text())));
+        return box;
     }
 
     private Node caution(final Block.CautionBox box) {

@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import javafx.scene.Parent;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import wireworthy.lessons.Lesson;
 import wireworthy.lessons.LessonHeading;
@@ -58,7 +59,7 @@ public final class LessonsPlace implements Place {
     public Parent build(final Shell shell) {
         side.getStyleClass().add(Styles.SIDE);
         side.getChildren().add(contents);
-        VBox.setVgrow(contents, javafx.scene.layout.Priority.ALWAYS);
+        VBox.setVgrow(contents, Priority.ALWAYS);
         place.setLeft(side);
         shell.background().run(this::read, first -> show(shell, first));
         return place;
@@ -75,7 +76,7 @@ public final class LessonsPlace implements Place {
         contents.getItems().stream()
                 .filter(heading -> heading.id().equals(id))
                 .forEach(heading -> contents.getSelectionModel().select(heading));
-        contents.scrollTo(contents.getSelectionModel().getSelectedIndex());
+        contents.showChosen();
     }
 
     /** Reads the headings and the one lesson that comes first on the screen. */

@@ -2,29 +2,39 @@ package wireworthy.window;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import javafx.scene.control.Label;
+import java.util.stream.Stream;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import wireworthy.facts.FactTable;
 import wireworthy.facts.Provenance;
+import wireworthy.window.parts.FixedText;
 import wireworthy.window.parts.PlainTable;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 
 /** A table with what it holds for, where it comes from and what to mind. */
 final class TablePage extends VBox {
+    private static final double CHARACTER = 0.54;
+    private static final double NARROWEST = 3.5;
+    private static final double WIDEST = 16;
+
     private final FactTable table;
-    private final List<Boolean> figures;
+    private final List<Column> columns;
+
+    /** Whether a column holds figures, and its width in text sizes. */
+    private record Column(boolean figures, double width) {}
 
     TablePage(final FactTable table) {
         this.table = table;
-        figures = IntStream.range(0, table.columns().size()).mapToObj(this::isFigure).toList();
+        columns = IntStream.range(0, table.columns().size()).mapToObj(this::column).toList();
         getStyleClass().add(Styles.PAGE);
         getChildren()
                 .addAll(
                         Texts.title(Pretty.units(table.title())),
                         Texts.paragraph(Pretty.units(table.scope())),
-                        Texts.soft("Source: " + table.source().title() + ". " + standing(table)),
+                        Texts.soft(
+                                "Source: %s. The figures are %s."
+                                        .formatted(table.source().title(), standing(table))),
                         sideways());
         table.notes().forEach(note -> getChildren().add(Texts.soft(Pretty.units(note))));
     }
@@ -35,11 +45,21 @@ final class TablePage extends VBox {
         return provenance == Provenance.READ ? "read in a published text" : provenance.words();
     }
 
-    /** A column of figures, some of them perhaps not given. */
-    private boolean isFigure(final int column) {
-        return table.rows().stream()
-                .map(row -> row.get(column))
-                .allMatch(cell -> cell.isEmpty() || Pretty.isFigure(cell));
+    private Column column(final int place) {
+        final String heading = Pretty.units(table.columns().get(place));
+        final List<String> cells = table.rows().stream().map(row -> row.get(place)).toList();
+        final IntStream words = Stream.of(heading.split(" ", -1)).mapToInt(String::length);
+        final int longest =
+                IntStream.concat(cells.stream().mapToInt(String::length), words).max().orElse(0);
+        // A heading of many words gets two or three lines, not one for each word.
+        final double characters = Math.max(longest, heading.length() / 2.5);
+        final double width = Math.min(WIDEST, Math.max(NARROWEST, characters * CHARACTER));
+        return new Column(cells.stream().allMatch(TablePage::isFigure), width);
+    }
+
+    /** A figure, or one that is not given. */
+    private static boolean isFigure(final String cell) {
+        return cell.isEmpty() || Pretty.isFigure(cell);
     }
 
     private ScrollPane sideways() {
@@ -49,7 +69,6 @@ final class TablePage extends VBox {
         final ScrollPane scroll = new ScrollPane(grid);
         scroll.getStyleClass().add(Styles.PAGE_SCROLL);
         scroll.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        scroll.setFitToHeight(true);
         scroll.setMinHeight(USE_PREF_SIZE);
         scroll.setAccessibleText("Table: " + table.title());
         return scroll;
@@ -57,14 +76,15 @@ final class TablePage extends VBox {
 
     private List<PlainTable.Cell> cells(final List<String> texts) {
         return IntStream.range(0, texts.size())
-                .mapToObj(i -> cell(texts.get(i), figures.get(i)))
+                .mapToObj(i -> cell(texts.get(i), columns.get(i)))
                 .toList();
     }
 
-    private static PlainTable.Cell cell(final String text, final boolean figure) {
-        final Label label = new Label(Pretty.units(text));
-        label.setWrapText(true);
-        label.getStyleClass().add(figure ? Styles.FIGURE_TEXT : Styles.WORDS_TEXT);
-        return new PlainTable.Cell(label, figure);
+    private static PlainTable.Cell cell(final String text, final Column column) {
+        final FixedText label = new FixedText(Pretty.units(text), column.width());
+        if (column.figures()) {
+            label.getStyleClass().add(Styles.FIGURE_TEXT);
+        }
+        return new PlainTable.Cell(label, column.figures());
     }
 }

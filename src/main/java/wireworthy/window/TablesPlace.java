@@ -20,7 +20,11 @@ public final class TablesPlace implements Place {
     private final BorderPane place = new BorderPane();
     private final TextField find = new TextField();
     private final SideList<FactTable> list =
-            new SideList<>("Tables", FactTable::title, TablePage::standing, this::show);
+            new SideList<>(
+                    "Tables",
+                    table -> Pretty.units(table.title()),
+                    TablePage::standing,
+                    this::show);
     private List<FactTable> tables = List.of();
     private String wanted = FactTables.ids().get(0);
 
@@ -36,6 +40,7 @@ public final class TablesPlace implements Place {
 
     @Override
     public Parent build(final Shell shell) {
+        find.setId("find-in-tables");
         find.setPromptText("Find in tables");
         find.setAccessibleText("Find in tables");
         find.textProperty().addListener(typed -> filter());
@@ -52,6 +57,11 @@ public final class TablesPlace implements Place {
         wanted = id;
         find.clear();
         selectWanted();
+    }
+
+    /** Lists the tables that have a text in them. */
+    void find(final String text) {
+        find.setText(text);
     }
 
     private void fill(final List<FactTable> all) {
@@ -72,13 +82,12 @@ public final class TablesPlace implements Place {
     /** The table wanted, or the first where the list does not hold it. */
     private void selectWanted() {
         final List<FactTable> shown = list.getItems();
-        final FactTable[] first = shown.stream().limit(1).toArray(FactTable[]::new);
         shown.stream()
                 .filter(each -> each.id().equals(wanted))
                 .findFirst()
-                .or(() -> Stream.of(first).findFirst())
+                .or(() -> shown.stream().findFirst())
                 .ifPresent(list.getSelectionModel()::select);
-        list.scrollTo(list.getSelectionModel().getSelectedIndex());
+        list.showChosen();
     }
 
     private static boolean holds(final FactTable table, final String text) {

@@ -51,7 +51,17 @@ class StylesTest {
                     "viewport",
                     "scroll-bar",
                     "thumb",
-                    "line");
+                    "line",
+                    "virtual-flow",
+                    "clipped-container",
+                    "sheet",
+                    "list-cell",
+                    "slider",
+                    "track",
+                    "progress",
+                    "box",
+                    "mark",
+                    "hyperlink");
 
     @Test
     void everyClassInTheSheetsIsAConstant() {

@@ -22,8 +22,8 @@ final class ConverterCurrentDrawing extends Drawing {
     private final Label mainsSide = text(Styles.SOFT, Styles.SMALL);
     private final Label batteryAmps = text(Styles.LARGE);
     private final Label mainsAmps = text(Styles.LARGE);
-    private final Line thick = line(Styles.CONDUCTOR);
-    private final Line thin = line(Styles.CONDUCTOR);
+    private final Line thick = line(Styles.FEED_LINE);
+    private final Line thin = line(Styles.FEED_LINE);
     private final Symbol battery = add(Symbol.battery());
     private final Symbol converter = add(Symbol.inverter());
     private final Symbol appliance = add(Symbol.load());

@@ -19,8 +19,8 @@ final class LampsOnAFeedDrawing extends Drawing {
 
     private final LampsOnAFeed model;
     private final Label feedAmps = text(Styles.LARGE);
-    private final Line source = line(Styles.CONDUCTOR);
-    private final Line sourceBack = line(Styles.CONDUCTOR);
+    private final Line source = line(Styles.FEED_LINE);
+    private final Line sourceBack = line(Styles.FEED_LINE);
     private final Symbol fuse = add(Symbol.fuse());
     private final Symbol battery = add(Symbol.battery());
     private final Label fuseWord = text(Styles.SOFT, Styles.SMALL);
@@ -52,11 +52,11 @@ final class LampsOnAFeedDrawing extends Drawing {
         box.selectedProperty().bindBidirectional(load.on());
         return new Rung(
                 box,
-                line(Styles.CONDUCTOR),
-                line(Styles.CONDUCTOR),
-                line(Styles.CONDUCTOR),
-                line(Styles.CONDUCTOR),
-                line(Styles.CONDUCTOR),
+                line(Styles.FEED_LINE),
+                line(Styles.FEED_LINE),
+                line(Styles.FEED_LINE),
+                line(Styles.FEED_LINE),
+                line(Styles.FEED_LINE),
                 add(Symbol.contact()),
                 add(isLamp(load) ? Symbol.lamp() : Symbol.load()),
                 text());
@@ -87,7 +87,7 @@ final class LampsOnAFeedDrawing extends Drawing {
 
     /** A conductor without current is drawn in dashes. */
     private static void dress(final Line line, final boolean carries) {
-        line.getStyleClass().setAll(carries ? Styles.CONDUCTOR : Styles.IDLE_CONDUCTOR);
+        line.getStyleClass().setAll(carries ? Styles.FEED_LINE : Styles.IDLE_LINE);
     }
 
     @Override

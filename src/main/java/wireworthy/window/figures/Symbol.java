@@ -18,7 +18,7 @@ final class Symbol extends Region {
 
     private Symbol(final Outline outline) {
         this.outline = outline;
-        lines.getStyleClass().add(Styles.SYMBOL);
+        lines.getStyleClass().add(Styles.OUTLINE);
         lines.setManaged(false);
         getChildren().add(lines);
     }

@@ -2,7 +2,6 @@ package wireworthy.window.figures;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.beans.Observable;
 import javafx.beans.binding.Bindings;
@@ -91,14 +90,14 @@ final class VoltsAlongTheRun implements FigureModel<VoltsAlongTheRun.Shown> {
 
         @Override
         public String words() {
-            return "Of %s, %s are lost in the cable (%s), half on the %s out and half on the %s back"
-                    .formatted(supplyVolts(), dropVolts(), percent(), metres(), metres())
-                    .concat(
-                            ": %s. The limit is %s. So it is "
-                                    .formatted(
-                                            numbers.stream().collect(Collectors.joining("; ")),
-                                            limitVolts()))
-                    .concat(verdict() + ".");
+            return "Out and back, the cable takes %s (%s of %s), half on each way of %s: %s."
+                            .formatted(
+                                    dropVolts(),
+                                    percent(),
+                                    supplyVolts(),
+                                    metres(),
+                                    String.join("; ", numbers))
+                    + " The limit is %s: %s.".formatted(limitVolts(), verdict());
         }
     }
 

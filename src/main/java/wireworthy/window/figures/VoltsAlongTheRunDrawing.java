@@ -15,6 +15,7 @@ final class VoltsAlongTheRunDrawing extends Drawing {
     private static final double FALL = 8;
     private static final double LEFT = 4;
     private static final double RIGHT = 9;
+    private static final double ROOM_FOR_POLES = 25;
 
     /** The limit never stands higher than a third of the drawing. */
     private static final double LIMITS_SHOWN = 3;
@@ -23,13 +24,13 @@ final class VoltsAlongTheRunDrawing extends Drawing {
 
     private final ObservableValue<VoltsAlongTheRun.Shown> now;
     private final HatchedZone danger = add(new HatchedZone());
-    private final Label dangerWords = text(Styles.ZONE_WORDS);
     private final Line level = line(Styles.AXIS);
     private final Line limitLine = line(Styles.LIMIT_LINE);
-    private final Line fall = line(Styles.CONDUCTOR);
+    private final Line fall = line(Styles.FEED_LINE);
     private final Line middle = line(Styles.HAIRLINE);
     private final Line end = line(Styles.HAIRLINE);
-    private final Circle joint = add(new Circle(), Styles.JOINT);
+    private final Label dangerWords = text(Styles.ZONE_WORDS);
+    private final Circle joint = add(new Circle(), Styles.RING);
     private final Symbol load = add(Symbol.lamp());
     private final Label supply = text(Styles.STRONG);
     private final Label limit = text(Styles.SMALL, Styles.SOFT);
@@ -78,6 +79,9 @@ final class VoltsAlongTheRunDrawing extends Drawing {
         put(back, Pos.TOP_CENTER, (right + centre) / 2, TOP - 2.1);
         put(plus, Pos.TOP_CENTER, LEFT, TOP - 2.1);
         put(minus, Pos.TOP_CENTER, right, TOP - 2.1);
+        final boolean room = right - LEFT >= ROOM_FOR_POLES;
+        plus.setVisible(room);
+        minus.setVisible(room);
         put(supply, Pos.TOP_RIGHT, LEFT - 0.6, TOP - 0.8);
         line(right);
         verdict.lay(em(), width, TOP + FALL + 0.7);

@@ -22,10 +22,14 @@ import org.commonmark.node.ListItem;
 import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
 import org.commonmark.node.Paragraph;
+import wireworthy.lessons.PlainText;
 
 /** Draws a checked piece of Markdown as text of our own: no web view, no HTML. */
 public final class Markdown extends AbstractVisitor {
     private static final int FIRST = 1;
+
+    /** So many characters in a cell stay on one line. */
+    private static final int SHORT = 18;
 
     private final Consumer<String> follow;
     private final List<javafx.scene.Node> parts = new ArrayList<>();
@@ -47,8 +51,8 @@ public final class Markdown extends AbstractVisitor {
 
     @Override
     public void visit(final Heading heading) {
-        final String style = heading.getLevel() == FIRST ? Styles.TITLE : Styles.SUBTITLE;
-        final TextFlow flow = MarkdownText.of(heading, follow, style + "-text");
+        final String style = heading.getLevel() == FIRST ? Styles.TITLE_TEXT : Styles.SUBTITLE_TEXT;
+        final TextFlow flow = MarkdownText.of(heading, follow, style);
         flow.getStyleClass().add(Styles.HEADING);
         parts.add(flow);
     }
@@ -124,12 +128,17 @@ public final class Markdown extends AbstractVisitor {
         final List<PlainTable.Cell> cells = new ArrayList<>();
         for (Node cell = row.getFirstChild(); cell != null; cell = cell.getNext()) {
             if (cell instanceof TableCell content) {
-                cells.add(
-                        new PlainTable.Cell(
-                                MarkdownText.of(content, follow),
-                                content.getAlignment() == TableCell.Alignment.RIGHT));
+                cells.add(cell(content));
             }
         }
         return cells;
+    }
+
+    private PlainTable.Cell cell(final TableCell cell) {
+        final TextFlow text = MarkdownText.of(cell, follow);
+        if (PlainText.of(cell).length() <= SHORT) {
+            text.setMinWidth(TextFlow.USE_PREF_SIZE);
+        }
+        return new PlainTable.Cell(text, cell.getAlignment() == TableCell.Alignment.RIGHT);
     }
 }

@@ -2,6 +2,7 @@ package wireworthy.window.parts;
 
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javafx.application.Platform;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -33,6 +34,11 @@ public final class SideList<T> extends ListView<T> {
                 .addListener((of, before, now) -> tell(now, chosen));
     }
 
+    /** Brings the chosen entry into view, once the entries have their heights. */
+    public void showChosen() {
+        Platform.runLater(() -> scrollTo(getSelectionModel().getSelectedIndex()));
+    }
+
     private static <T> void tell(final @Nullable T now, final Consumer<T> chosen) {
         if (now != null) {
             chosen.accept(now);
@@ -56,6 +62,7 @@ public final class SideList<T> extends ListView<T> {
         @Override
         protected void updateItem(final @Nullable T item, final boolean empty) {
             super.updateItem(item, empty);
+            setText("");
             if (empty || item == null) {
                 setGraphic(null);
                 return;

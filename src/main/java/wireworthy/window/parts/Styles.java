@@ -45,10 +45,13 @@ public final class Styles {
     public static final String SMALL = "small";
 
     // Workings
-    public static final String WORKING_LINE = "working-line";
     public static final String WORKING = "working";
+    public static final String WORKING_LINE = "working-line";
+    public static final String NUMBERS = "numbers";
+    public static final String TRUNK = "trunk";
+    public static final String TRUNK_CELL = "trunk-cell";
+    public static final String JOINT = "joint";
     public static final String BRANCH = "branch";
-    public static final String BRANCH_CELL = "branch-cell";
 
     // Drawings
     public static final String DRAWING = "drawing";
@@ -56,7 +59,6 @@ public final class Styles {
     public static final String SYMBOL = "symbol";
     public static final String SYMBOL_BODY = "symbol-body";
     public static final String HEAVY = "heavy";
-    public static final String JOINT = "joint";
     public static final String CONDUCTOR = "conductor";
     public static final String MEASURE = "measure";
 
@@ -85,7 +87,10 @@ public final class Styles {
     public static final String MARK = "mark-line";
     public static final String HAIRLINE = "hairline";
     public static final String LIMIT_LINE = "limit-line";
-    public static final String IDLE_CONDUCTOR = "idle-conductor";
+    public static final String FEED_LINE = "feed-line";
+    public static final String IDLE_LINE = "idle-line";
+    public static final String RING = "ring";
+    public static final String OUTLINE = "outline";
     public static final String TRACK = "bar-track";
     public static final String BAR = "bar";
     public static final String BAR_NAME = "bar-name";
@@ -104,16 +109,14 @@ public final class Styles {
     public static final String PROSE_TEXT = "prose-text";
     public static final String EMPHASIS = "emphasis";
     public static final String HEADING = "heading";
+    public static final String TITLE_TEXT = "title-text";
+    public static final String SUBTITLE_TEXT = "subtitle-text";
     public static final String LIST_ITEM = "list-item";
     public static final String QUOTE = "quote";
     public static final String PLAIN_TABLE = "plain-table";
     public static final String TABLE_HEAD = "table-head";
     public static final String TABLE_CELL = "table-cell-text";
     public static final String FIGURE_TEXT = "figure-text";
-    public static final String WORDS_TEXT = "words-text";
-    public static final String WORKING_STRIP = "working-strip";
-    public static final String WORKING_RAIL = "working-rail";
-    public static final String WORKING_JOINT = "working-joint";
 
     private Styles() {}
 }

@@ -1,0 +1,118 @@
+package wireworthy.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.ListView;
+import javafx.scene.control.Slider;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wireworthy.lessons.Block;
+import wireworthy.lessons.Lessons;
+import wireworthy.working.Solver;
+
+/** Lessons as a person reads them. */
+class LessonsPlaceTest extends WindowTest {
+    private static final Solver SOLVER = new Solver();
+    private static final int MOST_TABS = 60;
+    private static final String BROKEN =
+            "---\nid: own\ntitle: A lesson of my own\nskills: [drop]\nbuilds-on: []\n"
+                    + "reviewed: false\n---\nThis stands.\n\n```figure\nid: no-such-figure\n```\n"
+                    + "\nThis stands too.\n";
+
+    @TempDir static Path own;
+
+    private final TestDesk desk = new TestDesk();
+
+    @Override
+    protected List<Place> places() {
+        try {
+            Files.writeString(own.resolve("90-own.md"), BROKEN);
+        } catch (final IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return List.of(
+                new LessonsPlace(() -> Lessons.read(SOLVER, Optional.of(own)), SOLVER, desk));
+    }
+
+    @Test
+    void theFirstLessonOpensAtItsTopAndIsNotReadYet() {
+        assertThat(desk.last).contains("power");
+        assertThat(desk.read).isEmpty();
+    }
+
+    @Test
+    void aLessonIsReadItsFigureMovedAndItsQuestionsTakenByKeyboardAlone() {
+        tabTo(ListView.class::isInstance);
+        push(KeyCode.DOWN).push(KeyCode.DOWN).push(KeyCode.DOWN);
+        assertThat(desk.last).contains("fuse-margin");
+        tabTo(Slider.class::isInstance);
+        assertThat(focused().getAccessibleText()).isEqualTo("circuit current, 9.3 A");
+        push(KeyCode.RIGHT).push(KeyCode.RIGHT);
+        assertThat(focused().getAccessibleText()).isEqualTo("circuit current, 9.5 A");
+        assertThat(lookup(".verdict").queryLabeled().getText())
+                .isEqualTo("15 A fits, and only 15 A");
+        for (int i = 0; i < 50; i++) {
+            push(KeyCode.RIGHT);
+        }
+        assertThat(lookup(".verdict").queryLabeled().getText()).startsWith("no rating fits");
+        tabTo(node -> node instanceof Button button && button.getText().equals("Practise these"));
+        push(KeyCode.SPACE);
+        assertThat(desk.practised).extracting(Block.Questions::bank).containsExactly("fuse-margin");
+        push(KeyCode.END);
+        assertThat(desk.read).containsExactly("fuse-margin");
+        assertThat(reads("read")).isTrue();
+    }
+
+    @Test
+    void linksLeadToLessonsAndTables() {
+        tabTo(node -> node instanceof Hyperlink link && link.getText().contains("volts, ohms"));
+        push(KeyCode.SPACE);
+        assertThat(desk.last).contains("current");
+        tabTo(node -> node instanceof Hyperlink link && link.getText().contains("solar"));
+        push(KeyCode.SPACE);
+        assertThat(desk.tables).containsExactly("battery-and-solar");
+    }
+
+    @Test
+    void aBrokenPartIsNamedAndTheRestIsShown() {
+        tabTo(ListView.class::isInstance);
+        push(KeyCode.END);
+        assertThat(desk.last).contains("own");
+        assertThat(shown()).anyMatch(text -> text.contains("90-own.md, line 11"));
+        assertThat(shown()).anyMatch(text -> text.contains("There are power-current-voltage"));
+        assertThat(lookup(".prose-text").<Node>queryAll())
+                .anyMatch(node -> text(node).contains("too"));
+    }
+
+    private List<String> shown() {
+        return lookup(".prose").<Node>queryAll().stream().map(LessonsPlaceTest::text).toList();
+    }
+
+    private static String text(final Node node) {
+        return node instanceof javafx.scene.text.Text text
+                ? text.getText()
+                : ((javafx.scene.control.Labeled) node).getText();
+    }
+
+    private void tabTo(final Predicate<Node> wanted) {
+        for (int i = 0; i < MOST_TABS && !wanted.test(focused()); i++) {
+            push(KeyCode.TAB);
+        }
+        assertThat(wanted.test(focused())).as("reached by Tab, at %s", focused()).isTrue();
+    }
+
+    private Node focused() {
+        return window.scene().getFocusOwner();
+    }
+}

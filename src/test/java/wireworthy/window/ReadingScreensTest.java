@@ -1,0 +1,111 @@
+package wireworthy.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.ScrollPane;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import wireworthy.facts.FactTables;
+import wireworthy.lessons.LessonHeading;
+import wireworthy.lessons.Lessons;
+import wireworthy.record.SettingsFile;
+import wireworthy.record.SettingsKeeper;
+import wireworthy.working.Solver;
+
+/** Lessons and tables as pictures; nothing cut off, nothing without a name. */
+@FxTest
+class ReadingScreensTest {
+    private static final Solver SOLVER = new Solver();
+    private static final Lessons LESSONS = Lessons.read(SOLVER, Optional.empty());
+
+    @TempDir private Path folder;
+
+    static Stream<String> lessons() {
+        return LESSONS.contents().stream().map(LessonHeading::id);
+    }
+
+    static Stream<String> tables() {
+        return FactTables.ids().stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void aLessonIsRendered(final String id) {
+        Screens.render("lesson-" + id, () -> window(lesson(id)));
+        Screens.render("lesson-" + id + "-middle", () -> scrolled(window(lesson(id)), 0.4));
+        Screens.render("lesson-" + id + "-end", () -> scrolled(window(lesson(id)), 1));
+    }
+
+    @ParameterizedTest
+    @MethodSource("lessons")
+    void nothingOfALessonIsCutOff(final String id) {
+        for (final Screens.Setting setting : Screens.Setting.values()) {
+            final Scene scene = Screens.scene(window(lesson(id)), setting);
+            assertThat(Screens.cutOff(scene.getRoot())).as("%s", setting).isEmpty();
+            assertThat(Accessibility.unlabelled(scene.getRoot())).isEmpty();
+        }
+    }
+
+    @Test
+    void theTablesAreRendered() {
+        Screens.render("tables", () -> window(table("thin-wall")));
+        Screens.render("tables-wide", () -> window(table("fuse-series")));
+        Screens.render("tables-found", () -> window(found("AWG")));
+    }
+
+    @ParameterizedTest
+    @MethodSource("tables")
+    void nothingOfATableIsCutOff(final String id) {
+        for (final Screens.Setting setting :
+                List.of(Screens.Setting.LARGE, Screens.Setting.SMALL)) {
+            final Scene scene = Screens.scene(window(table(id)), setting);
+            assertThat(Screens.cutOff(scene.getRoot())).as("%s", setting).isEmpty();
+            assertThat(Accessibility.unlabelled(scene.getRoot())).isEmpty();
+        }
+    }
+
+    private static Place lesson(final String id) {
+        final TestDesk desk = new TestDesk();
+        desk.last = Optional.of(id);
+        desk.read.add("power");
+        return new LessonsPlace(() -> LESSONS, SOLVER, desk);
+    }
+
+    private static Place table(final String id) {
+        final TablesPlace place = new TablesPlace();
+        place.open(id);
+        return place;
+    }
+
+    private static Place found(final String text) {
+        final TablesPlace place = new TablesPlace();
+        place.find(text);
+        return place;
+    }
+
+    private Parent window(final Place place) {
+        final SettingsKeeper settings =
+                new SettingsKeeper(new SettingsFile(folder.resolve("settings.json")));
+        final Scene scene = new MainWindow(List.of(place), settings, Background.atOnce()).scene();
+        final Parent root = scene.getRoot();
+        scene.setRoot(new javafx.scene.Group());
+        return root;
+    }
+
+    /** Scrolls the page once it is laid out. */
+    private static Parent scrolled(final Parent root, final double to) {
+        root.lookupAll(".page-scroll").stream()
+                .filter(ScrollPane.class::isInstance)
+                .limit(1)
+                .forEach(pane -> ((ScrollPane) pane).setVvalue(to));
+        return root;
+    }
+}
