@@ -7,6 +7,7 @@ import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
+import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
@@ -30,6 +31,7 @@ public final class WorkFile {
                                                     .maxNestingDepth(DEEPEST)
                                                     .build())
                                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                                    .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
                                     .build())
                     .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
                     .build();

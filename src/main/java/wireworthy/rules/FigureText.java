@@ -56,7 +56,13 @@ public final class FigureText {
 
     /** The value in field units to 15 significant digits: 1.5e-6 m2 is exactly 1.5. */
     public static double edge(final double si, final Dimension dimension) {
-        return BigDecimal.valueOf(fieldValue(si, dimension)).round(FULL).doubleValue();
+        final double value = fieldValue(si, dimension);
+        return Decimals.usual(value) ? Decimals.rounded(value) : edge(si, dimension, FULL);
+    }
+
+    private static double edge(
+            final double si, final Dimension dimension, final MathContext full) {
+        return BigDecimal.valueOf(fieldValue(si, dimension)).round(full).doubleValue();
     }
 
     /** In the field unit, even where another one would be handier. */
@@ -81,6 +87,9 @@ public final class FigureText {
             final double value, final Dimension dimension, final MathContext rounding) {
         if (dimension == Dimension.GAUGE) {
             return Gauge.text((int) Math.round(value));
+        }
+        if (dimension != Dimension.COUNT && Decimals.usual(value)) {
+            return Decimals.text(value, rounding.getPrecision(), rounding.getRoundingMode());
         }
         final BigDecimal sound = BigDecimal.valueOf(value).round(SOUND);
         final boolean exact = dimension == Dimension.COUNT;

@@ -21,6 +21,9 @@ public final class Formula {
     private final List<Ref> inputs;
     private final boolean inWords;
 
+    /** Put together when first wanted; any thread may find it empty and do so again. */
+    private volatile String words = "";
+
     private Formula(final List<String> between, final List<Ref> places) {
         this.between = List.copyOf(between);
         this.places = List.copyOf(places);
@@ -77,6 +80,14 @@ public final class Formula {
     /** Whether it takes over one value as it stands. */
     public boolean onlyCopies() {
         return places.size() == 1 && between.stream().allMatch(String::isEmpty);
+    }
+
+    /** The text with the names of the quantities. */
+    public String words() {
+        if (words.isEmpty()) {
+            words = fill(ref -> ref.quantity().words());
+        }
+        return words;
     }
 
     /** The text with each place filled in. */

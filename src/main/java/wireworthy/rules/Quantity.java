@@ -107,11 +107,13 @@ public enum Quantity {
     private final String symbol;
     private final Dimension dimension;
     private final String id;
+    private final String words;
 
     Quantity(final String symbol, final Dimension dimension) {
         this.symbol = symbol;
         this.dimension = dimension;
         this.id = name().toLowerCase(Locale.ROOT).replace('_', '-');
+        this.words = Words.of(id.equals("drop-limit-share") ? "drop-limit" : id);
     }
 
     /** The id used in questions, such as {@code load-current}. */
@@ -121,7 +123,7 @@ public enum Quantity {
 
     /** The id in words, such as "load current". */
     public String words() {
-        return this == DROP_LIMIT_SHARE ? "drop limit" : Words.of(id);
+        return words;
     }
 
     public String symbol() {

@@ -60,6 +60,9 @@ public final class Telling {
     }
 
     private static String words(final Formula formula, final Question question) {
+        if (question.loads().isEmpty()) {
+            return formula.words();
+        }
         return formula.fill(
                 ref -> {
                     final String subject = question.subject(ref);
