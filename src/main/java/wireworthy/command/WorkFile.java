@@ -1,5 +1,9 @@
 package wireworthy.command;
 
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
@@ -8,15 +12,9 @@ import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
-
 import wireworthy.working.QuestionReader;
 import wireworthy.working.Solver;
 import wireworthy.working.Unworkable;
-
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.PrintWriter;
-import java.util.Optional;
 
 /** Works a file of questions, one a line, and writes a reply a line. */
 public final class WorkFile {

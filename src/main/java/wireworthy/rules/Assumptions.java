@@ -2,11 +2,10 @@ package wireworthy.rules;
 
 import static wireworthy.rules.Quantity.*;
 
-import wireworthy.facts.Copper;
-import wireworthy.facts.TradeFigure;
-
 import java.util.List;
 import java.util.OptionalDouble;
+import wireworthy.facts.Copper;
+import wireworthy.facts.TradeFigure;
 
 /** What is taken where a question is silent: the column "unless given" of the vocabulary. */
 public final class Assumptions {

@@ -12,4 +12,10 @@ public final class Words {
     public static String of(final String id) {
         return NAMES.containsKey(id) ? NAMES.getString(id) : id.replace('-', ' ');
     }
+
+    /** What a rule minds, in a few words, such as "out and back". */
+    public static String ofRule(final String id) {
+        final String key = "rule." + id;
+        return NAMES.getString(NAMES.containsKey(key) ? key : "rule");
+    }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import javafx.application.Platform;
 import javafx.scene.Parent;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -82,7 +83,8 @@ public final class PracticePlace implements Place {
         if (model.problem().get().isEmpty()) {
             model.next();
         }
-        answer.requestFocus();
+        // The click or key that led here still has its own say about the focus.
+        Platform.runLater(answer::requestFocus);
     }
 
     private List<VBox> leftParts() {

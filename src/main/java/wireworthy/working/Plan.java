@@ -1,12 +1,5 @@
 package wireworthy.working;
 
-import wireworthy.rules.Assumptions;
-import wireworthy.rules.Direction;
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Ref;
-import wireworthy.rules.Setting;
-import wireworthy.rules.Slip;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -15,6 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import wireworthy.rules.Assumptions;
+import wireworthy.rules.Direction;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Ref;
+import wireworthy.rules.Setting;
+import wireworthy.rules.Slip;
 
 /**
  * The chain of lines for one shape of question, found once and run with numbers as often as wanted.

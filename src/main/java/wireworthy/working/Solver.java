@@ -1,10 +1,5 @@
 package wireworthy.working;
 
-import wireworthy.rules.FigureText;
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Reading;
-import wireworthy.rules.Ref;
-
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -14,6 +9,10 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import wireworthy.rules.FigureText;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Reading;
+import wireworthy.rules.Ref;
 
 /** Works questions; the plan for each shape is found once and kept. Safe from several threads. */
 public final class Solver {

@@ -1,10 +1,9 @@
 package wireworthy.bench;
 
-import wireworthy.working.Asking;
-
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import wireworthy.working.Asking;
 
 /**
  * Writes 10,000 mixed questions, one a line, to measure {@code work} with: the shapes of the frozen

@@ -1,5 +1,6 @@
 package wireworthy.bench;
 
+import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -9,15 +10,12 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-
 import wireworthy.marking.Mark;
 import wireworthy.marking.Marker;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
 import wireworthy.working.Asking;
 import wireworthy.working.Worked;
-
-import java.util.concurrent.TimeUnit;
 
 /** Marking one wrong answer with all single slips on the way, and one that no slip explains. */
 @State(Scope.Thread)

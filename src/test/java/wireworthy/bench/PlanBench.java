@@ -1,5 +1,6 @@
 package wireworthy.bench;
 
+import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -9,13 +10,10 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-
 import wireworthy.rules.Reading;
 import wireworthy.working.Asking;
 import wireworthy.working.Plan;
 import wireworthy.working.Worked;
-
-import java.util.concurrent.TimeUnit;
 
 /** A whole circuit, from three loads to the standard section and the fuse, numbers only. */
 @State(Scope.Thread)

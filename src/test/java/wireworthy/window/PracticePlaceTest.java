@@ -38,6 +38,10 @@ class PracticePlaceTest extends WindowTest {
         return model.problem().get().orElseThrow();
     }
 
+    private void answer(final String figure) {
+        clickOn(".answer").write(figure).push(KeyCode.ENTER);
+    }
+
     /** The drop with the cable counted one way. */
     private String oneWay() {
         final double right = problem().worked().value(problem().asked()).orElseThrow();
@@ -47,7 +51,7 @@ class PracticePlaceTest extends WindowTest {
     @Test
     void aWrongAnswerIsExplainedAndKeptAndTheWayOnIsOneLikeIt() {
         final Problem first = problem();
-        write(oneWay()).push(KeyCode.ENTER);
+        answer(oneWay());
 
         assertThat(shown()).anyMatch(text -> text.contains("counted one way"));
         assertThat(reads("here they part")).isTrue();
@@ -63,7 +67,7 @@ class PracticePlaceTest extends WindowTest {
     void aSoundAnswerGoesOnToTheNextProblem() {
         final Problem first = problem();
         final double right = first.worked().value(first.asked()).orElseThrow();
-        write("%.3f V".formatted(right)).push(KeyCode.ENTER);
+        answer("%.3f V".formatted(right));
 
         assertThat(shown()).anyMatch(text -> text.endsWith("is sound."));
         clickOn("Next problem");
@@ -83,18 +87,17 @@ class PracticePlaceTest extends WindowTest {
 
     @Test
     void whatIsTypedIsSaidBackAndAskedAboutWhereItCouldMeanTwoThings() {
-        write("0,526");
+        clickOn(".answer").write("0,526");
         assertThat(reads("read as 0.526 V")).isTrue();
-        push(KeyCode.BACK_SPACE, KeyCode.BACK_SPACE);
-        model.typed().set("1,526");
-        push(KeyCode.ENTER);
+        push(KeyCode.SHORTCUT, KeyCode.A);
+        answer("1,526");
         assertThat(model.mark().get().orElseThrow().sound()).isEmpty();
         assertThat(kept()).isEmpty();
     }
 
     @Test
     void everyControlHasAName() {
-        write(oneWay()).push(KeyCode.ENTER);
+        answer(oneWay());
         assertThat(Accessibility.unlabelled(stage.getScene().getRoot())).isEmpty();
     }
 
@@ -145,8 +148,11 @@ class PracticePlaceTest extends WindowTest {
 
     @Test
     void theWorkingsRunTogetherUntilTheyPart() {
-        model.typed().set(oneWay());
-        interact(model::answer);
+        interact(
+                () -> {
+                    model.typed().set(oneWay());
+                    model.answer();
+                });
         final Comparison comparison = model.comparison();
         final int parting = comparison.partsAt().orElseThrow();
         assertThat(comparison.rows().get(parting).sound().ref())

@@ -1,12 +1,5 @@
 package wireworthy.working;
 
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
-
-import wireworthy.rules.FigureText;
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Ref;
-
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -15,6 +8,11 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import wireworthy.rules.FigureText;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Ref;
 
 /** Asks the engine a question as it is written in a file. */
 public final class Asking {

@@ -3,6 +3,7 @@ package wireworthy.working;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** The tables' figures once more, typed in apart from the program's own. */
@@ -21,7 +22,7 @@ final class OwnTables {
      * @param amps for each insulation temperature, by section
      */
     record Table(
-            String id, double[] mm2, TreeMap<Double, double[]> amps, Map<Double, Double> engine) {
+            String id, double[] mm2, SortedMap<Double, double[]> amps, Map<Double, Double> engine) {
         private int row(final double section) {
             int row = -1;
             for (int i = 0; i < mm2.length; i++) {
@@ -32,13 +33,13 @@ final class OwnTables {
 
         /** Amps of the row at or below a section. */
         double ampacity(final double section, final double insulation) {
-            return amps.get(insulation)[row(section)];
+            return amps.getOrDefault(insulation, new double[0])[row(section)];
         }
 
         /** The thinnest row that carries so many amps; NaN where none does. */
         double carrying(final double needed, final double insulation) {
             for (int i = 0; i < mm2.length; i++) {
-                if (amps.get(insulation)[i] >= needed * (1 - 1e-9)) {
+                if (amps.getOrDefault(insulation, new double[0])[i] >= needed * (1 - 1e-9)) {
                     return mm2[i];
                 }
             }
@@ -98,8 +99,8 @@ final class OwnTables {
 
     private OwnTables() {}
 
-    private static TreeMap<Double, double[]> columns(final Object... insulationThenAmps) {
-        final TreeMap<Double, double[]> columns = new TreeMap<>();
+    private static SortedMap<Double, double[]> columns(final Object... insulationThenAmps) {
+        final SortedMap<Double, double[]> columns = new TreeMap<>();
         for (int i = 0; i < insulationThenAmps.length; i += 2) {
             columns.put(
                     ((Number) insulationThenAmps[i]).doubleValue(),

@@ -3,10 +3,12 @@ package wireworthy.window.parts;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.layout.Pane;
 import javafx.scene.shape.Line;
 import javafx.scene.text.Text;
+import javafx.scene.transform.Scale;
 
 /**
  * A circuit drawn with its labels: supply, fuse, cable out and back, load. Sized by the text, so
@@ -41,10 +43,13 @@ public final class CircuitDrawing extends Pane {
     private static final double BOTTOM = 6.6;
     private static final double MIDDLE = (TOP + BOTTOM) / 2;
 
+    /** Drawn at this size of text and scaled to the one in use, so that lines scale with it. */
+    private static final double EM = 17;
+
     private final Load load;
     private final Labels labels;
+    private final Scale scale = new Scale(1, 1);
     private final Text ruler = new Text("M");
-    private double em;
 
     public CircuitDrawing(final Load load, final Labels labels) {
         this.load = load;
@@ -53,24 +58,27 @@ public final class CircuitDrawing extends Pane {
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setAccessibleText(inWords());
         ruler.setVisible(false);
-        ruler.fontProperty().subscribe(font -> draw(font.getSize()));
+        final Group drawn = new Group(conductors());
+        drawn.getChildren().addAll(Symbols.battery(at(LEFT), at(MIDDLE), EM));
+        drawn.getChildren().addAll(Symbols.fuse(at(LEFT + 3.6), at(TOP), EM));
+        drawn.getChildren().addAll(loads());
+        drawn.getChildren().addAll(texts());
+        drawn.getTransforms().add(scale);
+        drawn.setManaged(false);
+        getChildren().setAll(ruler, drawn);
+        ruler.fontProperty().subscribe(font -> size(font.getSize()));
     }
 
-    private void draw(final double size) {
-        em = size;
-        getChildren().setAll(ruler);
-        getChildren().addAll(conductors());
-        getChildren().addAll(Symbols.battery(at(LEFT), at(MIDDLE), em));
-        getChildren().addAll(Symbols.fuse(at(LEFT + 3.6), at(TOP), em));
-        getChildren().addAll(loads());
-        getChildren().addAll(texts());
-        setMinSize(at(WIDE), at(HIGH));
-        setPrefSize(at(WIDE), at(HIGH));
-        setMaxSize(at(WIDE), at(HIGH));
+    private void size(final double em) {
+        scale.setX(em / EM);
+        scale.setY(em / EM);
+        setMinSize(WIDE * em, HIGH * em);
+        setPrefSize(WIDE * em, HIGH * em);
+        setMaxSize(WIDE * em, HIGH * em);
     }
 
-    private double at(final double ems) {
-        return ems * em;
+    private static double at(final double ems) {
+        return ems * EM;
     }
 
     private List<Node> conductors() {
@@ -95,17 +103,17 @@ public final class CircuitDrawing extends Pane {
 
     private void branch(final double x, final List<Node> nodes) {
         nodes.add(lead(x, TOP, x, BOTTOM));
-        nodes.addAll(Symbols.lamp(at(x), at(MIDDLE), em));
+        nodes.addAll(Symbols.lamp(at(x), at(MIDDLE), EM));
     }
 
     private List<Node> symbol() {
         final double x = at(RIGHT);
         final double y = at(MIDDLE);
         return switch (load) {
-            case MOTOR -> Symbols.motor(x, y, em);
-            case HEATER, BATTERY -> Symbols.resistance(x, y, em);
-            case CONVERTER -> Symbols.converter(x, y, em);
-            case LAMP, SEVERAL -> Symbols.lamp(x, y, em);
+            case MOTOR -> Symbols.motor(x, y, EM);
+            case HEATER, BATTERY -> Symbols.resistance(x, y, EM);
+            case CONVERTER -> Symbols.converter(x, y, EM);
+            case LAMP, SEVERAL -> Symbols.lamp(x, y, EM);
         };
     }
 

@@ -8,10 +8,14 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Line;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
 import wireworthy.marking.Comparison;
+import wireworthy.rules.Words;
 
 /**
  * A working drawn as a conductor: its lines are joints along a copper line. Where a learner's
@@ -19,6 +23,7 @@ import wireworthy.marking.Comparison;
  * side.
  */
 public final class Conductor extends GridPane {
+    private static final String GIVES = " = ";
     private static final int TRUNK = 0;
     private static final int SOUND = 1;
     private static final int BRANCH = 2;
@@ -45,20 +50,27 @@ public final class Conductor extends GridPane {
     }
 
     private void columns(final boolean beside) {
-        final ColumnConstraints wide = new ColumnConstraints();
-        wide.setHgrow(Priority.ALWAYS);
-        wide.setPercentWidth(beside ? 46 : 94);
-        getColumnConstraints().setAll(new ColumnConstraints(), wide);
+        getColumnConstraints().setAll(narrow(), wide());
         if (beside) {
-            final ColumnConstraints other = new ColumnConstraints();
-            other.setHgrow(Priority.ALWAYS);
-            other.setPercentWidth(44);
-            getColumnConstraints().addAll(new ColumnConstraints(), other);
+            getColumnConstraints().addAll(narrow(), wide());
         }
     }
 
+    private static ColumnConstraints narrow() {
+        return new ColumnConstraints();
+    }
+
+    /** The wide columns share what room there is; their text wraps. */
+    private static ColumnConstraints wide() {
+        final ColumnConstraints column = new ColumnConstraints();
+        column.setMinWidth(0);
+        column.setPrefWidth(1);
+        column.setHgrow(Priority.ALWAYS);
+        return column;
+    }
+
     private void addRow(final Comparison.Row row, final int at, final boolean parted) {
-        add(WorkingStrip.rail(), TRUNK, at);
+        add(rail(), TRUNK, at);
         add(sound(row), SOUND, at);
         if (parted) {
             add(branch(), BRANCH, at);
@@ -68,14 +80,14 @@ public final class Conductor extends GridPane {
 
     private static Node sound(final Comparison.Row row) {
         final List<Node> parts = new ArrayList<>();
-        parts.add(WorkingStrip.small(formula(row)));
-        parts.add(WorkingStrip.numbers(row.sound().numbers()));
+        parts.add(small(formula(row)));
+        parts.add(numbers(row.sound().numbers()));
         if (row.parts()) {
-            parts.add(new Badge(Verdict.SOUND, row.sound().ref().quantity().words()));
+            parts.add(new Badge(Verdict.SOUND, Words.ofRule(row.sound().rule())));
         }
-        row.sound().source().ifPresent(source -> parts.add(WorkingStrip.small(source.text())));
+        row.sound().source().ifPresent(source -> parts.add(small(source.text())));
         if (!row.sound().note().isEmpty()) {
-            parts.add(WorkingStrip.small(row.sound().note()));
+            parts.add(small(row.sound().note()));
         }
         return cell(parts, row.parts() ? Optional.of(Styles.SOUND) : Optional.empty());
     }
@@ -87,10 +99,10 @@ public final class Conductor extends GridPane {
 
     private static Node wrong(final Comparison.Row row) {
         final List<Node> parts = new ArrayList<>();
-        parts.add(WorkingStrip.small(row.sound().ref().quantity().words()));
+        parts.add(small(row.sound().ref().quantity().words()));
         final String numbers = row.wrong().orElse(row.sound().numbers());
         if (row.parts()) {
-            parts.add(WorkingStrip.numbers(numbers));
+            parts.add(numbers(numbers));
             parts.add(new Badge(Verdict.UNSOUND, "here they part"));
         } else {
             parts.add(Texts.soft(numbers));
@@ -107,9 +119,39 @@ public final class Conductor extends GridPane {
     }
 
     private static Label head(final String text) {
-        final Label label = WorkingStrip.small(text);
+        final Label label = small(text);
         label.getStyleClass().add(Styles.STRONG);
         return label;
+    }
+
+    /** A piece of the copper line with its joint. */
+    private static Node rail() {
+        final Region joint = new Region();
+        joint.getStyleClass().add(Styles.WORKING_JOINT);
+        final StackPane rail = new StackPane(joint);
+        rail.getStyleClass().add(Styles.WORKING_RAIL);
+        return rail;
+    }
+
+    private static Label small(final String text) {
+        final Label label = Texts.soft(text);
+        label.getStyleClass().add(Styles.SMALL);
+        return label;
+    }
+
+    /** The sum plain, what comes of it strong. */
+    private static TextFlow numbers(final String numbers) {
+        final int end = numbers.lastIndexOf(GIVES);
+        final int result = end < 0 ? 0 : end + GIVES.length();
+        return new TextFlow(
+                text(numbers.substring(0, result), Styles.PROSE_TEXT),
+                text(numbers.substring(result), Styles.PROSE_TEXT, Styles.STRONG));
+    }
+
+    private static Text text(final String words, final String... styles) {
+        final Text text = new Text(words);
+        text.getStyleClass().addAll(List.of(styles));
+        return text;
     }
 
     private static Node branch() {

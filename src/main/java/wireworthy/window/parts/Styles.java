@@ -50,6 +50,12 @@ public final class Styles {
     public static final String BRANCH = "branch";
     public static final String BRANCH_CELL = "branch-cell";
 
+    public static final String WORKING_RAIL = "working-rail";
+
+    public static final String WORKING_JOINT = "working-joint";
+
+    public static final String BRANCH_CELL = "branch-cell";
+
     // Drawings
     public static final String DRAWING = "drawing";
     public static final String DRAWING_TEXT = "drawing-text";
