@@ -1,28 +1,23 @@
 package wireworthy.window;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import wireworthy.lessons.Block;
 import wireworthy.lessons.Lesson;
 import wireworthy.lessons.LessonProblem;
-import wireworthy.marking.Comparison;
 import wireworthy.window.figures.LiveFigures;
 import wireworthy.window.parts.Buttons;
-import wireworthy.window.parts.Conductor;
 import wireworthy.window.parts.Markdown;
 import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
-import wireworthy.working.Assumed;
+import wireworthy.window.parts.WorkingStrip;
 import wireworthy.working.Solver;
-import wireworthy.working.Telling;
-import wireworthy.working.Worked;
 
-/** A lesson from top to end: its screens one below the other. */
+/** A lesson: its title, and under it the screens added, one below the other. */
 final class LessonPage extends VBox {
     private final Solver solver;
     private final LessonDesk desk;
@@ -42,7 +37,11 @@ final class LessonPage extends VBox {
         getStyleClass().addAll(Styles.PAGE, Styles.LESSON);
         getChildren().add(Texts.title(lesson.heading().title()));
         ofTheWhole(lesson).forEach(problem -> getChildren().add(broken(problem)));
-        lesson.screens().forEach(screen -> getChildren().add(screen(screen)));
+    }
+
+    /** Adds screens under those there are. */
+    void add(final List<Lesson.Screen> screens) {
+        screens.forEach(screen -> getChildren().add(screen(screen)));
     }
 
     /** What is wrong with the file but stands at none of its parts. */
@@ -71,7 +70,7 @@ final class LessonPage extends VBox {
             return List.of(LiveFigures.of(live.figure(), solver));
         }
         if (block instanceof Block.WorkedExample example) {
-            return List.of(working(solver.work(example.question())));
+            return List.of(new WorkingStrip(solver.work(example.question())));
         }
         if (block instanceof Block.CautionBox box) {
             return List.of(caution(box));
@@ -80,17 +79,6 @@ final class LessonPage extends VBox {
             return List.of(questions(questions));
         }
         return List.of(broken(((Block.Broken) block).problem()));
-    }
-
-    private static Node working(final Worked worked) {
-        final List<Comparison.Row> rows =
-                Telling.lines(worked).stream()
-                        .map(line -> new Comparison.Row(line, Optional.empty(), false))
-                        .toList();
-        final VBox box = new VBox(new Conductor(new Comparison(rows), ""));
-        Assumed.of(worked)
-                .forEach(each -> box.getChildren().add(Texts.soft("Assumed: " + each.text())));
-        return box;
     }
 
     private Node caution(final Block.CautionBox box) {

@@ -33,6 +33,7 @@ public final class LessonsPlace implements Place {
     private final SideList<LessonHeading> contents =
             new SideList<>("Lessons", LessonHeading::title, this::note, this::open);
     private Optional<Lessons> lessons = Optional.empty();
+    private Background background = Background.atOnce();
 
     /**
      * @param source reads what lessons there are; called once, away from the window's thread
@@ -57,11 +58,12 @@ public final class LessonsPlace implements Place {
 
     @Override
     public Parent build(final Shell shell) {
+        background = shell.background();
         side.getStyleClass().add(Styles.SIDE);
         side.getChildren().add(contents);
         VBox.setVgrow(contents, Priority.ALWAYS);
         place.setLeft(side);
-        shell.background().run(this::read, first -> show(shell, first));
+        background.run(this::read, this::show);
         return place;
     }
 
@@ -90,11 +92,11 @@ public final class LessonsPlace implements Place {
         return first;
     }
 
-    private void show(final Shell shell, final Optional<String> first) {
+    private void show(final Optional<String> first) {
         lessons.ifPresent(all -> contents.getItems().setAll(all.contents()));
         first.ifPresentOrElse(this::open, this::none);
-        shell.background().run(this::problems, this::say);
-        shell.background().run(this::fetched, any -> contents.refresh());
+        background.run(this::problems, this::say);
+        background.run(this::fetched, any -> contents.refresh());
     }
 
     private boolean fetched() {
@@ -135,9 +137,18 @@ public final class LessonsPlace implements Place {
         final String id = lesson.heading().id();
         final LessonPage page = new LessonPage(lesson, solver, desk, this::follow);
         final ScrollPane scroll = Pages.scroll(lesson.heading().title(), page);
-        new EndShown(scroll, page, () -> read(id)).watch();
+        final List<Lesson.Screen> screens = lesson.screens();
+        final int first = Math.min(1, screens.size());
+        page.add(screens.subList(0, first));
         place.setCenter(scroll);
         desk.opened(id);
+        // The first screen can be read while the others are still being built.
+        background.run(
+                () -> screens.subList(first, screens.size()),
+                others -> {
+                    page.add(others);
+                    new EndShown(scroll, page, () -> read(id)).watch();
+                });
     }
 
     private void read(final String id) {

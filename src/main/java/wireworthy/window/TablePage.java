@@ -81,7 +81,7 @@ final class TablePage extends VBox {
     }
 
     private static PlainTable.Cell cell(final String text, final Column column) {
-        final FixedText label = new FixedText(Pretty.units(text), column.width());
+        final FixedText label = new FixedText(Texts.kept(Pretty.units(text)), column.width());
         if (column.figures()) {
             label.getStyleClass().add(Styles.FIGURE_TEXT);
         }

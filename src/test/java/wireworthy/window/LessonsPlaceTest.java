@@ -26,9 +26,22 @@ class LessonsPlaceTest extends WindowTest {
     private static final Solver SOLVER = new Solver();
     private static final int MOST_TABS = 60;
     private static final String BROKEN =
-            "---\nid: own\ntitle: A lesson of my own\nskills: [drop]\nbuilds-on: []\n"
-                    + "reviewed: false\n---\nThis stands.\n\n```figure\nid: no-such-figure\n```\n"
-                    + "\nThis stands too.\n";
+            """
+            ---
+            id: own
+            title: A lesson of my own
+            skills: [drop]
+            builds-on: []
+            reviewed: false
+            ---
+            This stands.
+
+            ```figure
+            id: no-such-figure
+            ```
+
+            This stands too.
+            """;
 
     @TempDir static Path own;
 

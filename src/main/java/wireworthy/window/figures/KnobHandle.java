@@ -32,7 +32,7 @@ final class KnobHandle extends VBox {
     }
 
     private TextFlow says(final StringExpression text) {
-        final Text name = new Text(knob.label() + " ");
+        final Text name = new Text(knob.label() + "\u00a0");
         name.getStyleClass().add(Styles.HANDLE_NAME);
         final Text value = new Text();
         value.getStyleClass().add(Styles.HANDLE_VALUE);

@@ -45,13 +45,10 @@ public final class Styles {
     public static final String SMALL = "small";
 
     // Workings
-    public static final String WORKING = "working";
     public static final String WORKING_LINE = "working-line";
-    public static final String NUMBERS = "numbers";
-    public static final String TRUNK = "trunk";
-    public static final String TRUNK_CELL = "trunk-cell";
-    public static final String JOINT = "joint";
+    public static final String WORKING = "working";
     public static final String BRANCH = "branch";
+    public static final String BRANCH_CELL = "branch-cell";
 
     public static final String WORKING_RAIL = "working-rail";
 
@@ -65,6 +62,7 @@ public final class Styles {
     public static final String SYMBOL = "symbol";
     public static final String SYMBOL_BODY = "symbol-body";
     public static final String HEAVY = "heavy";
+    public static final String JOINT = "joint";
     public static final String CONDUCTOR = "conductor";
     public static final String MEASURE = "measure";
 
@@ -123,6 +121,9 @@ public final class Styles {
     public static final String TABLE_HEAD = "table-head";
     public static final String TABLE_CELL = "table-cell-text";
     public static final String FIGURE_TEXT = "figure-text";
+    public static final String WORKING_STRIP = "working-strip";
+    public static final String WORKING_RAIL = "working-rail";
+    public static final String WORKING_JOINT = "working-joint";
 
     private Styles() {}
 }

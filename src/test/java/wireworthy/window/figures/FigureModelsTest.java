@@ -37,10 +37,10 @@ class FigureModelsTest {
                                         .isCloseTo(
                                                 asked(
                                                         Quantity.LOAD_CURRENT,
-                                                        "\"load-power\": \"%s W\","
-                                                                + " \"supply-voltage\": \"%s V\"",
-                                                        shown.power(),
-                                                        at.voltage()),
+                                                        "\"load-power\": \"%s W\", \"supply-voltage\": \"%s V\""
+                                                                .formatted(
+                                                                        shown.power(),
+                                                                        at.voltage())),
                                                 near()));
         assertThat(shown.voltages().indexOf(shown.chosen())).isEqualTo(voltageStop);
     }
@@ -57,18 +57,19 @@ class FigureModelsTest {
                 .isCloseTo(
                         asked(
                                 Quantity.SUPPLY_CURRENT,
-                                "\"load-power\": \"%s W\", \"efficiency\": \"%s %%\","
-                                        + " \"supply-voltage\": \"%s V\"",
-                                shown.delivered(),
-                                shown.efficiency() * 100,
-                                shown.voltage()),
+                                ("\"load-power\": \"%s W\", \"efficiency\": \"%s %%\","
+                                                + " \"supply-voltage\": \"%s V\"")
+                                        .formatted(
+                                                shown.delivered(),
+                                                shown.efficiency() * 100,
+                                                shown.voltage())),
                         near());
         assertThat(shown.mains())
                 .isCloseTo(
                         asked(
                                 Quantity.CURRENT,
-                                "\"power\": \"%s W\", \"voltage\": \"230 V\"",
-                                shown.delivered()),
+                                "\"power\": \"%s W\", \"voltage\": \"230 V\""
+                                        .formatted(shown.delivered())),
                         near());
         assertThat(shown.taken())
                 .isGreaterThan(shown.delivered())
@@ -189,13 +190,9 @@ class FigureModelsTest {
         }
     }
 
-    private static double asked(
-            final Quantity quantity, final String given, final Object... numbers) {
+    private static double asked(final Quantity quantity, final String given) {
         final String question =
-                "{\"given\": {%s}, \"find\": \"%s\"}"
-                        .formatted(
-                                numbers.length == 0 ? given : given.formatted(numbers),
-                                quantity.id());
+                "{\"given\": {%s}, \"find\": \"%s\"}".formatted(given, quantity.id());
         return SOLVER.work(QuestionReader.read(JSON.readTree(question)))
                 .value(quantity)
                 .orElse(Double.NaN);
