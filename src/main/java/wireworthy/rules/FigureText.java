@@ -60,8 +60,7 @@ public final class FigureText {
         return Decimals.usual(value) ? Decimals.rounded(value) : edge(si, dimension, FULL);
     }
 
-    private static double edge(
-            final double si, final Dimension dimension, final MathContext full) {
+    private static double edge(final double si, final Dimension dimension, final MathContext full) {
         return BigDecimal.valueOf(fieldValue(si, dimension)).round(full).doubleValue();
     }
 
