@@ -51,17 +51,7 @@ class StylesTest {
                     "viewport",
                     "scroll-bar",
                     "thumb",
-                    "line",
-                    "virtual-flow",
-                    "clipped-container",
-                    "sheet",
-                    "list-cell",
-                    "slider",
-                    "track",
-                    "progress",
-                    "box",
-                    "mark",
-                    "hyperlink");
+                    "line");
 
     @Test
     void everyClassInTheSheetsIsAConstant() {

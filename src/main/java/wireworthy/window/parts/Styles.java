@@ -54,8 +54,6 @@ public final class Styles {
 
     public static final String WORKING_JOINT = "working-joint";
 
-    public static final String BRANCH_CELL = "branch-cell";
-
     // Drawings
     public static final String DRAWING = "drawing";
     public static final String DRAWING_TEXT = "drawing-text";
@@ -122,8 +120,6 @@ public final class Styles {
     public static final String TABLE_CELL = "table-cell-text";
     public static final String FIGURE_TEXT = "figure-text";
     public static final String WORKING_STRIP = "working-strip";
-    public static final String WORKING_RAIL = "working-rail";
-    public static final String WORKING_JOINT = "working-joint";
 
     private Styles() {}
 }
