@@ -7,5 +7,6 @@ public final class Badge extends Label {
     public Badge(final Verdict verdict, final String words) {
         super(words, verdict.icon().node());
         getStyleClass().addAll(Styles.BADGE, verdict.style());
+        setWrapText(true);
     }
 }
