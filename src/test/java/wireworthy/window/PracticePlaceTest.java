@@ -119,7 +119,9 @@ class PracticePlaceTest extends WindowTest {
         other.want("voltage-drop", List.of("aisle-strips-drop"));
         final PracticeModel shown = new PracticeModel(other);
         final PracticePlace place = new PracticePlace(shown, problem -> {});
-        final MainWindow whole = new MainWindow(List.of(place), settings, Background.atOnce());
+        settings.change(it -> it.withPlace(PracticePlace.ID));
+        final List<Place> all = List.of(new TestPlace("Lessons"), place, new TestPlace("Tables"));
+        final MainWindow whole = new MainWindow(all, settings, Background.atOnce());
         if (wrong) {
             final Problem now = shown.problem().get().orElseThrow();
             final double right = now.worked().value(now.asked()).orElseThrow();

@@ -1,0 +1,90 @@
+package wireworthy.bench;
+
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+import wireworthy.Wireworthy;
+
+/**
+ * Says after how many milliseconds from process start the first place stands on the screen with its
+ * content, or with {@code bare} a window with one label; and the peak of resident memory in MiB.
+ * Run both in turn on a screen and compare the medians.
+ */
+public final class StartUp {
+    private static final int PATIENCE_MS = 60_000;
+    private static final int LOOK_EVERY_MS = 5;
+
+    private StartUp() {}
+
+    /** A window with one label. */
+    public static final class Bare extends Application {
+        @Override
+        public void start(final Stage stage) {
+            stage.setScene(new Scene(new Label("One label"), 1280, 860));
+            stage.show();
+        }
+    }
+
+    public static void main(final String[] arguments) {
+        final boolean bare = arguments[0].equals("bare");
+        final Thread watch = new Thread(() -> watch(bare ? ".label" : ".lesson-screen"));
+        watch.setDaemon(true);
+        watch.start();
+        if (bare) {
+            Application.launch(Bare.class);
+        } else {
+            Wireworthy.main(new String[] {"--data-dir", arguments[1]});
+        }
+    }
+
+    private static void watch(final String wanted) {
+        try {
+            for (int waited = 0; waited < PATIENCE_MS; waited += LOOK_EVERY_MS) {
+                Thread.sleep(LOOK_EVERY_MS);
+                look(wanted);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private static void look(final String wanted) {
+        try {
+            Platform.runLater(() -> Window.getWindows().forEach(it -> look(it, wanted)));
+        } catch (IllegalStateException notYetStarted) {
+            // The toolkit is not up; the next look comes soon.
+        }
+    }
+
+    private static void look(final Window window, final String wanted) {
+        final Scene scene = window.getScene();
+        if (window.isShowing() && scene != null && scene.getRoot().lookup(wanted) != null) {
+            scene.addPostLayoutPulseListener(() -> Platform.runLater(StartUp::say));
+            Platform.requestNextPulse();
+        }
+    }
+
+    private static void say() {
+        final long since = ManagementFactory.getRuntimeMXBean().getStartTime();
+        System.out.println((System.currentTimeMillis() - since) + " ms " + peak() + " MiB");
+        Runtime.getRuntime().halt(0);
+    }
+
+    private static long peak() {
+        try {
+            return Files.readAllLines(Path.of("/proc/self/status")).stream()
+                    .filter(line -> line.startsWith("VmHWM"))
+                    .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")) / 1024)
+                    .findFirst()
+                    .orElse(-1);
+        } catch (java.io.IOException e) {
+            return -1;
+        }
+    }
+}
