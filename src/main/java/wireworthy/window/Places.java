@@ -2,18 +2,14 @@ package wireworthy.window;
 
 import java.time.Clock;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import wireworthy.lessons.Block;
-import wireworthy.lessons.Lessons;
 import wireworthy.practice.Problem;
 import wireworthy.record.DataFolder;
 import wireworthy.record.SettingsKeeper;
-import wireworthy.working.Solver;
 
 /** The places in the order of the strip, and the ways from one to another. */
 final class Places {
-    private final Solver solver = new Solver();
     private final TablesPlace tables = new TablesPlace();
     private final Learner learner;
     private final PracticeModel model;
@@ -21,14 +17,18 @@ final class Places {
     private final LessonsPlace lessons;
     private Consumer<String> going = place -> {};
 
-    Places(final DataFolder folder, final SettingsKeeper settings, final Clock clock) {
-        learner = new Learner(folder.answers(), solver, clock);
+    Places(
+            final DataFolder folder,
+            final SettingsKeeper settings,
+            final Clock clock,
+            final Ahead ahead) {
+        learner = new Learner(folder.answers(), ahead.solver(), clock);
         model = new PracticeModel(learner);
         practice = new PracticePlace(model, this::toLesson);
         lessons =
                 new LessonsPlace(
-                        () -> Lessons.read(solver, Optional.empty()),
-                        solver,
+                        ahead::lessons,
+                        ahead.solver(),
                         new LearnersDesk(learner, settings, this::toPractice, this::toTable));
     }
 

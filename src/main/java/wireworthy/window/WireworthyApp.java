@@ -3,6 +3,7 @@ package wireworthy.window;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.Optional;
 import java.util.logging.Logger;
 import javafx.application.Application;
 import javafx.scene.image.Image;
@@ -19,11 +20,15 @@ public final class WireworthyApp extends Application {
 
     private static final Logger TOOLKIT = Logger.getLogger("javafx");
 
+    /** Begun before the toolkit is, which makes this object only later. */
+    private static volatile Optional<Ahead> ahead = Optional.empty();
+
     private Runnable atEnd = () -> {};
 
     /** Opens the window and returns when it has been closed. */
     public static void open(final DataFolder folder) {
         TOOLKIT.setFilter(it -> !it.getMessage().startsWith(CLASS_PATH_WARNING));
+        ahead = Optional.of(Ahead.begin(folder));
         Application.launch(WireworthyApp.class, folder.path().toString());
     }
 
@@ -48,7 +53,11 @@ public final class WireworthyApp extends Application {
     private void open(final Stage stage, final DataFolder folder, final ErrorLog log) {
         final SettingsKeeper settings = new SettingsKeeper(new SettingsFile(folder.settings()));
         atEnd = settings::close;
-        final Places places = new Places(folder, settings, Clock.system(ZoneId.systemDefault()));
+        final Places places = new Places(
+                        folder,
+                        settings,
+                        Clock.system(ZoneId.systemDefault()),
+                        ahead.orElseGet(() -> Ahead.begin(folder)));
         final MainWindow window = new MainWindow(places.all(), settings, Background.onThread());
         places.goBy(window::go);
         Thread.setDefaultUncaughtExceptionHandler(new TroubleHandler(log, window));

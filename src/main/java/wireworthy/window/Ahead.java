@@ -1,0 +1,44 @@
+package wireworthy.window;
+
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import wireworthy.lessons.LessonHeading;
+import wireworthy.lessons.Lessons;
+import wireworthy.record.DataFolder;
+import wireworthy.record.SettingsFile;
+import wireworthy.working.Solver;
+
+/** What is read while the toolkit still starts, so that the first place opens with its content. */
+final class Ahead {
+    private final Solver solver = new Solver();
+    private final CompletableFuture<Lessons> lessons;
+
+    private Ahead(final DataFolder folder) {
+        lessons = CompletableFuture.supplyAsync(() -> read(folder));
+    }
+
+    /** Begins at once, on a thread of its own. */
+    static Ahead begin(final DataFolder folder) {
+        return new Ahead(folder);
+    }
+
+    private Lessons read(final DataFolder folder) {
+        final Lessons all = Lessons.read(solver, Optional.empty());
+        final String last = new SettingsFile(folder.settings()).read().lesson();
+        all.contents().stream()
+                .map(LessonHeading::id)
+                .filter(id -> last.isEmpty() || id.equals(last))
+                .findFirst()
+                .ifPresent(all::lesson);
+        return all;
+    }
+
+    Solver solver() {
+        return solver;
+    }
+
+    /** The lessons, once they have been read. */
+    Lessons lessons() {
+        return lessons.join();
+    }
+}
