@@ -83,12 +83,49 @@ final class LessonReader {
         return new Lesson(heading, reader.screens, all);
     }
 
+    /** The first screen alone, for a window that opens: no other screen is read for it. */
+    static Lesson opening(
+            final LessonHeading heading,
+            final LessonText text,
+            final Predicate<String> lessonKnown,
+            final Solver solver) {
+        final LessonReader reader = new LessonReader(heading, text, lessonKnown, solver);
+        reader.firstScreen();
+        return new Lesson(heading, reader.screens, List.copyOf(reader.problems));
+    }
+
+    private void firstScreen() {
+        Node node = document().getFirstChild();
+        while (node != null && !(node instanceof ThematicBreak)) {
+            final Node next = node.getNext();
+            block(node, lineOf(node));
+            node = next;
+        }
+        if (node == null) {
+            lastScreen();
+        }
+        endScreen(text.linesBefore() + 1);
+    }
+
+    private void lastScreen() {
+        if (!heading.reviewed()) {
+            blocks.add(new Block.Prose(1, notReviewed()));
+        }
+    }
+
+    private Node document() {
+        return MARKDOWN.parse(DASHES.matcher(text.body()).replaceAll("***"));
+    }
+
+    private int lineOf(final Node node) {
+        return TextRules.lineOf(node, text.linesBefore(), text.linesBefore() + 1);
+    }
+
     private void body() {
-        final Node document = MARKDOWN.parse(DASHES.matcher(text.body()).replaceAll("***"));
-        Node node = document.getFirstChild();
+        Node node = document().getFirstChild();
         while (node != null) {
             final Node next = node.getNext();
-            final int line = TextRules.lineOf(node, text.linesBefore(), text.linesBefore() + 1);
+            final int line = lineOf(node);
             if (node instanceof ThematicBreak) {
                 endScreen(line);
             } else {
@@ -96,9 +133,7 @@ final class LessonReader {
             }
             node = next;
         }
-        if (!heading.reviewed()) {
-            blocks.add(new Block.Prose(1, notReviewed()));
-        }
+        lastScreen();
         endScreen(text.linesBefore() + 1);
     }
 

@@ -93,6 +93,18 @@ public final class Lessons {
                 .map(opened -> read.computeIfAbsent(id, known -> open(opened)));
     }
 
+    /** The lesson of this id with its first screen only, which is read at once. */
+    public Optional<Lesson> opening(final String id) {
+        return Optional.ofNullable(byId.get(id))
+                .map(
+                        opened ->
+                                LessonReader.opening(
+                                        opened.heading(),
+                                        opened.text(),
+                                        byId::containsKey,
+                                        solver));
+    }
+
     private Lesson open(final Opened opened) {
         return LessonReader.read(
                 opened.heading(), opened.problems(), opened.text(), byId::containsKey, solver);

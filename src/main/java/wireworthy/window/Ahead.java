@@ -29,7 +29,7 @@ final class Ahead {
                 .map(LessonHeading::id)
                 .filter(id -> last.isEmpty() || id.equals(last))
                 .findFirst()
-                .ifPresent(all::lesson);
+                .ifPresent(all::opening);
         return all;
     }
 

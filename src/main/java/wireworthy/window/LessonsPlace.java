@@ -95,8 +95,12 @@ public final class LessonsPlace implements Place {
     private void show(final Optional<String> first) {
         lessons.ifPresent(all -> contents.getItems().setAll(all.contents()));
         first.ifPresentOrElse(this::open, this::none);
-        background.run(this::problems, this::say);
+        NextFrame.then(place, this::readTheRest);
+    }
+
+    private void readTheRest() {
         background.run(this::fetched, any -> contents.refresh());
+        background.run(this::problems, this::say);
     }
 
     private boolean fetched() {
@@ -130,25 +134,31 @@ public final class LessonsPlace implements Place {
     }
 
     private void open(final LessonHeading heading) {
-        lessons.flatMap(all -> all.lesson(heading.id())).ifPresent(this::open);
+        lessons.ifPresent(all -> all.opening(heading.id()).ifPresent(lesson -> open(all, lesson)));
     }
 
-    private void open(final Lesson lesson) {
-        final String id = lesson.heading().id();
-        final LessonPage page = new LessonPage(lesson, solver, desk, this::follow);
-        final ScrollPane scroll = Pages.scroll(lesson.heading().title(), page);
-        final List<Lesson.Screen> screens = lesson.screens();
-        final int first = Math.min(1, screens.size());
-        page.add(screens.subList(0, first));
+    /** The first screen can be read while the others are still being read and built. */
+    private void open(final Lessons all, final Lesson opening) {
+        final String id = opening.heading().id();
+        final LessonPage page = new LessonPage(opening, solver, desk, this::follow);
+        final ScrollPane scroll = Pages.scroll(opening.heading().title(), page);
+        page.add(opening.screens());
         place.setCenter(scroll);
         desk.opened(id);
-        // The first screen can be read while the others are still being built.
-        background.run(
-                () -> screens.subList(first, screens.size()),
-                others -> {
-                    page.add(others);
-                    new EndShown(scroll, page, () -> read(id)).watch();
-                });
+        NextFrame.then(
+                place,
+                () ->
+                        background.run(
+                                () -> others(all, id, opening.screens().size()),
+                                others -> {
+                                    page.add(others);
+                                    new EndShown(scroll, page, () -> read(id)).watch();
+                                }));
+    }
+
+    private static List<Lesson.Screen> others(final Lessons all, final String id, final int shown) {
+        final List<Lesson.Screen> screens = all.lesson(id).map(Lesson::screens).orElse(List.of());
+        return screens.subList(Math.min(shown, screens.size()), screens.size());
     }
 
     private void read(final String id) {

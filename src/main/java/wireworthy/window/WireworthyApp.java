@@ -53,7 +53,8 @@ public final class WireworthyApp extends Application {
     private void open(final Stage stage, final DataFolder folder, final ErrorLog log) {
         final SettingsKeeper settings = new SettingsKeeper(new SettingsFile(folder.settings()));
         atEnd = settings::close;
-        final Places places = new Places(
+        final Places places =
+                new Places(
                         folder,
                         settings,
                         Clock.system(ZoneId.systemDefault()),
