@@ -86,12 +86,16 @@ final class LessonReader {
     /** The first screen alone, for a window that opens: no other screen is read for it. */
     static Lesson opening(
             final LessonHeading heading,
+            final List<LessonProblem> headingProblems,
             final LessonText text,
             final Predicate<String> lessonKnown,
             final Solver solver) {
         final LessonReader reader = new LessonReader(heading, text, lessonKnown, solver);
         reader.firstScreen();
-        return new Lesson(heading, reader.screens, List.copyOf(reader.problems));
+        return new Lesson(
+                heading,
+                reader.screens,
+                Stream.concat(headingProblems.stream(), reader.problems.stream()).toList());
     }
 
     private void firstScreen() {

@@ -100,6 +100,7 @@ public final class Lessons {
                         opened ->
                                 LessonReader.opening(
                                         opened.heading(),
+                                        opened.problems(),
                                         opened.text(),
                                         byId::containsKey,
                                         solver));

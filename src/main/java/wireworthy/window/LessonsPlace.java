@@ -145,15 +145,24 @@ public final class LessonsPlace implements Place {
         page.add(opening.screens());
         place.setCenter(scroll);
         desk.opened(id);
-        NextFrame.then(
-                place,
-                () ->
-                        background.run(
-                                () -> others(all, id, opening.screens().size()),
-                                others -> {
-                                    page.add(others);
-                                    new EndShown(scroll, page, () -> read(id)).watch();
-                                }));
+        NextFrame.then(place, () -> readOthers(all, opening, page, scroll));
+    }
+
+    private void readOthers(
+            final Lessons all,
+            final Lesson opening,
+            final LessonPage page,
+            final ScrollPane scroll) {
+        final String id = opening.heading().id();
+        background.run(
+                () -> others(all, id, opening.screens().size()),
+                others -> {
+                    // Another lesson may have been opened meanwhile.
+                    if (scroll.equals(place.getCenter())) {
+                        page.add(others);
+                        new EndShown(scroll, page, () -> read(id)).watch();
+                    }
+                });
     }
 
     private static List<Lesson.Screen> others(final Lessons all, final String id, final int shown) {
