@@ -32,6 +32,10 @@ final class Explaining {
         return fill(MARKS.getString(larger ? largerKey(ref) : "sound"), ref, read, right);
     }
 
+    String negative(final Ref ref, final Reading.Read read) {
+        return fill(MARKS.getString("negative"), ref, read, read.value());
+    }
+
     private static String largerKey(final Ref ref) {
         return ref.quantity() == Quantity.FUSE ? "sound.fuse" : "sound.larger";
     }

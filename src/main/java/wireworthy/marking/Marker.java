@@ -72,6 +72,9 @@ public final class Marker {
 
     private Mark next(final Ref ref, final String typed) {
         final Reading reading = Figures.read(typed, ref.quantity().dimension(), false);
+        if (reading instanceof Reading.Read read && read.value() < 0 && positive(ref)) {
+            return notRead(ref, typed, reading, explaining.negative(ref, read));
+        }
         if (reading instanceof Reading.Read read) {
             final Mark mark = read(ref, typed, read);
             pinned[place(worked.plan(), ref)] = read.value();
@@ -81,6 +84,16 @@ public final class Marker {
                 reading instanceof Reading.Unclear unclear
                         ? unclear.question()
                         : ((Reading.Unreadable) reading).message();
+        return notRead(ref, typed, reading, words);
+    }
+
+    private static boolean positive(final Ref ref) {
+        final Dimension dimension = ref.quantity().dimension();
+        return dimension != Dimension.TEMPERATURE && dimension != Dimension.GAUGE;
+    }
+
+    private static Mark notRead(
+            final Ref ref, final String typed, final Reading reading, final String words) {
         return new Mark(
                 ref,
                 typed,

@@ -113,7 +113,7 @@ public enum Quantity {
         this.symbol = symbol;
         this.dimension = dimension;
         this.id = name().toLowerCase(Locale.ROOT).replace('_', '-');
-        this.words = Words.of(id.equals("drop-limit-share") ? "drop-limit" : id);
+        this.words = Words.of(id);
     }
 
     /** The id used in questions, such as {@code load-current}. */

@@ -160,7 +160,8 @@ public final class LessonsPlace implements Place {
                     // Another lesson may have been opened meanwhile.
                     if (scroll.equals(place.getCenter())) {
                         page.add(others);
-                        new EndShown(scroll, page, () -> read(id)).watch();
+                        NextFrame.then(
+                                place, () -> new EndShown(scroll, page, () -> read(id)).watch());
                     }
                 });
     }

@@ -97,6 +97,7 @@ public final class PracticeModel {
 
     /** Shows a problem that was asked for by name. */
     public void show(final Trainer.Next next) {
+        beside.set(Beside.NOTHING_YET);
         why.set(next.why());
         problem.set(Optional.of(next.problem()));
         typed.set("");
@@ -106,12 +107,13 @@ public final class PracticeModel {
         kept = false;
         notKept.set("");
         since = System.nanoTime();
-        beside.set(Beside.NOTHING_YET);
     }
 
     /** Marks the answer typed. Only the first mark of a problem counts as unaided. */
     public void answer() {
         if (problem.get().isEmpty() || typed.get().isBlank()) {
+            beside.set(Beside.NOTHING_YET);
+            mark.set(Optional.empty());
             return;
         }
         final Problem current = problem.get().orElseThrow();

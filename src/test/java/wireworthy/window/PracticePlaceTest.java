@@ -71,6 +71,7 @@ class PracticePlaceTest extends WindowTest {
 
         assertThat(shown()).anyMatch(text -> text.endsWith("is sound."));
         clickOn("Next problem");
+        assertThat(reads("Copy details")).isFalse();
         assertThat(problem().text()).isNotEqualTo(first.text());
     }
 
@@ -92,6 +93,16 @@ class PracticePlaceTest extends WindowTest {
         push(KeyCode.SHORTCUT, KeyCode.A);
         answer("1,526");
         assertThat(model.mark().get().orElseThrow().sound()).isEmpty();
+        assertThat(kept()).isEmpty();
+    }
+
+    @Test
+    void nothingTypedAndLessThanNothingAreSaidPlainly() {
+        answer("-4");
+        assertThat(shown()).anyMatch(text -> text.contains("less than nothing"));
+        interact(() -> model.typed().set(""));
+        push(KeyCode.ENTER);
+        assertThat(shown()).noneMatch(text -> text.contains("less than nothing"));
         assertThat(kept()).isEmpty();
     }
 
