@@ -110,7 +110,7 @@ public final class Marker {
         final double right = worked.values()[place(worked.plan(), ref)];
         final SlipFigures figures = SlipFigures.carriedOn(worked, ref, pinned.clone());
         if (Soundness.holds(worked.plan(), worked.values(), ref, read)) {
-            return sound(ref, typed, read, right);
+            return sound(ref, typed, read, explaining.sound(ref, read, right));
         }
         if (Soundness.holds(worked.plan(), figures.run(List.of()), ref, read)) {
             return followed(ref, typed, read, right);
@@ -119,7 +119,7 @@ public final class Marker {
     }
 
     private Mark sound(
-            final Ref ref, final String typed, final Reading.Read read, final double right) {
+            final Ref ref, final String typed, final Reading.Read read, final String words) {
         return new Mark(
                 ref,
                 typed,
@@ -129,7 +129,7 @@ public final class Marker {
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
-                explaining.sound(ref, read, right));
+                words);
     }
 
     private Mark followed(
@@ -155,16 +155,7 @@ public final class Marker {
             final SlipFigures figures) {
         final List<Outcome> singles = singles(ref, read, right, figures);
         if (singles.isEmpty() && roundedEarly(ref, read, right, figures)) {
-            return new Mark(
-                    ref,
-                    typed,
-                    read,
-                    Optional.of(true),
-                    true,
-                    List.of(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    explaining.roundedEarly(ref, read, right));
+            return sound(ref, typed, read, explaining.roundedEarly(ref, read, right));
         }
         final Optional<Dangers> danger = danger(ref, read, right);
         final Optional<Ref> ask = singles.isEmpty() ? ask(read, figures) : Optional.empty();

@@ -16,20 +16,12 @@ import wireworthy.rules.Figures;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
+import wireworthy.working.QuestionReader;
 
 /** The figures drawn for a template, as typed, by the names of their placeholders. */
 final class Drawn {
     static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-z0-9.-]+)}");
     private static final JsonMapper JSON = JsonMapper.shared();
-    private static final Map<String, Quantity> LOAD_ENTRIES =
-            Map.of(
-                    "power", Quantity.LOAD_POWER,
-                    "current", Quantity.LOAD_CURRENT,
-                    "resistance", Quantity.RESISTANCE,
-                    "count", Quantity.LOAD_COUNT,
-                    "efficiency", Quantity.EFFICIENCY,
-                    "start-multiple", Quantity.START_MULTIPLE,
-                    "share-of-time", Quantity.SHARE_OF_TIME);
 
     private final Template template;
     private final Map<String, String> typed = new TreeMap<>();
@@ -119,7 +111,7 @@ final class Drawn {
             return Quantity.of(placeholder).map(Ref::circuit);
         }
         final int load = Integer.parseInt(placeholder.substring(0, dot));
-        return Optional.ofNullable(LOAD_ENTRIES.get(placeholder.substring(dot + 1)))
+        return Optional.ofNullable(QuestionReader.LOAD_KEYS.get(placeholder.substring(dot + 1)))
                 .map(quantity -> new Ref(quantity, load));
     }
 }

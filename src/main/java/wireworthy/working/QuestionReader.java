@@ -19,7 +19,9 @@ public final class QuestionReader {
     private static final int MOST_LOADS = 60;
     private static final int MOST_SECTIONS = 100;
     private static final int LONGEST_NAME = 120;
-    private static final Map<String, Quantity> LOAD_KEYS =
+
+    /** What may be said of a load of a list, by its key. */
+    public static final Map<String, Quantity> LOAD_KEYS =
             Map.of(
                     "power", Quantity.LOAD_POWER,
                     "current", Quantity.LOAD_CURRENT,
