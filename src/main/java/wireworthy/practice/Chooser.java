@@ -1,5 +1,7 @@
 package wireworthy.practice;
 
+import wireworthy.rules.Skill;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -7,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import wireworthy.rules.Skill;
 
 /**
  * Chooses the next problem from what was answered before: after an error one like it, a new skill
@@ -61,7 +62,7 @@ public final class Chooser {
     }
 
     /** The same template with other numbers. */
-    public static Choice twin(final Problem problem) {
+    public static Choice twin(final Exercise problem) {
         final long other = SplitMix.of("twin/" + problem.seed()).below(SEEDS - 1) + 1L;
         final long seed = other == problem.seed() ? other + 1 : other;
         return new Choice(problem.template(), seed, "One like it, with other numbers");

@@ -14,6 +14,13 @@ public record Closeness(List<String> near, List<String> confused) {
         confused = List.copyOf(confused);
     }
 
+    /** Of several figures of one circuit. */
+    static Closeness together(final List<Closeness> each) {
+        return new Closeness(
+                each.stream().flatMap(it -> it.near().stream()).toList(),
+                each.stream().flatMap(it -> it.confused().stream()).toList());
+    }
+
     /** Whether everything stands as far apart as it should. */
     public boolean none() {
         return near.isEmpty();

@@ -1,6 +1,6 @@
 package wireworthy.practice;
 
-import java.util.Optional;
+import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
 import wireworthy.working.Question;
 import wireworthy.working.QuestionReader;
@@ -8,12 +8,17 @@ import wireworthy.working.Solver;
 import wireworthy.working.Unworkable;
 import wireworthy.working.Worked;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
 /**
- * Draws the numbers of problems so that every slip can be told from the right answer and from every
- * other slip. Safe from several threads.
+ * Draws the numbers of exercises; those of figures so that every slip can be told from the right
+ * answer and from every other slip. Safe from several threads.
  */
 public final class Draw {
-    private static final int MOST_DRAWS = 60;
+    /** The most draws for one exercise. */
+    static final int MOST_DRAWS = 60;
 
     private final Solver solver;
 
@@ -21,12 +26,48 @@ public final class Draw {
         this.solver = solver;
     }
 
-    private record Candidate(Drawn drawn, Question question, Worked worked, Ref asked) {}
+    /**
+     * Numbers drawn and worked.
+     *
+     * @param asked what has to be answered, in order
+     */
+    record Candidate(Drawn drawn, Question question, Worked worked, List<Ref> asked) {
+        /** A text with its placeholders filled. */
+        String filled(final String text) {
+            return drawn.filled(text, worked);
+        }
+    }
 
     private record Judged(Candidate candidate, Closeness closeness) {}
 
     /**
-     * The problem of a template and a seed: the first draw whose slips stand apart, or the best of
+     * The exercise of a template and a seed.
+     *
+     * @throws Unworkable where no draw can be worked
+     */
+    public Exercise exercise(final Template template, final long seed) {
+        return switch (kind(template.task())) {
+            case FIGURES -> problem(template, seed);
+            case ORDER -> Ordering.of(template, seed, random(template, seed));
+            case CHOICE -> new Choosing(this, template, seed).problem();
+        };
+    }
+
+    private enum Kind {
+        FIGURES,
+        ORDER,
+        CHOICE
+    }
+
+    private static Kind kind(final Task task) {
+        if (task instanceof Task.Figures) {
+            return Kind.FIGURES;
+        }
+        return task instanceof Task.Order ? Kind.ORDER : Kind.CHOICE;
+    }
+
+    /**
+     * The figures of a template and a seed: the first draw whose slips stand apart, or the best of
      * {@value #MOST_DRAWS}.
      *
      * @throws Unworkable where no draw can be worked
@@ -47,7 +88,18 @@ public final class Draw {
         return problem(template, seed, draws, found(best, refusal));
     }
 
-    private static SplitMix random(final Template template, final long seed) {
+    /**
+     * A working with one slip in it; empty where the working has one line only.
+     *
+     * @param own slips made lately, which come first
+     */
+    public Optional<SlipHunt> hunt(
+            final Template template, final long seed, final List<String> own) {
+        return SlipHunt.of(
+                problem(template, seed), own, SplitMix.of("hunt/" + template.fullId() + seed));
+    }
+
+    static SplitMix random(final Template template, final long seed) {
         return SplitMix.of(template.fullId() + "/" + template.version() + "/" + seed);
     }
 
@@ -57,6 +109,10 @@ public final class Draw {
      * @throws Unworkable where no draw can be
      */
     void tryOut(final Template template) {
+        if (!template.asksFigures()) {
+            exercise(template, 0);
+            return;
+        }
         final SplitMix random = random(template, 0);
         for (int draws = 1; draws < MOST_DRAWS; draws++) {
             try {
@@ -78,20 +134,29 @@ public final class Draw {
     }
 
     private static Judged judged(final Candidate drawn) {
-        final Closeness closeness =
-                SlipsApart.of(drawn.worked(), drawn.asked(), drawn.drawn().varied());
-        return new Judged(drawn, closeness);
+        final List<Closeness> each = new ArrayList<>();
+        for (final Ref asked : drawn.asked()) {
+            each.add(SlipsApart.of(drawn.worked(), asked, drawn.drawn().varied()));
+        }
+        return new Judged(drawn, Closeness.together(each));
     }
 
-    private Candidate candidate(final Template template, final SplitMix random) {
+    Candidate candidate(final Template template, final SplitMix random) {
         final Drawn drawn = new Drawn(template, random);
         final Question question = QuestionReader.read(drawn.question());
         final Worked worked = solver.work(question);
-        return new Candidate(drawn, question, worked, asked(template, worked));
+        final List<Ref> asked = new ArrayList<>();
+        template.finds().forEach(find -> asked.add(asked(find, worked)));
+        return new Candidate(drawn, question, worked, asked);
     }
 
-    private static Ref asked(final Template template, final Worked worked) {
-        final Ref asked = worked.refs(template.find()).get(0);
+    private static Ref asked(final Quantity find, final Worked worked) {
+        worked.problem(find)
+                .ifPresent(
+                        refused -> {
+                            throw refused;
+                        });
+        final Ref asked = worked.refs(find).get(0);
         if (worked.value(asked).isEmpty()) {
             throw new Unworkable("find", "with these numbers nothing fits: no such size exists");
         }
@@ -101,14 +166,18 @@ public final class Draw {
     private static Problem problem(
             final Template template, final long seed, final int draws, final Judged found) {
         final Candidate drawn = found.candidate();
+        final List<Task.Part> asks = ((Task.Figures) template.task()).parts();
+        final List<Problem.Part> parts = new ArrayList<>();
+        for (int i = 0; i < asks.size(); i++) {
+            parts.add(new Problem.Part(drawn.filled(asks.get(i).ask()), drawn.asked().get(i)));
+        }
         return new Problem(
                 template,
                 seed,
                 drawn.question(),
                 drawn.worked(),
-                drawn.asked(),
-                drawn.drawn().filled(template.text()),
-                drawn.drawn().filled(template.ask()),
+                drawn.filled(template.text()),
+                parts,
                 draws,
                 found.closeness());
     }

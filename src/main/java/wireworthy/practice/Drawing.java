@@ -11,7 +11,8 @@ public enum Drawing {
     HEATER,
     CONVERTER,
     BATTERY,
-    SEVERAL;
+    SEVERAL,
+    NONE;
 
     /** The id used in banks. */
     public String id() {

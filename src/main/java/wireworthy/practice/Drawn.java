@@ -1,5 +1,19 @@
 package wireworthy.practice;
 
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+import wireworthy.rules.Dimension;
+import wireworthy.rules.Figures;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Reading;
+import wireworthy.rules.Ref;
+import wireworthy.working.QuestionReader;
+import wireworthy.working.Telling;
+import wireworthy.working.Worked;
+
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,19 +22,11 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
-import wireworthy.rules.Dimension;
-import wireworthy.rules.Figures;
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Reading;
-import wireworthy.rules.Ref;
-import wireworthy.working.QuestionReader;
 
 /** The figures drawn for a template, as typed, by the names of their placeholders. */
 final class Drawn {
-    static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-z0-9.-]+)}");
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-z0-9.-]+)}");
+    private static final Pattern WORKED = Pattern.compile("\\{=([a-z0-9-]+)}");
     private static final JsonMapper JSON = JsonMapper.shared();
 
     private final Template template;
@@ -46,8 +52,44 @@ final class Drawn {
         final ObjectNode question = JSON.createObjectNode();
         final ObjectNode given = question.putObject("given");
         template.given().forEach((id, value) -> put(given, id, value));
-        question.put("find", template.find().id());
+        final ArrayNode find = question.putArray("find");
+        template.finds().forEach(quantity -> find.add(quantity.id()));
         return question;
+    }
+
+    /** The names of the givens that a text speaks of. */
+    static Set<String> given(final String text) {
+        return names(PLACEHOLDER, text);
+    }
+
+    /** The quantities of the circuit that a text speaks of as {@code {=drop}}. */
+    static Set<Quantity> worked(final String text) {
+        return workedNames(text).stream()
+                .flatMap(name -> Quantity.of(name).stream())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** The ids of them, whether there is such a quantity or not. */
+    static Set<String> workedNames(final String text) {
+        return names(WORKED, text);
+    }
+
+    private static Set<String> names(final Pattern pattern, final String text) {
+        return pattern.matcher(text)
+                .results()
+                .map(place -> place.group(1))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** A text with its placeholders filled, those of worked values too. */
+    String filled(final String text, final Worked worked) {
+        return WORKED.matcher(filled(text))
+                .replaceAll(place -> Matcher.quoteReplacement(shown(place.group(1), worked)));
+    }
+
+    private static String shown(final String id, final Worked worked) {
+        final Quantity quantity = Quantity.of(id).orElseThrow();
+        return Telling.result(quantity, worked.value(quantity).orElse(Double.NaN));
     }
 
     private void put(final ObjectNode given, final String id, final Given value) {

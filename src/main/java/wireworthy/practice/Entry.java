@@ -1,12 +1,13 @@
 package wireworthy.practice;
 
+import tools.jackson.databind.JsonNode;
+
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import tools.jackson.databind.JsonNode;
 
 /** An entry of a bank file, with its place; what it does not hold as wanted is {@link Unfit}. */
 record Entry(JsonNode json, String pointer) {
@@ -129,6 +130,14 @@ record Entry(JsonNode json, String pointer) {
     private static boolean handy(final BigDecimal number) {
         return Math.abs(number.scale()) <= MOST_DIGITS
                 && number.precision() - number.scale() <= MOST_DIGITS;
+    }
+
+    /** True or false. */
+    boolean yes() {
+        if (!json.isBoolean()) {
+            throw unfit("true or false was expected", "Write true or false, without quotes");
+        }
+        return json.booleanValue();
     }
 
     Unfit unfit(final String message, final String remedy) {

@@ -1,18 +1,18 @@
 package wireworthy.practice;
 
-import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
-import wireworthy.rules.Skill;
 import wireworthy.working.Question;
 import wireworthy.working.Worked;
 
+import java.util.List;
+import java.util.Optional;
+
 /**
- * A template with its numbers drawn.
+ * A figure to be worked, or several of one circuit.
  *
  * @param seed with bank, version and template it gives the same problem everywhere
- * @param asked what has to be answered
  * @param text the situation, its figures filled in
- * @param ask the question, its figures filled in
+ * @param parts what has to be answered, in order
  * @param draws how often numbers were drawn until all slips stood apart
  * @param closeness what comes too near to what even so
  */
@@ -21,28 +21,43 @@ public record Problem(
         long seed,
         Question question,
         Worked worked,
-        Ref asked,
         String text,
-        String ask,
+        List<Part> parts,
         int draws,
-        Closeness closeness) {
+        Closeness closeness)
+        implements Exercise {
+    public Problem {
+        parts = List.copyOf(parts);
+    }
+
+    /**
+     * One figure that has to be answered.
+     *
+     * @param ask the question, its figures filled in
+     */
+    public record Part(String ask, Ref ref) {}
+
+    /** What has to be answered last. */
+    public Ref asked() {
+        return last().ref();
+    }
+
+    @Override
+    public String ask() {
+        return last().ask();
+    }
+
+    private Part last() {
+        return parts.get(parts.size() - 1);
+    }
+
+    @Override
+    public Optional<Worked> circuit() {
+        return Optional.of(worked);
+    }
+
     /** Whether every slip stands apart from the right answer and from every other. */
     public boolean apart() {
         return closeness.none();
-    }
-
-    /** The skill it is chosen for. */
-    public Skill skill() {
-        return template.skill();
-    }
-
-    /** What the drawn circuit shows as its load. */
-    public Drawing drawing() {
-        return template.drawing();
-    }
-
-    /** The asked quantity. */
-    public Quantity find() {
-        return template.find();
     }
 }

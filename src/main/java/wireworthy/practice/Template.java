@@ -1,13 +1,14 @@
 package wireworthy.practice;
 
-import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Skill;
 
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
 /**
- * A problem without its numbers.
+ * An exercise without its numbers.
  *
  * @param bank id of its bank
  * @param version of its bank
@@ -15,8 +16,9 @@ import wireworthy.rules.Skill;
  * @param skill the one it is chosen for
  * @param difficulty -1, 0 or 1
  * @param text with placeholders: {@code {section}}, {@code {1.power}} for the first load
- * @param ask the question itself, which may hold placeholders too
- * @param given by quantity id, in the order in which numbers are drawn
+ * @param given by quantity id, in the order in which numbers are drawn; may be empty where nothing
+ *     is worked
+ * @param task what is asked
  */
 public record Template(
         String bank,
@@ -25,10 +27,11 @@ public record Template(
         Skill skill,
         int difficulty,
         String text,
-        String ask,
         Drawing drawing,
         Map<String, Given> given,
-        Quantity find) {
+        Task task) {
+    private static final int WHOLE = 3;
+
     public Template {
         given = Given.ordered(given);
     }
@@ -36,6 +39,23 @@ public record Template(
     /** The id that tells it apart among all banks. */
     public String fullId() {
         return bank + "/" + id;
+    }
+
+    /** The quantities to be worked: those asked in order, then those that a text speaks of. */
+    List<Quantity> finds() {
+        return Stream.concat(task.finds().stream(), Drawn.worked(text).stream())
+                .distinct()
+                .toList();
+    }
+
+    /** Whether figures are asked, not one of a few things or an order. */
+    public boolean asksFigures() {
+        return task instanceof Task.Figures;
+    }
+
+    /** Whether it is a whole circuit in several parts. */
+    public boolean wholeJob() {
+        return task instanceof Task.Figures figures && figures.parts().size() >= WHOLE;
     }
 
     /** What may be mentioned in the text, by the name of its placeholder, in order. */

@@ -1,20 +1,25 @@
 package wireworthy.practice;
 
-import java.util.Arrays;
-import java.util.HashSet;
-import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.stream.Collectors;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Skill;
 import wireworthy.working.Unworkable;
 
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
 /** Reads one template and tries it once, so that a broken one is told before anyone meets it. */
 final class TemplateReader {
     private static final int LONGEST_TEXT = 2000;
-    private static final int LONGEST_ASK = 400;
+    private static final int LONGEST_NAME = 120;
     private static final Set<String> ENTRIES =
-            Set.of("id", "skill", "difficulty", "text", "ask", "drawing", "given", "find");
+            Stream.concat(
+                            Stream.of("id", "skill", "difficulty", "text", "drawing"),
+                            TaskReader.ENTRIES.stream())
+                    .collect(Collectors.toSet());
 
     private final String bank;
     private final int version;
@@ -36,17 +41,16 @@ final class TemplateReader {
                         skill(entry.at("skill")),
                         entry.at("difficulty").whole(-1, 1),
                         entry.at("text").text(LONGEST_TEXT),
-                        entry.at("ask").text(LONGEST_ASK),
-                        drawing(entry.at("drawing")),
-                        GivenReader.all(entry.at("given")),
-                        find(entry.at("find")));
+                        drawing(entry),
+                        given(entry),
+                        TaskReader.read(entry));
         placeholders(entry, template);
         tried(entry, template);
         return template;
     }
 
     private static Skill skill(final Entry entry) {
-        final String id = entry.text(LONGEST_ASK);
+        final String id = entry.text(LONGEST_NAME);
         return Arrays.stream(Skill.values())
                 .filter(skill -> skill.id().equals(id))
                 .findFirst()
@@ -61,8 +65,21 @@ final class TemplateReader {
         return Arrays.stream(Skill.values()).map(Skill::id).collect(Collectors.joining(", "));
     }
 
-    private static Drawing drawing(final Entry entry) {
-        final String id = entry.text(LONGEST_ASK);
+    private static Map<String, Given> given(final Entry template) {
+        return template.has("kind") && !template.has("given")
+                ? Map.of()
+                : GivenReader.all(template.at("given"));
+    }
+
+    /** What stands in no circuit of its own needs no drawing. */
+    private static Drawing drawing(final Entry template) {
+        return template.has("kind") && !template.has("drawing")
+                ? Drawing.NONE
+                : loadDrawn(template.at("drawing"));
+    }
+
+    private static Drawing loadDrawn(final Entry entry) {
+        final String id = entry.text(LONGEST_NAME);
         final String known =
                 Arrays.stream(Drawing.values()).map(Drawing::id).collect(Collectors.joining(", "));
         return Drawing.of(id)
@@ -73,36 +90,13 @@ final class TemplateReader {
                                         "Write one of " + known));
     }
 
-    private static Quantity find(final Entry entry) {
-        final String id = entry.text(LONGEST_ASK);
-        return Quantity.of(id)
-                .filter(Quantity::numeric)
-                .orElseThrow(
-                        () ->
-                                entry.unfit(
-                                        "no quantity to find is called \""
-                                                + Entry.shortened(id)
-                                                + "\"",
-                                        "Write an id such as \"load-current\""));
-    }
-
-    /** Each placeholder stands for a given, and no drawn number is kept from the learner. */
+    /** Each placeholder stands for something, and no drawn number is kept from the learner. */
     private static void placeholders(final Entry entry, final Template template) {
-        final Set<String> known =
-                template.mentionable().map(each -> each.getKey()).collect(Collectors.toSet());
-        final Set<String> mentioned = new HashSet<>();
-        for (final String key : new String[] {"text", "ask"}) {
-            final Matcher matcher = Drawn.PLACEHOLDER.matcher(entry.at(key).text(LONGEST_TEXT));
-            while (matcher.find()) {
-                mentioned.add(matcher.group(1));
-                if (!known.contains(matcher.group(1))) {
-                    throw entry.at(key)
-                            .unfit(
-                                    "{" + matcher.group(1) + "} stands for no given",
-                                    "Name a given, or a load's entry such as {1.power}");
-                }
-            }
+        final Set<String> mentioned = new HashSet<>(mentioned(entry.at("text"), template));
+        if (entry.has("ask")) {
+            mentioned.addAll(mentioned(entry.at("ask"), template));
         }
+        template.task().texts().forEach(t -> mentioned.addAll(mentioned(entry, t, template)));
         template.mentionable()
                 .filter(each -> !(each.getValue() instanceof Given.Fixed))
                 .filter(each -> !mentioned.contains(each.getKey()))
@@ -114,6 +108,36 @@ final class TemplateReader {
                                             "the drawn " + each.getKey() + " is not in the text",
                                             "Put {" + each.getKey() + "} where it belongs");
                         });
+    }
+
+    private static Set<String> mentioned(final Entry entry, final Template template) {
+        return mentioned(entry, entry.text(LONGEST_TEXT), template);
+    }
+
+    /** The givens that a text speaks of. */
+    private static Set<String> mentioned(
+            final Entry entry, final String text, final Template template) {
+        final Set<String> known =
+                template.mentionable().map(each -> each.getKey()).collect(Collectors.toSet());
+        final Set<String> mentioned = Drawn.given(text);
+        mentioned.stream()
+                .filter(name -> !known.contains(name))
+                .findFirst()
+                .ifPresent(name -> refuse(entry, "{" + name + "}"));
+        Drawn.workedNames(text).stream()
+                .filter(name -> Quantity.of(name).filter(Quantity::numeric).isEmpty())
+                .findFirst()
+                .ifPresent(name -> refuse(entry, "{=" + name + "}"));
+        return mentioned;
+    }
+
+    private static void refuse(final Entry entry, final String placeholder) {
+        throw entry.unfit(
+                placeholder
+                        + " stands for no "
+                        + (placeholder.contains("=") ? "quantity" : "given"),
+                "Name a given such as {section} or {1.power}, or a worked quantity such as"
+                        + " {=drop}");
     }
 
     private void tried(final Entry entry, final Template template) {

@@ -1,10 +1,11 @@
 package wireworthy.record;
 
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Skill;
+
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Skill;
 
 /**
  * One answer to one line or problem.
@@ -14,7 +15,7 @@ import wireworthy.rules.Skill;
  * @param bank id, with version, template and seed telling the problem
  * @param skill exercised by the answered line
  * @param difficulty -1, 0 or 1
- * @param asked the answered quantity
+ * @param asked the answered quantity; empty where one of a few was chosen or steps were ordered
  * @param typed as typed
  * @param understood how it was read
  * @param sound empty where it could not be read or had two meanings
@@ -31,7 +32,7 @@ public record Answer(
         long seed,
         Skill skill,
         int difficulty,
-        Quantity asked,
+        Optional<Quantity> asked,
         String typed,
         String understood,
         Optional<Boolean> sound,

@@ -28,6 +28,11 @@ public final class SlipCatalogue {
         return ORDER.getOrDefault(id, IDS.size());
     }
 
+    /** Whether there is a slip of this id. */
+    public static boolean has(final String id) {
+        return ORDER.containsKey(id);
+    }
+
     private static Map<String, Integer> order() {
         final Map<String, Integer> order = new HashMap<>();
         IDS.forEach(id -> order.put(id, order.size()));
