@@ -21,6 +21,9 @@ public final class Chooser {
     private static final int OPEN = 4;
     private static final double REVIEWS = 0.4;
     private static final int SEEDS = 1_000_000;
+    private static final int ONE_WHOLE_JOB_IN = 6;
+    private static final int ONE_HUNT_IN = 8;
+    private static final double HUNTED = 0.6;
 
     private final List<Template> templates;
     private final List<Answered> history;
@@ -56,9 +59,12 @@ public final class Chooser {
         final Chooser chooser = new Chooser(templates, history, day, seed);
         return chooser.afterError()
                 .or(chooser::openingPair)
+                .or(chooser::wholeJob)
                 .or(chooser::review)
+                .or(chooser::weakestPrerequisite)
                 .or(chooser::open)
-                .or(chooser::anything);
+                .or(chooser::anything)
+                .map(chooser::sometimesHunted);
     }
 
     /** The same template with other numbers. */
@@ -112,6 +118,55 @@ public final class Chooser {
                 .map(t -> choice(t, "Still new: " + t.skill().words() + ", a second time"));
     }
 
+    /** One in six, of those whose sums are likely to go right each on its own. */
+    private Optional<Choice> wholeJob() {
+        if (random.below(ONE_WHOLE_JOB_IN) > 0) {
+            return Optional.empty();
+        }
+        final List<Template> ready =
+                templates.stream()
+                        .filter(Template::wholeJob)
+                        .filter(template -> mixes(template.skill()) && ready(template.skill()))
+                        .toList();
+        return best(ready).map(t -> choice(t, "A whole job, one figure after the other"));
+    }
+
+    /** Where the last skill is stuck: the one it stands on that is likeliest to go wrong. */
+    private Optional<Choice> weakestPrerequisite() {
+        return last().map(Answered::skill)
+                .filter(this::stuck)
+                .flatMap(
+                        stuck ->
+                                Prerequisites.of(stuck).stream()
+                                        .filter(offered()::contains)
+                                        .filter(skill -> !stuck(skill))
+                                        .min(Comparator.comparingDouble(this::chance)))
+                .flatMap(skill -> best(templatesOf(Set.of(skill))))
+                .map(t -> choice(t, "First what it stands on: " + t.skill().words()));
+    }
+
+    private double chance(final Skill skill) {
+        return skills.chance(skill, day, 0);
+    }
+
+    /** One in eight, of what is likely to go right, as a working with a slip to be found. */
+    private Choice sometimesHunted(final Choice choice) {
+        final Template template = choice.template();
+        final boolean hunted =
+                template.asksFigures()
+                        && !template.wholeJob()
+                        && skills.answers(template.skill()) > 2
+                        && chance(template.skill()) >= HUNTED
+                        && random.below(ONE_HUNT_IN) == 0;
+        return hunted
+                ? new Choice(
+                        template,
+                        choice.seed(),
+                        "One with a slip in it: " + template.skill().words(),
+                        true)
+                : choice;
+    }
+
     private Optional<Choice> review() {
         if (skills.reviewsOn(day) + 1 > REVIEWS * (skills.answersOn(day) + 1)) {
             return Optional.empty();
@@ -143,8 +198,7 @@ public final class Chooser {
 
     /** Nothing is open: what was asked longest ago, or else what is least far off. */
     private Optional<Choice> anything() {
-        final Comparator<Skill> byChance =
-                Comparator.comparingDouble(skill -> -skills.chance(skill, day, 0));
+        final Comparator<Skill> byChance = Comparator.comparingDouble(skill -> -chance(skill));
         final Comparator<Skill> byDay =
                 Comparator.comparingLong(
                         skill -> skills.answers(skill) == 0 ? day : skills.lastDay(skill));
@@ -168,7 +222,7 @@ public final class Chooser {
         final Set<Skill> offered = offered();
         return Prerequisites.of(skill).stream()
                 .filter(offered::contains)
-                .allMatch(needed -> skills.chance(needed, day, 0) >= READY);
+                .allMatch(needed -> chance(needed) >= READY);
     }
 
     /** Eight tries today without three right running: left for another day. */

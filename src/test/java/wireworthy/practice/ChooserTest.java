@@ -154,6 +154,60 @@ class ChooserTest {
     }
 
     @Test
+    void oneInEightIsAHuntOfWhatGoesRight() {
+        int hunts = 0;
+        for (int i = 0; i < 400; i++) {
+            final Choice choice = next(i / 20);
+            if (choice.hunt()) {
+                hunts++;
+                assertThat(Skills.of(history).chance(choice.template().skill(), i / 20, 0))
+                        .isGreaterThanOrEqualTo(.6);
+                assertThat(choice.why()).startsWith("One with a slip in it: ");
+            }
+            answer(choice, i / 20, true);
+        }
+        assertThat(hunts).isBetween(25, 60);
+    }
+
+    @Test
+    void oneInSixIsAWholeJobOnceItsSumsGoRight() {
+        final Task.Figures whole =
+                new Task.Figures(
+                        List.of(
+                                new Task.Part("?", Quantity.CIRCUIT_CURRENT),
+                                new Task.Part("?", Quantity.FUSE_FLOOR),
+                                new Task.Part("?", Quantity.FUSE)));
+        for (final Skill skill : List.of(Skill.FUSE_CHOICE, Skill.DROP)) {
+            templates.add(
+                    new Template(
+                            "whole", 1, skill.id(), skill, 1, "", Drawing.LAMP, Map.of(), whole));
+        }
+        for (int i = 0; i < 300; i++) {
+            answer(next(i / 20), i / 20, true);
+        }
+        final long jobs =
+                history.stream().skip(150).filter(a -> a.template().startsWith("whole")).count();
+
+        assertThat(jobs).isBetween(12L, 40L);
+    }
+
+    @Test
+    void goesBackToWhatAStuckSkillStandsOn() {
+        templates.removeIf(t -> t.skill() != Skill.DROP && t.skill() != Skill.CURRENT_FROM_POWER);
+        for (int i = 0; i < 6; i++) {
+            answer(new Choice(templates.get(0), i + 1, ""), 0, true);
+        }
+        final Template drop =
+                templates.stream().filter(t -> t.skill() == Skill.DROP).findFirst().orElseThrow();
+        for (int i = 0; i < 8; i++) {
+            answer(new Choice(drop, i / 2 + 1, ""), 0, false);
+        }
+
+        assertThat(next(0).template().skill()).isEqualTo(Skill.CURRENT_FROM_POWER);
+        assertThat(next(0).why()).startsWith("First what it stands on: ");
+    }
+
+    @Test
     void aTwinHasTheSameTemplateAndAnotherSeed() {
         final Template template = TestBanks.template("heron-feeds", "till-current");
         final Problem problem = new Draw(new wireworthy.working.Solver()).problem(template, 5);
