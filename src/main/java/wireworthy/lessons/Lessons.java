@@ -1,5 +1,9 @@
 package wireworthy.lessons;
 
+import wireworthy.practice.ContentFile;
+import wireworthy.practice.ContentFiles;
+import wireworthy.working.Solver;
+
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -9,9 +13,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
-import wireworthy.practice.ContentFile;
-import wireworthy.practice.ContentFiles;
-import wireworthy.working.Solver;
 
 /**
  * The lessons there are. Only their front matter is read at first; a lesson is read when it is
@@ -109,6 +110,16 @@ public final class Lessons {
     private Lesson open(final Opened opened) {
         return LessonReader.read(
                 opened.heading(), opened.problems(), opened.text(), byId::containsKey, solver);
+    }
+
+    /** The name of the file of a lesson; empty where there is none. */
+    public String file(final String id) {
+        return Optional.ofNullable(byId.get(id)).map(opened -> opened.text().file()).orElse("");
+    }
+
+    /** The files that are no lesson. */
+    public List<LessonProblem> unread() {
+        return List.copyOf(unread);
     }
 
     /** What is wrong in any file. Reads every lesson. */

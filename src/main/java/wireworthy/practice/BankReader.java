@@ -1,12 +1,15 @@
 package wireworthy.practice;
 
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.TokenStreamLocation;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** Reads one bank file. What is broken is told with its line; the other templates still load. */
 final class BankReader {
@@ -64,21 +67,22 @@ final class BankReader {
             final int version = root.at("version").whole(1, LARGEST_VERSION);
             final List<Entry> entries = root.at("templates").list(MOST_TEMPLATES);
             return Optional.of(
-                    new Bank(id, title, version, templates(file, json, id, version, entries)));
+                    new Bank(
+                            file, id, title, version, templates(file, json, id, version, entries)));
         } catch (final Unfit e) {
             problems.add(e.in(file, json));
             return Optional.empty();
         }
     }
 
-    private List<Template> templates(
+    private Map<Template, Integer> templates(
             final String file,
             final Located json,
             final String bank,
             final int version,
             final List<Entry> entries) {
         final TemplateReader reader = new TemplateReader(bank, version, draw);
-        final List<Template> templates = new ArrayList<>();
+        final Map<Template, Integer> templates = new LinkedHashMap<>();
         final Set<String> ids = new HashSet<>();
         for (final Entry entry : entries) {
             try {
@@ -86,7 +90,7 @@ final class BankReader {
                 if (!ids.add(template.id())) {
                     throw entry.at("id").unfit("this id is taken above", "Give it another id");
                 }
-                templates.add(template);
+                templates.put(template, json.line(entry.pointer()));
             } catch (final Unfit e) {
                 problems.add(e.in(file, json));
             }

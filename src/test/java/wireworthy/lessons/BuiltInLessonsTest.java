@@ -3,25 +3,24 @@ package wireworthy.lessons;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Heading;
 import org.commonmark.node.Node;
 import org.commonmark.node.Paragraph;
-import org.commonmark.node.Visitor;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+
 import wireworthy.practice.Banks;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.Quantity;
 import wireworthy.working.Solver;
 import wireworthy.working.Telling;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The lessons that come with the program. */
 class BuiltInLessonsTest {
@@ -73,22 +72,6 @@ class BuiltInLessonsTest {
                 .toList();
     }
 
-    /** The paragraphs, those of lists and cautions too, without headings and tables. */
-    static String runningText(final Lesson lesson) {
-        final List<String> paragraphs = new ArrayList<>();
-        final Visitor visitor =
-                new AbstractVisitor() {
-                    @Override
-                    public void visit(final Paragraph paragraph) {
-                        paragraphs.add(PlainText.of(paragraph));
-                    }
-                };
-        lesson.screens().stream()
-                .flatMap(screen -> texts(screen).stream())
-                .forEach(text -> text.accept(visitor));
-        return String.join("\n", paragraphs);
-    }
-
     private static int words(final String text) {
         return text.split("\\s+").length;
     }
@@ -134,7 +117,7 @@ class BuiltInLessonsTest {
     @ParameterizedTest
     @MethodSource("lessons")
     void isReadableInSchoolYearEight(final Lesson lesson) {
-        final ReadingEase ease = new ReadingEase(runningText(lesson));
+        final ReadingEase ease = new ReadingEase(LessonProof.runningText(lesson));
         assertThat(ease.wordsPerSentence()).isLessThanOrEqualTo(18);
         assertThat(ease.grade()).isLessThanOrEqualTo(8);
     }

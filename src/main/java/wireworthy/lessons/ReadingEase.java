@@ -10,14 +10,14 @@ import java.util.regex.Pattern;
  * per word - 15.59 (Kincaid, Fishburne, Rogers and Chissom 1975). A syllable is a run of vowels; a
  * silent e at the end is none. Bare numbers are no words.
  */
-final class ReadingEase {
+public final class ReadingEase {
     private static final Pattern SENTENCE_END =
             Pattern.compile("(?<=[.?!])\\s+|(?<=[.?!]\\))\\s+|\\n");
     private static final Pattern VOWELS = Pattern.compile("[aeiouy]+");
 
     private final List<String> sentences;
 
-    ReadingEase(final String text) {
+    public ReadingEase(final String text) {
         this.sentences =
                 SENTENCE_END.splitAsStream(text).filter(each -> !words(each).isEmpty()).toList();
     }
@@ -28,15 +28,18 @@ final class ReadingEase {
                 .toList();
     }
 
-    List<String> sentences() {
+    /** Its sentences, headings among them. */
+    public List<String> sentences() {
         return sentences;
     }
 
-    double wordsPerSentence() {
+    /** How many words a sentence has in the mean. */
+    public double wordsPerSentence() {
         return (double) words(String.join(" ", sentences)).size() / sentences.size();
     }
 
-    double grade() {
+    /** The year of school for which it is right. */
+    public double grade() {
         final List<String> words = words(String.join(" ", sentences));
         final double syllables = words.stream().mapToInt(ReadingEase::syllables).sum();
         return 0.39 * wordsPerSentence() + 11.8 * syllables / words.size() - 15.59;
