@@ -3,12 +3,13 @@ package wireworthy.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+
+import java.util.Random;
 
 /** The table of ways of typing is the specification of what is read, asked and refused. */
 class FiguresTest {
@@ -165,7 +166,7 @@ class FiguresTest {
         final String usual = "0123456789.,'\"eExX+-/ ½²·^%ΩµmkMVAWhftinoCFK#awg:°\u00A0１٣";
         final Random random = new Random(20260101);
         final Dimension[] dimensions = Dimension.values();
-        for (int i = 0; i < 100_000; i++) {
+        for (int i = 0; i < 1_000_000; i++) {
             final String typed = i % 4 == 0 ? anyText(random) : textOf(usual, random);
             final Dimension dimension = dimensions[i % dimensions.length];
 
