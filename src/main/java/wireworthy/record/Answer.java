@@ -17,7 +17,8 @@ import wireworthy.rules.Skill;
  * @param asked the answered quantity
  * @param typed as typed
  * @param understood how it was read
- * @param sound empty where it could not be read or had two meanings
+ * @param sound right in itself or after the learner's own earlier lines; empty where it could not
+ *     be read or had two meanings
  * @param aided given after some help with the same problem
  * @param slips what explains it: alternatives, each one id or a pair
  * @param seconds spent on it
