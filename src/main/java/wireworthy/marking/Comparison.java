@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import wireworthy.rules.Direction;
+import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Line;
 import wireworthy.working.Step;
@@ -17,6 +17,8 @@ import wireworthy.working.Worked;
  * @param rows in working order
  */
 public record Comparison(List<Row> rows) {
+    private static final double ROUNDING = 0.005;
+
     /**
      * One line of both.
      *
@@ -29,7 +31,7 @@ public record Comparison(List<Row> rows) {
     /** The sound working alone. */
     public static Comparison sound(final Worked worked, final Ref asked) {
         return new Comparison(
-                told(worked, asked).stream()
+                Telling.way(worked, asked).stream()
                         .map(step -> Telling.line(worked, step, worked.values()))
                         .map(line -> new Row(line, Optional.empty(), false))
                         .toList());
@@ -42,7 +44,7 @@ public record Comparison(List<Row> rows) {
         final double[] wrong = figures.run(outcome.changes());
         final List<Row> rows = new ArrayList<>();
         boolean parted = false;
-        for (final Step step : told(worked, asked)) {
+        for (final Step step : Telling.way(worked, asked)) {
             final boolean differs = differs(worked, step, wrong, outcome);
             final Line sound = Telling.line(worked, step, worked.values());
             final Optional<String> text =
@@ -53,6 +55,38 @@ public record Comparison(List<Row> rows) {
         return new Comparison(rows);
     }
 
+    /**
+     * The sound working beside the one that the marks of its lines tell of.
+     *
+     * @param marks in working order, the one compared last
+     * @return empty where the slips they name do not together give the last figure
+     */
+    public static Optional<Comparison> told(final Worked worked, final List<Mark> marks) {
+        final List<Change> changes =
+                marks.stream()
+                        .flatMap(mark -> mark.explained().stream().limit(1))
+                        .flatMap(outcome -> outcome.changes().stream())
+                        .distinct()
+                        .toList();
+        if (changes.isEmpty()) {
+            return Optional.empty();
+        }
+        final Mark last = marks.get(marks.size() - 1);
+        final double value =
+                SlipFigures.carriedOn(worked, last.ref(), SlipFigures.nothingPinned(worked.plan()))
+                        .run(changes)[worked.plan().placeOf(last.ref()).orElseThrow()];
+        return Optional.of(last.reading())
+                .filter(Reading.Read.class::isInstance)
+                .map(Reading.Read.class::cast)
+                .filter(read -> near(read, value))
+                .map(read -> of(worked, last.ref(), new Outcome(changes, value)));
+    }
+
+    /** As near as rounding on the way brings it. */
+    private static boolean near(final Reading.Read read, final double value) {
+        return Math.abs(read.value() - value) <= read.lastDigit() + ROUNDING * Math.abs(value);
+    }
+
     /** The number of the row where the workings part, from 0. */
     public OptionalInt partsAt() {
         for (int i = 0; i < rows.size(); i++) {
@@ -61,15 +95,6 @@ public record Comparison(List<Row> rows) {
             }
         }
         return OptionalInt.empty();
-    }
-
-    private static List<Step> told(final Worked worked, final Ref asked) {
-        return worked.wayTo(asked).stream()
-                .filter(
-                        step ->
-                                step.direction().reading() != Direction.Reading.CARRIED
-                                        || step.direction().output().equals(asked))
-                .toList();
     }
 
     private static boolean differs(

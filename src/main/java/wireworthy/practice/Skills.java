@@ -67,6 +67,12 @@ public final class Skills {
         return memory(skill).answers();
     }
 
+    /** How many of a skill's last answers in a row were right unaided; no more than four count. */
+    public int running(final Skill skill) {
+        final List<Boolean> last = memory(skill).lastFour();
+        return last.size() - 1 - last.lastIndexOf(false);
+    }
+
     /** The day of the last answer of a skill; meaningless while it is untried. */
     public long lastDay(final Skill skill) {
         return memory(skill).lastDay();

@@ -18,7 +18,8 @@ import java.util.Optional;
  * @param asked the answered quantity; empty where one of a few was chosen or steps were ordered
  * @param typed as typed
  * @param understood how it was read
- * @param sound empty where it could not be read or had two meanings
+ * @param sound right in itself or after the learner's own earlier lines; empty where it could not
+ *     be read or had two meanings
  * @param aided given after some help with the same problem
  * @param slips what explains it: alternatives, each one id or a pair
  * @param seconds spent on it

@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
+import wireworthy.practice.LineTexts;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
@@ -20,6 +21,7 @@ final class HelpCard extends VBox {
                                 "Tab goes from one thing to the next, Shift and Tab back. Enter"
                                         + " presses the main button, Esc closes a card like this"
                                         + " one."),
+                        Texts.paragraph(LineTexts.of("keys")),
                         Buttons.main("Close", shell::lift));
     }
 

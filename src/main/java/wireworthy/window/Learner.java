@@ -7,7 +7,9 @@ import wireworthy.practice.Banks;
 import wireworthy.practice.Choice;
 import wireworthy.practice.Chooser;
 import wireworthy.practice.Draw;
+import wireworthy.practice.LineByLine;
 import wireworthy.practice.Problem;
+import wireworthy.practice.ProblemLine;
 import wireworthy.practice.SkillState;
 import wireworthy.practice.Skills;
 import wireworthy.practice.Template;
@@ -147,9 +149,18 @@ final class Learner implements Trainer {
     }
 
     @Override
+    public List<ProblemLine> lines(final Problem problem) {
+        return LineByLine.of(problem, skills(), today());
+    }
+
+    @Override
     public Optional<String> keep(
-            final Problem problem, final Mark mark, final boolean aided, final double seconds) {
-        final Answer answer = answer(problem, mark, aided, seconds);
+            final Problem problem,
+            final Mark mark,
+            final Skill skill,
+            final boolean aided,
+            final double seconds) {
+        final Answer answer = answer(problem, mark, skill, aided, seconds);
         history.clear();
         Optional<String> notKept = trouble;
         try {
@@ -162,7 +173,11 @@ final class Learner implements Trainer {
     }
 
     private Answer answer(
-            final Problem problem, final Mark mark, final boolean aided, final double seconds) {
+            final Problem problem,
+            final Mark mark,
+            final Skill skill,
+            final boolean aided,
+            final double seconds) {
         final Template template = problem.template();
         return new Answer(
                 Instant.now(clock),
@@ -171,12 +186,12 @@ final class Learner implements Trainer {
                 template.version(),
                 template.id(),
                 problem.seed(),
-                template.skill(),
+                skill,
                 template.difficulty(),
                 Optional.of(mark.ref().quantity()),
                 mark.given(),
                 mark.understood(),
-                mark.sound(),
+                mark.sound().map(sound -> sound || mark.follows()),
                 aided,
                 Marker.ids(mark),
                 seconds);

@@ -6,14 +6,11 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
-import javafx.scene.control.TextField;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import wireworthy.marking.Comparison;
 import wireworthy.marking.Mark;
+import wireworthy.practice.LineTexts;
 import wireworthy.practice.Problem;
-import wireworthy.window.PracticeModel.LineToFill;
 import wireworthy.window.parts.Badge;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Cards;
@@ -37,7 +34,14 @@ final class PracticeBeside extends VBox {
         this.toAnswer = toAnswer;
         getStyleClass().add(Styles.TIGHT);
         model.beside().subscribe(any -> redraw());
-        model.mark().subscribe(any -> redraw());
+        model.mark().subscribe(any -> redrawUnlessFillingIn());
+    }
+
+    /** While a line is filled in, its field keeps the keyboard: the lines show their own marks. */
+    private void redrawUnlessFillingIn() {
+        if (model.beside().get() != PracticeModel.Beside.LINES) {
+            redraw();
+        }
     }
 
     private void redraw() {
@@ -45,12 +49,26 @@ final class PracticeBeside extends VBox {
                 .setAll(
                         switch (model.beside().get()) {
                             case NOTHING_YET -> waiting();
-                            case LINES -> lines();
+                            case LINES -> List.of();
                             case RULE -> rule();
                             case SOUND -> marked(Verdict.SOUND);
                             case UNSOUND -> marked(Verdict.UNSOUND);
+                            case SETTLING -> settling();
                             case ASKED_BACK -> askedBack();
                         });
+        if (model.beside().get() == PracticeModel.Beside.LINES) {
+            model.lines().get().ifPresent(this::fillIn);
+        }
+    }
+
+    private void fillIn(final LinesModel lines) {
+        final LinesView view = new LinesView(model, lines, this::wayOn);
+        getChildren().setAll(view);
+        view.focus(model.settlingLine().orElseGet(lines::firstOpen));
+    }
+
+    private Node wayOn(final Mark mark) {
+        return mark.isSound() ? afterSound() : afterUnsoundLines();
     }
 
     private static List<Node> waiting() {
@@ -102,8 +120,29 @@ final class PracticeBeside extends VBox {
                 Buttons.plain("Back to the lesson", this::lesson));
     }
 
+    /** The workings would tell the line that is asked for, so they wait. */
+    private List<Node> settling() {
+        return List.of(
+                new Notice(Verdict.UNSOUND, explanation()),
+                Buttons.row(
+                        inkFilled(
+                                Buttons.plain(
+                                        LineTexts.of("answer-that-line"), model::askSettlingLine)),
+                        Buttons.plain(LineTexts.of("workings"), model::showWorkings),
+                        Buttons.plain("Work it again", () -> andAnswer(model::again))));
+    }
+
+    private Node afterUnsoundLines() {
+        return Buttons.row(
+                advancing("One like it, new numbers", model::twin),
+                Buttons.plain(LineTexts.of("workings"), model::explain));
+    }
+
     private Button advancing(final String does, final Runnable action) {
-        final Button button = Buttons.plain(does, () -> andAnswer(action));
+        return inkFilled(Buttons.plain(does, () -> andAnswer(action)));
+    }
+
+    private static Button inkFilled(final Button button) {
         button.getStyleClass().setAll("button", Styles.MAIN);
         return button;
     }
@@ -131,52 +170,5 @@ final class PracticeBeside extends VBox {
 
     private Problem problem() {
         return model.problem().get().orElseThrow();
-    }
-
-    private List<Node> lines() {
-        final List<Node> parts = new ArrayList<>();
-        parts.add(Texts.subtitle("Line by line"));
-        if (model.lines().isEmpty()) {
-            parts.add(Texts.paragraph("This sum has one line only: your answer on the left."));
-        } else {
-            parts.add(
-                    Texts.soft(
-                            "Fill in what you like; each line is marked when you leave it. The last"
-                                    + " line is your answer on the left."));
-        }
-        model.lines().stream().map(this::row).forEach(parts::add);
-        return List.of(Cards.card(parts.toArray(Node[]::new)));
-    }
-
-    private Node row(final LineToFill line) {
-        final Label name = Texts.paragraph(line.name());
-        final TextField field = new TextField();
-        field.setAccessibleText(line.name());
-        field.textProperty().bindBidirectional(line.typed());
-        field.setOnAction(event -> model.lineLeft());
-        field.focusedProperty()
-                .addListener(
-                        (any, was, is) -> {
-                            if (!is) {
-                                model.lineLeft();
-                            }
-                        });
-        final VBox said = new VBox();
-        line.mark().subscribe(mark -> said.getChildren().setAll(said(mark)));
-        final VBox row = new VBox(name, new HBox(field), said);
-        row.getStyleClass().add(Styles.WORKING_LINE);
-        return row;
-    }
-
-    private static List<Node> said(final Optional<Mark> mark) {
-        return mark.map(PracticeBeside::said).orElse(List.of());
-    }
-
-    private static List<Node> said(final Mark mark) {
-        if (mark.sound().isEmpty()) {
-            return List.of(new Notice(Verdict.CAUTION, mark.explanation()));
-        }
-        return List.of(
-                new Notice(mark.isSound() ? Verdict.SOUND : Verdict.UNSOUND, mark.explanation()));
     }
 }

@@ -1,9 +1,6 @@
 package wireworthy.window;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -15,13 +12,9 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import wireworthy.marking.Comparison;
 import wireworthy.marking.Mark;
-import wireworthy.marking.Marker;
 import wireworthy.practice.Problem;
-import wireworthy.rules.Direction;
 import wireworthy.rules.Figures;
 import wireworthy.rules.Reading;
-import wireworthy.rules.Ref;
-import wireworthy.working.Step;
 
 /** What the Practice place shows and does, without a control. */
 public final class PracticeModel {
@@ -32,34 +25,9 @@ public final class PracticeModel {
         RULE,
         SOUND,
         UNSOUND,
+        /** One more line would tell which slips it was. */
+        SETTLING,
         ASKED_BACK
-    }
-
-    /** One line of the working to fill in. */
-    public static final class LineToFill {
-        private final Ref ref;
-        private final String name;
-        private final StringProperty typed = new SimpleStringProperty("");
-        private final ReadOnlyObjectWrapper<Optional<Mark>> mark =
-                new ReadOnlyObjectWrapper<>(Optional.empty());
-
-        private LineToFill(final Ref ref, final String name) {
-            this.ref = ref;
-            this.name = name;
-        }
-
-        /** What the line gives, in words. */
-        public String name() {
-            return name;
-        }
-
-        public StringProperty typed() {
-            return typed;
-        }
-
-        public ReadOnlyObjectProperty<Optional<Mark>> mark() {
-            return mark.getReadOnlyProperty();
-        }
     }
 
     private final Trainer trainer;
@@ -75,10 +43,8 @@ public final class PracticeModel {
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Beside> beside =
             new ReadOnlyObjectWrapper<>(Beside.NOTHING_YET);
-    private final List<LineToFill> lines = new ArrayList<>();
-    private boolean aided;
-    private boolean kept;
-    private long since = System.nanoTime();
+    private final ReadOnlyObjectWrapper<Optional<LinesModel>> lines =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
 
     public PracticeModel(final Trainer trainer) {
         this.trainer = trainer;
@@ -99,102 +65,92 @@ public final class PracticeModel {
     public void show(final Trainer.Next next) {
         beside.set(Beside.NOTHING_YET);
         why.set(next.why());
+        lines.set(Optional.empty());
         problem.set(Optional.of(next.problem()));
         typed.set("");
         mark.set(Optional.empty());
-        lines.clear();
-        aided = false;
-        kept = false;
         notKept.set("");
-        since = System.nanoTime();
+        lines.set(Optional.of(new LinesModel(next.problem(), trainer, typed, notKept::set)));
     }
 
     /** Marks the answer typed. Only the first mark of a problem counts as unaided. */
     public void answer() {
-        if (problem.get().isEmpty() || typed.get().isBlank()) {
-            beside.set(Beside.NOTHING_YET);
-            mark.set(Optional.empty());
-            return;
-        }
-        final Problem current = problem.get().orElseThrow();
-        final Mark marked = Marker.mark(current.worked(), current.asked(), typed.get());
-        mark.set(Optional.of(marked));
-        if (marked.sound().isPresent()) {
-            keep(current, marked);
-        }
-        beside.set(besideFor(marked));
+        lines.get().ifPresent(now -> leave(now.answer()));
+        explain();
     }
 
-    private static Beside besideFor(final Mark marked) {
+    /** Shows what there is to say of the answer. */
+    public void explain() {
+        beside.set(mark.get().map(this::besideFor).orElse(Beside.NOTHING_YET));
+    }
+
+    /** Marks the figure of a line, and with it the lines that were worked from it. */
+    public void leave(final LineRow row) {
+        lines.get()
+                .filter(now -> now.rows().contains(row))
+                .ifPresent(
+                        now -> {
+                            now.leave(row);
+                            mark.set(now.answer().mark().get());
+                        });
+    }
+
+    private Beside besideFor(final Mark marked) {
         if (marked.sound().isEmpty()) {
             return Beside.ASKED_BACK;
+        }
+        if (settlingLine().isPresent()) {
+            return Beside.SETTLING;
         }
         return marked.isSound() ? Beside.SOUND : Beside.UNSOUND;
     }
 
-    private void keep(final Problem current, final Mark marked) {
-        final double seconds = (System.nanoTime() - since) / 1e9;
-        notKept.set(trainer.keep(current, marked, aided || kept, seconds).orElse(""));
-        kept = true;
+    /** Shows the workings though a line would tell more; that line is then told too. */
+    public void showWorkings() {
+        lines.get().ifPresent(LinesModel::aidAll);
+        beside.set(Beside.UNSOUND);
     }
 
     /** Clears the way for another try; the explanation stays until it is marked. */
     public void again() {
-        aided = true;
+        lines.get().map(LinesModel::answer).ifPresent(LineRow::forget);
         typed.set("");
     }
 
     /** Shows the rules of the working in words; the answer counts as aided from then on. */
     public void showRule() {
-        aided = true;
+        lines.get().ifPresent(LinesModel::aidAll);
         beside.set(Beside.RULE);
     }
 
     /** Opens the working to be filled in line by line. */
     public void lineByLine() {
-        if (lines.isEmpty() && problem.get().isPresent()) {
-            final Problem current = problem.get().orElseThrow();
-            current.worked().wayTo(current.asked()).stream()
-                    .filter(step -> asksFor(step, current.asked()))
-                    .map(step -> toFill(current, step))
-                    .forEach(lines::add);
-        }
         beside.set(Beside.LINES);
     }
 
-    private static boolean asksFor(final Step step, final Ref asked) {
-        return step.direction().reading() != Direction.Reading.CARRIED
-                && !step.direction().output().equals(asked);
+    /** The line whose figure would settle which slips the answer came from. */
+    public Optional<LineRow> settlingLine() {
+        return mark.get()
+                .flatMap(Mark::ask)
+                .flatMap(ref -> lines.get().flatMap(l -> l.rowFor(ref)));
     }
 
-    private static LineToFill toFill(final Problem current, final Step step) {
-        final Ref ref = step.direction().output();
-        final String subject = current.question().subject(ref);
-        final String words = ref.quantity().words();
-        return new LineToFill(ref, subject.isEmpty() ? words : words + ", " + subject);
-    }
-
-    /** Marks what is filled in, each line judged also from the learner's own earlier ones. */
-    public void lineLeft() {
-        final Map<Ref, String> filled = new LinkedHashMap<>();
-        lines.stream()
-                .filter(line -> !line.typed.get().isBlank())
-                .forEach(line -> filled.put(line.ref, line.typed.get()));
-        final List<Mark> marks =
-                filled.isEmpty()
-                        ? List.of()
-                        : Marker.marks(problem.get().orElseThrow().worked(), filled);
-        for (final LineToFill line : lines) {
-            line.mark.set(marks.stream().filter(m -> m.ref().equals(line.ref)).findFirst());
-        }
+    /** Opens the working at the line that would settle it. */
+    public void askSettlingLine() {
+        settlingLine()
+                .ifPresent(
+                        row -> {
+                            lines.get().ifPresent(now -> now.ask(row));
+                            lineByLine();
+                        });
     }
 
     /** The workings to show beside the mark: side by side where a slip explains it. */
     public Comparison comparison() {
         final Problem current = problem.get().orElseThrow();
-        return mark.get()
-                .filter(m -> !m.explained().isEmpty())
-                .map(m -> Comparison.of(current.worked(), m.ref(), m.explained().get(0)))
+        return lines.get()
+                .flatMap(now -> Comparison.told(current.worked(), now.said()))
+                .or(() -> mark.get().flatMap(m -> Comparison.told(current.worked(), List.of(m))))
                 .orElseGet(() -> Comparison.sound(current.worked(), current.asked()));
     }
 
@@ -258,7 +214,8 @@ public final class PracticeModel {
         return beside.getReadOnlyProperty();
     }
 
-    public List<LineToFill> lines() {
-        return List.copyOf(lines);
+    /** The lines of the problem; none while there is no problem. */
+    public ReadOnlyObjectProperty<Optional<LinesModel>> lines() {
+        return lines.getReadOnlyProperty();
     }
 }

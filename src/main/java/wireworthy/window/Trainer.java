@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import wireworthy.marking.Mark;
 import wireworthy.practice.Problem;
+import wireworthy.practice.ProblemLine;
 import wireworthy.rules.Skill;
 
 /** What the Practice place needs of the banks, the choice of problems and the record. */
@@ -30,12 +31,16 @@ public interface Trainer {
     /** A problem like this one with new numbers. */
     Next twin(Problem problem);
 
+    /** The lines of the working, fitted to how firmly their skills hold; the last is the answer. */
+    List<ProblemLine> lines(Problem problem);
+
     /**
-     * Keeps an answer. On disk when it returns.
+     * Keeps an answer to a line or the problem. On disk when it returns.
      *
+     * @param skill what the answered line exercises
      * @return why it could not be kept, in words; empty where it was
      */
-    Optional<String> keep(Problem problem, Mark mark, boolean aided, double seconds);
+    Optional<String> keep(Problem problem, Mark mark, Skill skill, boolean aided, double seconds);
 
     /** How firmly a skill holds, in a word. */
     String state(Skill skill);

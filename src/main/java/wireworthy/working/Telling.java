@@ -29,6 +29,16 @@ public final class Telling {
                 .toList();
     }
 
+    /** The lines told on the way to a value; it is the last, even if it only carries one over. */
+    public static List<Step> way(final Worked worked, final Ref asked) {
+        return worked.wayTo(asked).stream()
+                .filter(
+                        step ->
+                                step.direction().reading() != Reading.CARRIED
+                                        || step.direction().output().equals(asked))
+                .toList();
+    }
+
     private static boolean told(final Direction direction, final Question question) {
         return direction.reading() != Reading.CARRIED
                 || question.find().contains(direction.output().quantity())

@@ -2,8 +2,6 @@ package wireworthy.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.Clock;
-import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
@@ -21,11 +19,8 @@ import wireworthy.working.Solver;
 
 /** Practice as a person uses it: with the keyboard, in the real window. */
 class PracticePlaceTest extends WindowTest {
-    private static final Clock CLOCK =
-            Clock.fixed(Instant.parse("2026-03-01T19:00:00Z"), ZoneOffset.UTC);
-
     private final Learner learner =
-            new Learner(folder.resolve("practice.sqlite"), new Solver(), CLOCK);
+            new Learner(folder.resolve("practice.sqlite"), new Solver(), Evenings.CLOCK);
     private final PracticeModel model = new PracticeModel(learner);
 
     @Override
@@ -76,17 +71,6 @@ class PracticePlaceTest extends WindowTest {
     }
 
     @Test
-    void theLinesOfTheWorkingAreMarkedWhenLeft() {
-        clickOn("Line by line");
-        clickOn(lookup((Node it) -> "loop length".equals(it.getAccessibleText())).<Node>query());
-        final double oneWay =
-                problem().worked().value(Ref.circuit(Quantity.ONE_WAY_LENGTH)).orElseThrow();
-        write("%.2f".formatted(oneWay)).push(KeyCode.TAB);
-
-        assertThat(shown()).anyMatch(text -> text.contains("counted one way"));
-    }
-
-    @Test
     void whatIsTypedIsSaidBackAndAskedAboutWhereItCouldMeanTwoThings() {
         clickOn(".answer").write("0,526");
         assertThat(reads("read as 0.526 V")).isTrue();
@@ -126,7 +110,8 @@ class PracticePlaceTest extends WindowTest {
     }
 
     private javafx.scene.Parent built(final boolean wrong) {
-        final Learner other = new Learner(folder.resolve("other.sqlite"), new Solver(), CLOCK);
+        final Learner other =
+                new Learner(folder.resolve("other.sqlite"), new Solver(), Evenings.CLOCK);
         other.want("voltage-drop", List.of("aisle-strips-drop"));
         final PracticeModel shown = new PracticeModel(other);
         final PracticePlace place = new PracticePlace(shown, problem -> {});

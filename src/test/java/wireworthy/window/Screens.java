@@ -72,11 +72,18 @@ public final class Screens {
                             if (node instanceof Text text
                                     && text.getParent() instanceof Labeled labeled
                                     && isSeen(labeled)
-                                    && !text.getText().equals(labeled.getText())) {
+                                    && !text.getText().equals(said(labeled))) {
                                 found.add(labeled.getText());
                             }
                         });
         return found;
+    }
+
+    /** Its text without the sign before the letter that is its key. */
+    private static String said(final Labeled labeled) {
+        return labeled.isMnemonicParsing()
+                ? labeled.getText().replaceFirst("_(?=.)", "")
+                : labeled.getText();
     }
 
     private static boolean isSeen(final Node node) {

@@ -125,7 +125,7 @@ public final class Conductor extends GridPane {
     }
 
     /** A piece of the copper line with its joint. */
-    private static Node rail() {
+    public static Node rail() {
         final Region joint = new Region();
         joint.getStyleClass().add(Styles.WORKING_JOINT);
         final StackPane rail = new StackPane(joint);
