@@ -82,16 +82,16 @@ class LinesModelTest {
                 .extracting(Answer::asked, Answer::skill, Answer::sound, Answer::aided)
                 .containsExactly(
                         tuple(
-                                Quantity.LOOP_LENGTH,
+                                Optional.of(Quantity.LOOP_LENGTH),
                                 Skill.OUT_AND_BACK_LENGTH,
                                 Optional.of(true),
                                 false),
                         tuple(
-                                Quantity.LOOP_RESISTANCE,
+                                Optional.of(Quantity.LOOP_RESISTANCE),
                                 Skill.RESISTANCE_OF_A_CABLE,
                                 Optional.of(true),
                                 false),
-                        tuple(Quantity.DROP, Skill.DROP, Optional.of(true), false));
+                        tuple(Optional.of(Quantity.DROP), Skill.DROP, Optional.of(true), false));
     }
 
     @Test
@@ -248,9 +248,9 @@ class LinesModelTest {
         assertThat(kept())
                 .extracting(Answer::asked, Answer::aided)
                 .containsExactly(
-                        tuple(Quantity.DROP, false),
-                        tuple(asked.ref().quantity(), false),
-                        tuple(Quantity.DROP, true));
+                        tuple(Optional.of(Quantity.DROP), false),
+                        tuple(Optional.of(asked.ref().quantity()), false),
+                        tuple(Optional.of(Quantity.DROP), true));
         assertThat(model.comparison().partsAt()).isPresent();
     }
 }
