@@ -1,12 +1,17 @@
 package wireworthy.command;
 
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-
 import wireworthy.lessons.Lesson;
 import wireworthy.lessons.LessonHeading;
 import wireworthy.lessons.LessonProblem;
@@ -19,23 +24,15 @@ import wireworthy.practice.Banks;
 import wireworthy.practice.Draw;
 import wireworthy.working.Solver;
 
-import java.io.PrintWriter;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.concurrent.Callable;
-
 /** Checks banks and lessons as their readers will meet them. */
 @Command(
         name = "proof",
         mixinStandardHelpOptions = true,
         description = {
             "Check banks and lessons: read them, draw every template many times, see that it can"
-                + " be",
+                    + " be",
             "worked, that slips stand apart, that texts are short and easy to read. Prints file,"
-                + " line",
+                    + " line",
             "and remedy. Exit status 0 when nothing was found, 2 when anything was."
         })
 final class ProofCommand implements Callable<Integer> {

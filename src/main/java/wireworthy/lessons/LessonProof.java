@@ -1,14 +1,13 @@
 package wireworthy.lessons;
 
-import org.commonmark.node.AbstractVisitor;
-import org.commonmark.node.Node;
-import org.commonmark.node.Paragraph;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.Node;
+import org.commonmark.node.Paragraph;
 
 /** Checks what a lesson says to its reader: its length, its ease and the questions it asks. */
 public final class LessonProof {

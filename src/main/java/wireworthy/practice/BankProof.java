@@ -1,12 +1,11 @@
 package wireworthy.practice;
 
-import wireworthy.working.Unworkable;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import wireworthy.working.Unworkable;
 
 /** Draws each template of a bank many times and says what a learner should not meet. */
 public final class BankProof {

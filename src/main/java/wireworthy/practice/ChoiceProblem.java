@@ -1,9 +1,8 @@
 package wireworthy.practice;
 
-import wireworthy.working.Worked;
-
 import java.util.List;
 import java.util.Optional;
+import wireworthy.working.Worked;
 
 /**
  * One of a few things to choose from.

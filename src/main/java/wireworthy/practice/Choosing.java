@@ -1,15 +1,14 @@
 package wireworthy.practice;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import wireworthy.rules.Ref;
 import wireworthy.working.Line;
 import wireworthy.working.Step;
 import wireworthy.working.Telling;
 import wireworthy.working.Unworkable;
 import wireworthy.working.Worked;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** Draws one exercise with a few things to choose from. */
 final class Choosing {

@@ -1,5 +1,8 @@
 package wireworthy.practice;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
 import wireworthy.working.Question;
@@ -7,10 +10,6 @@ import wireworthy.working.QuestionReader;
 import wireworthy.working.Solver;
 import wireworthy.working.Unworkable;
 import wireworthy.working.Worked;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Draws the numbers of exercises; those of figures so that every slip can be told from the right

@@ -1,8 +1,7 @@
 package wireworthy.practice;
 
-import wireworthy.working.Line;
-
 import java.util.ResourceBundle;
+import wireworthy.working.Line;
 
 /** Says why a power of ten is the nearest, or how far off it is. */
 final class EstimateText {

@@ -1,9 +1,8 @@
 package wireworthy.practice;
 
+import java.util.Optional;
 import wireworthy.rules.Skill;
 import wireworthy.working.Worked;
-
-import java.util.Optional;
 
 /** Something to be done by a learner, its numbers drawn. */
 public sealed interface Exercise permits Problem, ChoiceProblem, OrderProblem, SlipHunt {

@@ -1,11 +1,10 @@
 package wireworthy.practice;
 
-import wireworthy.working.Worked;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import wireworthy.working.Worked;
 
 /**
  * Steps to be put in order.

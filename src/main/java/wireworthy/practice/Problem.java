@@ -1,11 +1,10 @@
 package wireworthy.practice;
 
+import java.util.List;
+import java.util.Optional;
 import wireworthy.rules.Ref;
 import wireworthy.working.Question;
 import wireworthy.working.Worked;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * A figure to be worked, or several of one circuit.

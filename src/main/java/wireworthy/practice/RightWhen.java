@@ -1,12 +1,11 @@
 package wireworthy.practice;
 
-import wireworthy.rules.Quantity;
-import wireworthy.working.Worked;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import wireworthy.rules.Quantity;
+import wireworthy.working.Worked;
 
 /** When an option is the right one. */
 public sealed interface RightWhen {

@@ -1,15 +1,14 @@
 package wireworthy.practice;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import wireworthy.marking.Change;
 import wireworthy.marking.Comparison;
 import wireworthy.marking.Outcome;
 import wireworthy.marking.SlipFigures;
 import wireworthy.rules.Ref;
 import wireworthy.working.Worked;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * A working with one slip in it: which line is wrong, and what should stand there?

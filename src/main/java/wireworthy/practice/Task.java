@@ -1,12 +1,11 @@
 package wireworthy.practice;
 
-import wireworthy.rules.Quantity;
-
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import wireworthy.rules.Quantity;
 
 /** What a template asks. Texts may hold placeholders. */
 public sealed interface Task {

@@ -1,12 +1,11 @@
 package wireworthy.practice;
 
-import wireworthy.rules.Quantity;
-import wireworthy.rules.SlipCatalogue;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.SlipCatalogue;
 
 /** Reads what a template asks. */
 final class TaskReader {

@@ -2,17 +2,15 @@ package wireworthy.practice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.jupiter.api.Test;
-
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Ref;
-import wireworthy.working.Solver;
-
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Ref;
+import wireworthy.working.Solver;
 
 class ExerciseTest {
     private final Draw draw = new Draw(new Solver());

@@ -1,13 +1,5 @@
 package wireworthy.practice;
 
-import wireworthy.marking.Marker;
-import wireworthy.marking.Outcome;
-import wireworthy.marking.SlipFigures;
-import wireworthy.rules.FigureText;
-import wireworthy.rules.Ref;
-import wireworthy.working.Solver;
-import wireworthy.working.Telling;
-
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -15,6 +7,13 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import wireworthy.marking.Marker;
+import wireworthy.marking.Outcome;
+import wireworthy.marking.SlipFigures;
+import wireworthy.rules.FigureText;
+import wireworthy.rules.Ref;
+import wireworthy.working.Solver;
+import wireworthy.working.Telling;
 
 /**
  * Prints a digest of each bank: of its exercises and right answers, and of the explanations of
