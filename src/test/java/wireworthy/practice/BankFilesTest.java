@@ -9,6 +9,7 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -139,8 +140,13 @@ class BankFilesTest {
     }
 
     static List<Path> files() throws IOException {
-        final Path ofTests = Path.of("src/test/resources/wireworthy/practice/banks");
-        try (Stream<Path> files = Stream.concat(Files.list(FOLDER), Files.list(ofTests))) {
+        final List<Path> files = new ArrayList<>(banks(FOLDER));
+        files.addAll(banks(Path.of("src/test/resources/wireworthy/practice/banks")));
+        return files;
+    }
+
+    private static List<Path> banks(final Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> file.toString().endsWith(".json"))
                     .filter(file -> !file.toString().endsWith(".schema.json"))
                     .sorted()
