@@ -3,9 +3,9 @@ package wireworthy.command;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.JsonNodeFactory;
-import tools.jackson.databind.node.ObjectNode;
+import java.util.function.Consumer;
+import tools.jackson.core.JsonGenerator;
+import wireworthy.facts.Source;
 import wireworthy.marking.Mark;
 import wireworthy.marking.Marker;
 import wireworthy.marking.Outcome;
@@ -14,85 +14,114 @@ import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
 import wireworthy.working.Assumed;
+import wireworthy.working.Caution;
 import wireworthy.working.Cautions;
 import wireworthy.working.Line;
 import wireworthy.working.Question;
 import wireworthy.working.Remedies;
+import wireworthy.working.Remedy;
 import wireworthy.working.Sold;
 import wireworthy.working.Solver;
 import wireworthy.working.Telling;
 import wireworthy.working.Unworkable;
 import wireworthy.working.Worked;
 
-/** The reply to a question, in the form of the question format. */
+/** Writes the reply to a question, in the form of the question format. */
 final class Reply {
-    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-
     private final Worked worked;
     private final Worked around;
     private final SecondsOrHours units;
+    private final JsonGenerator json;
+    private boolean whole = true;
 
-    private Reply(final Worked worked, final Worked around) {
+    private Reply(final Worked worked, final Worked around, final JsonGenerator json) {
         this.worked = worked;
         this.around = around;
         this.units = SecondsOrHours.of(worked.question());
+        this.json = json;
     }
 
-    /** Works a question and replies; what can't be worked becomes an error in the reply. */
-    static ObjectNode to(final Question question, final Solver solver) {
+    /**
+     * Works a question and writes the reply; an asked quantity that can't be worked becomes an
+     * error in it.
+     *
+     * @return whether everything asked was worked
+     * @throws Unworkable before anything is written, where nothing asked can be worked
+     */
+    static boolean write(
+            final Question question, final Solver solver, final JsonGenerator json) {
         final Worked worked = solver.work(question);
-        return new Reply(worked, solver.widely(question)).whole();
+        return new Reply(worked, solver.widely(question), json).all();
     }
 
     /** The reply to what can't be read or worked. */
-    static ObjectNode error(final Unworkable why) {
-        final ObjectNode reply = NODES.objectNode();
-        reply.set("error", where(why));
-        return reply;
+    static void error(final Unworkable why, final JsonGenerator json) {
+        json.writeStartObject();
+        where(why, json);
+        json.writeEndObject();
     }
 
-    private static ObjectNode where(final Unworkable why) {
-        return NODES.objectNode().put("where", why.where()).put("message", why.what());
+    private static void where(final Unworkable why, final JsonGenerator json) {
+        json.writeObjectPropertyStart("error");
+        json.writeStringProperty("where", why.where());
+        json.writeStringProperty("message", why.what());
+        json.writeEndObject();
     }
 
-    private ObjectNode whole() {
-        final ObjectNode reply = NODES.objectNode();
-        final ObjectNode found = reply.putObject("found");
-        worked.question().find().forEach(asked -> found.set(asked.id(), found(asked)));
-        final ArrayNode working = reply.putArray("working");
-        Telling.lines(worked).forEach(line -> working.add(line(line)));
-        final ArrayNode marks = reply.putArray("marks");
-        Marker.marks(worked).forEach(mark -> marks.add(mark(mark)));
-        cautions(reply);
-        remedies(reply);
-        final ArrayNode assumed = reply.putArray("assumed");
-        Assumed.of(worked)
-                .forEach(each -> assumed.addObject().put("id", each.id()).put("text", each.text()));
-        offTheWay().ifPresent(why -> reply.set("error", where(why)));
-        return reply;
+    private boolean all() {
+        json.writeStartObject();
+        json.writeObjectPropertyStart("found");
+        worked.question().find().forEach(this::found);
+        json.writeEndObject();
+        list("working", Telling.lines(worked), this::line);
+        list("marks", Marker.marks(worked), this::mark);
+        list("cautions", Cautions.of(worked.question(), around), this::caution);
+        list("remedies", Remedies.of(around), this::remedy);
+        list("assumed", Assumed.of(worked), this::assumed);
+        offTheWay().ifPresent(this::error);
+        json.writeEndObject();
+        return whole;
     }
 
-    private ObjectNode found(final Quantity asked) {
-        final Optional<Unworkable> problem = worked.problem(asked);
-        if (problem.isPresent()) {
-            final ObjectNode node = NODES.objectNode();
-            node.set("error", where(problem.orElseThrow()));
-            return node;
+    private <T> void list(final String name, final List<T> things, final Consumer<T> object) {
+        json.writeArrayPropertyStart(name);
+        for (final T thing : things) {
+            json.writeStartObject();
+            object.accept(thing);
+            json.writeEndObject();
         }
-        final List<Ref> refs = worked.refs(asked);
-        return refs.size() == 1 ? value(asked, refs.get(0)) : values(asked, refs);
+        json.writeEndArray();
     }
 
-    private ObjectNode value(final Quantity asked, final Ref ref) {
-        final ObjectNode node = NODES.objectNode();
+    private void error(final Unworkable why) {
+        whole = false;
+        where(why, json);
+    }
+
+    private void found(final Quantity asked) {
+        json.writeObjectPropertyStart(asked.id());
+        final Optional<Unworkable> problem = worked.problem(asked);
+        final List<Ref> refs = worked.refs(asked);
+        if (problem.isPresent()) {
+            error(problem.orElseThrow());
+        } else if (refs.size() == 1) {
+            value(asked, refs.get(0));
+        } else {
+            values(asked, refs);
+        }
+        json.writeEndObject();
+    }
+
+    private void value(final Quantity asked, final Ref ref) {
         final OptionalDouble value = worked.value(ref);
         if (value.isEmpty()) {
-            node.putNull("value");
+            json.writeNullProperty("value");
         } else {
-            node.put("value", units.edge(value.getAsDouble(), asked));
+            json.writeNumberProperty("value", units.edge(value.getAsDouble(), asked));
         }
-        node.put("unit", units.unit(asked));
-        return node.put("text", units.text(asked, text(asked, value.orElse(Double.NaN)), value));
+        json.writeStringProperty("unit", units.unit(asked));
+        json.writeStringProperty(
+                "text", units.text(asked, text(asked, value.orElse(Double.NaN)), value));
     }
 
     private String text(final Quantity asked, final double value) {
@@ -101,67 +130,77 @@ final class Reply {
         return sold ? Sold.text(worked.plan().setting(), value) : Telling.result(asked, value);
     }
 
-    private ObjectNode values(final Quantity asked, final List<Ref> refs) {
-        final ObjectNode node = NODES.objectNode();
-        final ObjectNode each = node.putObject("values");
-        refs.forEach(ref -> each.set(worked.question().subject(ref), value(asked, ref)));
-        return node;
+    private void values(final Quantity asked, final List<Ref> refs) {
+        json.writeObjectPropertyStart("values");
+        for (final Ref ref : refs) {
+            json.writeObjectPropertyStart(worked.question().subject(ref));
+            value(asked, ref);
+            json.writeEndObject();
+        }
+        json.writeEndObject();
     }
 
-    private ObjectNode line(final Line line) {
+    private void line(final Line line) {
         final Quantity quantity = line.ref().quantity();
-        final ObjectNode node = NODES.objectNode().put("quantity", quantity.id());
-        if (!line.subject().isEmpty()) {
-            node.put("subject", line.subject());
-        }
-        node.put("rule", line.rule()).put("formula", line.formula()).put("numbers", line.numbers());
+        json.writeStringProperty("quantity", quantity.id());
+        unlessEmpty("subject", line.subject());
+        json.writeStringProperty("rule", line.rule());
+        json.writeStringProperty("formula", line.formula());
+        json.writeStringProperty("numbers", line.numbers());
         if (Double.isNaN(line.value())) {
-            node.putNull("value");
+            json.writeNullProperty("value");
         } else {
-            node.put("value", FigureText.edge(line.value(), quantity.dimension()));
+            json.writeNumberProperty(
+                    "value", FigureText.edge(line.value(), quantity.dimension()));
         }
-        node.put("unit", quantity.dimension().unit());
-        line.source().ifPresent(source -> node.put("source", source.text()));
-        if (!line.note().isEmpty()) {
-            node.put("note", line.note());
-        }
-        return node;
+        json.writeStringProperty("unit", quantity.dimension().unit());
+        unlessEmpty("source", line.source().map(Source::text).orElse(""));
+        unlessEmpty("note", line.note());
     }
 
-    private static ObjectNode mark(final Mark mark) {
-        final ObjectNode node = NODES.objectNode().put("quantity", mark.ref().quantity().id());
-        node.put("given", mark.given()).put("reading", mark.understood());
+    private void unlessEmpty(final String name, final String text) {
+        if (!text.isEmpty()) {
+            json.writeStringProperty(name, text);
+        }
+    }
+
+    private void mark(final Mark mark) {
+        json.writeStringProperty("quantity", mark.ref().quantity().id());
+        json.writeStringProperty("given", mark.given());
+        json.writeStringProperty("reading", mark.understood());
         mark.sound()
-                .ifPresentOrElse(sound -> node.put("sound", sound), () -> node.putNull("sound"));
-        node.put("follows", mark.follows());
-        final ArrayNode slips = node.putArray("slips");
+                .ifPresentOrElse(
+                        sound -> json.writeBooleanProperty("sound", sound),
+                        () -> json.writeNullProperty("sound"));
+        json.writeBooleanProperty("follows", mark.follows());
+        json.writeArrayPropertyStart("slips");
         for (final Outcome outcome : mark.explained()) {
-            final ArrayNode alternative = slips.addArray();
-            outcome.ids().forEach(alternative::add);
+            json.writeStartArray();
+            outcome.ids().forEach(json::writeString);
+            json.writeEndArray();
         }
-        mark.ask().ifPresent(ask -> node.put("ask", ask.quantity().id()));
-        return node.put("explanation", mark.explanation());
+        json.writeEndArray();
+        mark.ask().ifPresent(ask -> json.writeStringProperty("ask", ask.quantity().id()));
+        json.writeStringProperty("explanation", mark.explanation());
     }
 
-    private void cautions(final ObjectNode reply) {
-        final ArrayNode cautions = reply.putArray("cautions");
-        Cautions.of(worked.question(), around)
-                .forEach(c -> cautions.addObject().put("id", c.id()).put("text", c.text()));
+    private void caution(final Caution caution) {
+        json.writeStringProperty("id", caution.id());
+        json.writeStringProperty("text", caution.text());
     }
 
-    private void remedies(final ObjectNode reply) {
-        final ArrayNode remedies = reply.putArray("remedies");
-        Remedies.of(around)
-                .forEach(
-                        way -> {
-                            final Dimension dimension = way.quantity().dimension();
-                            remedies.addObject()
-                                    .put("id", way.id())
-                                    .put("quantity", way.quantity().id())
-                                    .put("value", FigureText.edge(way.value(), dimension))
-                                    .put("unit", dimension.unit())
-                                    .put("text", way.text());
-                        });
+    private void remedy(final Remedy way) {
+        final Dimension dimension = way.quantity().dimension();
+        json.writeStringProperty("id", way.id());
+        json.writeStringProperty("quantity", way.quantity().id());
+        json.writeNumberProperty("value", FigureText.edge(way.value(), dimension));
+        json.writeStringProperty("unit", dimension.unit());
+        json.writeStringProperty("text", way.text());
+    }
+
+    private void assumed(final Assumed assumed) {
+        json.writeStringProperty("id", assumed.id());
+        json.writeStringProperty("text", assumed.text());
     }
 
     /** The first answer that no line of this working gives. */

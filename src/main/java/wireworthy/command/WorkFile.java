@@ -3,8 +3,10 @@ package wireworthy.command;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.util.Optional;
 import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.StreamWriteFeature;
@@ -12,7 +14,7 @@ import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ObjectNode;
+import wireworthy.working.Question;
 import wireworthy.working.QuestionReader;
 import wireworthy.working.Solver;
 import wireworthy.working.Unworkable;
@@ -21,6 +23,8 @@ import wireworthy.working.Unworkable;
 public final class WorkFile {
     private static final int LONGEST_LINE = 1_000_000;
     private static final int DEEPEST = 20;
+
+    private static final int USUAL_REPLY = 4096;
 
     private final Solver solver = new Solver();
     private final JsonMapper mapper =
@@ -49,9 +53,7 @@ public final class WorkFile {
             number++;
             final String question = number == 1 ? withoutMark(line) : line;
             if (!question.isBlank()) {
-                final ObjectNode reply = reply(question, number);
-                all &= whole(reply);
-                replies.println(mapper.writeValueAsString(reply));
+                all &= reply(question, number, replies);
             }
         }
         replies.flush();
@@ -63,11 +65,27 @@ public final class WorkFile {
         return line.startsWith("\uFEFF") ? line.substring(1) : line;
     }
 
-    private ObjectNode reply(final String line, final int number) {
+    /** A reply is put together whole before any of it is written. */
+    private boolean reply(final String line, final int number, final PrintWriter replies) {
         try {
-            return Reply.to(QuestionReader.read(parsed(line, number)), solver);
+            final JsonNode question = parsed(line, number);
+            final StringWriter reply = new StringWriter(USUAL_REPLY);
+            final boolean whole = written(QuestionReader.read(question), reply);
+            replies.println(reply.getBuffer());
+            return whole;
         } catch (final Unworkable why) {
-            return Reply.error(why);
+            final StringWriter reply = new StringWriter();
+            try (JsonGenerator json = mapper.createGenerator(reply)) {
+                Reply.error(why, json);
+            }
+            replies.println(reply.getBuffer());
+            return false;
+        }
+    }
+
+    private boolean written(final Question question, final StringWriter reply) {
+        try (JsonGenerator json = mapper.createGenerator(reply)) {
+            return Reply.write(question, solver, json);
         }
     }
 
@@ -89,10 +107,5 @@ public final class WorkFile {
         return Optional.ofNullable(e.getLocation())
                 .map(place -> ", column " + place.getColumnNr())
                 .orElse("");
-    }
-
-    private static boolean whole(final ObjectNode reply) {
-        return !reply.has("error")
-                && reply.get("found").values().stream().noneMatch(found -> found.has("error"));
     }
 }

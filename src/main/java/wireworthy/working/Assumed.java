@@ -18,12 +18,17 @@ import wireworthy.rules.Setting;
 public record Assumed(String id, String text) {
     /** Every assumption the working used. */
     public static List<Assumed> of(final Worked worked) {
+        return worked.plan().assumedInWords();
+    }
+
+    /** Every assumption that a plan uses: they hang on its setting alone, not on the numbers. */
+    static List<Assumed> by(final Plan plan) {
         final List<Assumed> all = new ArrayList<>();
-        for (final Ref ref : worked.plan().assumed()) {
-            all.add(number(ref.quantity(), worked.value(ref).orElse(Double.NaN)));
+        for (int i = 0; i < plan.assumed().size(); i++) {
+            all.add(number(plan.assumed().get(i).quantity(), plan.assumption(i)));
         }
-        names(worked, all);
-        return all;
+        names(plan, all);
+        return List.copyOf(all);
     }
 
     private static Assumed number(final Quantity quantity, final double value) {
@@ -40,25 +45,25 @@ public record Assumed(String id, String text) {
         };
     }
 
-    private static void names(final Worked worked, final List<Assumed> all) {
-        final Setting setting = worked.plan().setting();
-        if (uses(worked, LOOP_LENGTH) || uses(worked, LONGEST_RUN)) {
+    private static void names(final Plan plan, final List<Assumed> all) {
+        final Setting setting = plan.setting();
+        if (uses(plan, LOOP_LENGTH) || uses(plan, LONGEST_RUN)) {
             name(setting, RETURN, "return by its own core", all);
         }
         final boolean table =
-                uses(worked, TABLE_AMPACITY)
-                        || uses(worked, SECTION_FOR_AMPACITY)
-                        || uses(worked, STANDARD_SECTION);
+                uses(plan, TABLE_AMPACITY)
+                        || uses(plan, SECTION_FOR_AMPACITY)
+                        || uses(plan, STANDARD_SECTION);
         if (table) {
             name(setting, CABLE_TABLE, "cable table thin-wall: " + setting.table().title(), all);
         }
-        if (uses(worked, AMPACITY) || uses(worked, AMPACITY_NEEDED)) {
+        if (uses(plan, AMPACITY) || uses(plan, AMPACITY_NEEDED)) {
             name(setting, IN_THERMAL_INSULATION, "not inside thermal insulation", all);
             if (!setting.gave(AMBIENT_TEMPERATURE)) {
                 name(setting, ENGINE_SPACE, "not in an engine space", all);
             }
         }
-        if (uses(worked, FUSE) || uses(worked, SECTION_FOR_AMPACITY)) {
+        if (uses(plan, FUSE) || uses(plan, SECTION_FOR_AMPACITY)) {
             name(setting, FUSE_SERIES, "fuse series blade", all);
         }
     }
@@ -73,8 +78,8 @@ public record Assumed(String id, String text) {
         }
     }
 
-    private static boolean uses(final Worked worked, final Quantity quantity) {
-        return worked.plan().steps().stream()
+    private static boolean uses(final Plan plan, final Quantity quantity) {
+        return plan.steps().stream()
                 .anyMatch(step -> step.direction().output().equals(Ref.circuit(quantity)));
     }
 }

@@ -13,7 +13,6 @@ import wireworthy.rules.Ref;
  * @param formula in words: "load current = load power ÷ supply voltage"
  * @param numbers the same with this question's numbers: "54 ÷ 12 = 4.5 A"
  * @param value SI; NaN where nothing fits
- * @param text the value for people
  * @param source the published source of a table value or limit
  * @param note what was done about a value that stands in no table; empty mostly
  */
@@ -24,6 +23,5 @@ public record Line(
         String formula,
         String numbers,
         double value,
-        String text,
         Optional<Source> source,
         String note) {}

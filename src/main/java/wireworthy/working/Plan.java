@@ -29,6 +29,7 @@ public final class Plan {
     private final List<Ref> assumed;
     private final double[] assumptions;
     private final List<SlipAt> slips;
+    private volatile List<Assumed> assumedInWords = List.of();
 
     /**
      * @param givens what has a number, whether a line reads it or not
@@ -110,6 +111,19 @@ public final class Plan {
     /** What is taken because the question is silent. */
     public List<Ref> assumed() {
         return assumed;
+    }
+
+    /** The same in words, put together at the first call. */
+    List<Assumed> assumedInWords() {
+        if (assumedInWords.isEmpty()) {
+            assumedInWords = Assumed.by(this);
+        }
+        return assumedInWords;
+    }
+
+    /** The value taken for what is assumed, by its number in {@link #assumed}; SI. */
+    double assumption(final int number) {
+        return assumptions[number];
     }
 
     /** What stands at a place. */

@@ -57,7 +57,6 @@ public final class Telling {
                 ref.quantity().words() + " = " + words(direction.formula(), worked.question()),
                 numbers(worked.plan(), direction.formula(), values, ref, value),
                 value,
-                result(ref.quantity(), value),
                 direction.source().apply(worked.plan().setting()),
                 note(worked, step));
     }
