@@ -1,9 +1,9 @@
 package wireworthy.command;
 
 import java.io.BufferedReader;
+import java.io.CharArrayWriter;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
@@ -27,9 +27,9 @@ import wireworthy.working.Unworkable;
 public final class WorkFile {
     private static final int LONGEST_LINE = 1_000_000;
     private static final int DEEPEST = 20;
-    private static final int USUAL_REPLY = 4096;
 
     private final Solver solver = new Solver();
+    private final CharArrayWriter reply = new CharArrayWriter(4096);
     private final JsonFactory factory =
             JsonFactory.builder()
                     .streamReadConstraints(
@@ -64,7 +64,8 @@ public final class WorkFile {
     }
 
     /** A reply is put together whole before any of it is written. */
-    private boolean reply(final String line, final int number, final PrintWriter replies) {
+    private boolean reply(final String line, final int number, final PrintWriter replies)
+            throws IOException {
         try {
             final Question question = QuestionReader.read(parsed(line, number));
             return written(replies, json -> Reply.write(question, solver, json));
@@ -73,14 +74,16 @@ public final class WorkFile {
         }
     }
 
-    private boolean written(final PrintWriter replies, final Predicate<JsonGenerator> writing) {
-        final StringWriter reply = new StringWriter(USUAL_REPLY);
+    private boolean written(final PrintWriter replies, final Predicate<JsonGenerator> writing)
+            throws IOException {
+        reply.reset();
+        final boolean whole;
         try (JsonGenerator json = factory.createGenerator(ObjectWriteContext.empty(), reply)) {
-            final boolean whole = writing.test(json);
-            json.flush();
-            replies.println(reply.getBuffer());
-            return whole;
+            whole = writing.test(json);
         }
+        reply.writeTo(replies);
+        replies.println();
+        return whole;
     }
 
     private JsonNode parsed(final String line, final int number) {

@@ -17,10 +17,12 @@ public final class StandardSizes {
 
     /** The smallest size at or above the given one. */
     public static OptionalDouble atOrAbove(final List<Double> ascending, final double size) {
-        return ascending.stream()
-                .mapToDouble(Double::doubleValue)
-                .filter(each -> each > size || same(each, size))
-                .findFirst();
+        for (final double each : ascending) {
+            if (each > size || same(each, size)) {
+                return OptionalDouble.of(each);
+            }
+        }
+        return OptionalDouble.empty();
     }
 
     /** The largest size below the given one. */

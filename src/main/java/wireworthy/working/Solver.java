@@ -1,10 +1,10 @@
 package wireworthy.working;
 
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
@@ -66,7 +66,7 @@ public final class Solver {
                         List.copyOf(find),
                         Map.of());
         final Plan plan = wide(Shape.key(question), key -> new Planner(Shape.of(wide)).plan());
-        return new Worked(wide, plan, plan.run(plan.start(givens(wide))), Map.of());
+        return new Worked(wide, plan, plan.run(plan.start(values(wide.figures()))), Map.of());
     }
 
     private Plan wide(final String key, final Function<String, Plan> planned) {
@@ -76,15 +76,19 @@ public final class Solver {
         return widePlans.computeIfAbsent(key, planned);
     }
 
-    private static double[] givens(final Question question) {
-        return question.figures().values().stream().mapToDouble(Reading.Read::value).toArray();
+    private static double[] values(final Map<Ref, Reading.Read> figures) {
+        final double[] values = new double[figures.size()];
+        int next = 0;
+        for (final Reading.Read figure : figures.values()) {
+            values[next++] = figure.value();
+        }
+        return values;
     }
 
     private Worked work(final Question question, final Prepared ready) {
         refuseNonsense(question);
-        final double[] givens = givens(question);
-        contradictions(question, ready.checks(), givens);
-        final double[] values = ready.plan().run(ready.plan().start(givens));
+        ready.checks().forEach((given, plan) -> check(question, given, plan));
+        final double[] values = ready.plan().run(ready.plan().start(values(question.figures())));
         return new Worked(question, ready.plan(), values, ready.missing()).checked();
     }
 
@@ -101,7 +105,7 @@ public final class Solver {
         final Plan plan = planner.plan();
         final Map<Quantity, List<Quantity>> missing = new LinkedHashMap<>();
         for (final Quantity asked : shape.find()) {
-            if (plan.placesOf(asked).isEmpty()) {
+            if (plan.refsOf(asked).isEmpty()) {
                 missing.put(asked, planner.missingFor(asked));
             }
         }
@@ -122,29 +126,10 @@ public final class Solver {
     }
 
     /** Says which given the others contradict by more than 1 %. */
-    private static void contradictions(
-            final Question question, final Map<Ref, Plan> checks, final double[] givens) {
-        final Map<Ref, Double> values = new HashMap<>();
-        int next = 0;
-        for (final Ref ref : question.figures().keySet()) {
-            values.put(ref, givens[next++]);
-        }
-        checks.forEach((given, plan) -> check(question, given, plan, values));
-    }
-
-    private static void check(
-            final Question question,
-            final Ref given,
-            final Plan plan,
-            final Map<Ref, Double> values) {
-        final double[] others =
-                question.figures().keySet().stream()
-                        .filter(ref -> !ref.equals(given))
-                        .mapToDouble(ref -> values.getOrDefault(ref, Double.NaN))
-                        .toArray();
-        final double[] run = plan.run(plan.start(others));
-        final double worked = run[plan.placeOf(given).orElseThrow()];
-        final double typed = values.getOrDefault(given, Double.NaN);
+    private static void check(final Question question, final Ref given, final Plan plan) {
+        final Map<Ref, Reading.Read> others = new LinkedHashMap<>(question.figures());
+        final double typed = Optional.ofNullable(others.remove(given)).orElseThrow().value();
+        final double worked = plan.value(given, plan.run(plan.start(values(others))));
         if (Math.abs(worked - typed) > CONTRADICTION * Math.abs(typed)) {
             throw new Unworkable(
                     "given." + given.quantity().id(), says(plan, given, typed, worked));
