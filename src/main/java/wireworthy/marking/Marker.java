@@ -49,6 +49,9 @@ public final class Marker {
 
     /** Marks several answers, each judged also from the learner's own earlier ones. */
     public static List<Mark> marks(final Worked worked, final Map<Ref, String> typed) {
+        if (typed.isEmpty()) {
+            return List.of();
+        }
         final Marker marker = new Marker(worked);
         return typed.entrySet().stream()
                 .sorted(Comparator.comparingInt(e -> place(worked.plan(), e.getKey())))

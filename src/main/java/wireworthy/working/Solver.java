@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
@@ -20,7 +19,7 @@ public final class Solver {
     private static final double CONTRADICTION = 0.01;
 
     private record Prepared(
-            Plan plan, Map<Ref, Plan> checks, Map<Quantity, List<Quantity>> missing) {}
+            Plan plan, Plan around, Map<Ref, Plan> checks, Map<Quantity, List<Quantity>> missing) {}
 
     private static final List<Quantity> AROUND =
             List.of(
@@ -38,7 +37,6 @@ public final class Solver {
                     Quantity.SECTION_FOR_AMPACITY,
                     Quantity.SHORT_CIRCUIT_CURRENT);
 
-    private final Map<String, Plan> widePlans = new ConcurrentHashMap<>();
     private final Map<String, Prepared> prepared = new ConcurrentHashMap<>();
 
     /**
@@ -55,25 +53,22 @@ public final class Solver {
      * Nothing is refused; what can't be had is left out.
      */
     public Worked widely(final Question question) {
-        final Set<Quantity> find = new LinkedHashSet<>(question.find());
-        find.addAll(AROUND);
         final Question wide =
                 new Question(
                         question.figures(),
                         question.names(),
                         question.loads(),
                         question.available(),
-                        List.copyOf(find),
+                        List.copyOf(around(question.find())),
                         Map.of());
-        final Plan plan = wide(Shape.key(question), key -> new Planner(Shape.of(wide)).plan());
+        final Plan plan = prepared(question).around();
         return new Worked(wide, plan, plan.run(plan.start(values(wide.figures()))), Map.of());
     }
 
-    private Plan wide(final String key, final Function<String, Plan> planned) {
-        if (widePlans.size() > MOST_PLANS) {
-            widePlans.clear();
-        }
-        return widePlans.computeIfAbsent(key, planned);
+    private static Set<Quantity> around(final List<Quantity> find) {
+        final Set<Quantity> all = new LinkedHashSet<>(find);
+        all.addAll(AROUND);
+        return all;
     }
 
     private static double[] values(final Map<Ref, Reading.Read> figures) {
@@ -109,7 +104,7 @@ public final class Solver {
                 missing.put(asked, planner.missingFor(asked));
             }
         }
-        return new Prepared(plan, planner.checks(), missing);
+        return new Prepared(plan, planner.plan(around(shape.find())), planner.checks(), missing);
     }
 
     private static void refuseNonsense(final Question question) {
