@@ -1,15 +1,16 @@
 package wireworthy.marking;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalInt;
 import wireworthy.rules.Direction;
 import wireworthy.rules.Ref;
 import wireworthy.working.Line;
 import wireworthy.working.Step;
 import wireworthy.working.Telling;
 import wireworthy.working.Worked;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * A sound working and one gone wrong, line by line.
@@ -22,7 +23,7 @@ public record Comparison(List<Row> rows) {
      *
      * @param sound the sound line
      * @param wrong the numbers of the wrong one; empty while both still run together
-     * @param parts whether the workings part here
+     * @param parts whether the workings part here, the first time or once more
      */
     public record Row(Line sound, Optional<String> wrong, boolean parts) {}
 
@@ -47,13 +48,14 @@ public record Comparison(List<Row> rows) {
             final Line sound = Telling.line(worked, step, worked.values());
             final Optional<String> text =
                     differs ? Optional.of(numbers(worked, step, wrong, outcome)) : Optional.empty();
-            rows.add(new Row(sound, text, differs && !parted));
+            final boolean again = parted && partsAgain(worked, step, asked, outcome);
+            rows.add(new Row(sound, text, again || (differs && !parted)));
             parted |= differs;
         }
         return new Comparison(rows);
     }
 
-    /** The number of the row where the workings part, from 0. */
+    /** The number of the row where the workings first part, from 0. */
     public OptionalInt partsAt() {
         for (int i = 0; i < rows.size(); i++) {
             if (rows.get(i).parts()) {
@@ -76,16 +78,31 @@ public record Comparison(List<Row> rows) {
             final Worked worked, final Step step, final double[] wrong, final Outcome outcome) {
         final double a = worked.values()[step.output()];
         final double b = wrong[step.output()];
-        final boolean slipsHere = slipAt(worked, step, outcome).isPresent();
-        return slipsHere || !(Math.abs(a - b) <= 1e-9 * Math.abs(a));
+        return slipAt(worked, step, outcome).isPresent()
+                || !(Math.abs(a - b) <= 1e-9 * Math.abs(a));
+    }
+
+    /** Whether a later slip is made at this line. */
+    private static boolean partsAgain(
+            final Worked worked, final Step step, final Ref asked, final Outcome outcome) {
+        return outcome.changes().stream()
+                .skip(1)
+                .anyMatch(
+                        change ->
+                                change instanceof Change.AtLine
+                                        ? isAt(worked, step, change)
+                                        : step.direction().output().equals(asked));
+    }
+
+    private static boolean isAt(final Worked worked, final Step step, final Change change) {
+        return worked.plan().steps().get(change.line()).equals(step);
     }
 
     private static Optional<Change.AtLine> slipAt(
             final Worked worked, final Step step, final Outcome outcome) {
         return outcome.changes().stream()
-                .filter(Change.AtLine.class::isInstance)
+                .filter(change -> change instanceof Change.AtLine && isAt(worked, step, change))
                 .map(Change.AtLine.class::cast)
-                .filter(change -> worked.plan().steps().get(change.line()).equals(step))
                 .findFirst();
     }
 

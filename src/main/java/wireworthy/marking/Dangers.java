@@ -2,10 +2,11 @@ package wireworthy.marking;
 
 import static wireworthy.rules.Quantity.*;
 
-import java.util.Optional;
-import java.util.Set;
 import wireworthy.rules.Quantity;
 import wireworthy.working.Danger;
+
+import java.util.Optional;
+import java.util.Set;
 
 /** What acting on a wrong value would lead to, from the side on which it errs. */
 record Dangers(Danger danger, String key) {
@@ -26,11 +27,20 @@ record Dangers(Danger danger, String key) {
             Set.of(RUNTIME, USABLE_ENERGY, BANK_ENERGY, BANK_CAPACITY);
 
     /**
-     * The danger of a value too high or too low.
+     * The danger of a value too high or too low; one that nobody would act on costs nothing.
      *
      * @param ceiling the most the cable carries, A; NaN where no cable is known
      */
     static Optional<Dangers> of(
+            final Quantity quantity, final double value, final double right, final double ceiling) {
+        return side(quantity, value, right, ceiling)
+                .filter(
+                        danger ->
+                                danger.danger() != Danger.COSTS_MONEY
+                                        || !Checks.absurd(value, right));
+    }
+
+    private static Optional<Dangers> side(
             final Quantity quantity, final double value, final double right, final double ceiling) {
         final boolean low = value < right;
         if (quantity == FUSE || quantity == MAIN_FUSE) {

@@ -1,5 +1,13 @@
 package wireworthy.marking;
 
+import wireworthy.rules.Direction;
+import wireworthy.rules.Ref;
+import wireworthy.rules.SlipCatalogue;
+import wireworthy.working.Plan;
+import wireworthy.working.SlipAt;
+import wireworthy.working.Step;
+import wireworthy.working.Worked;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -8,12 +16,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import wireworthy.rules.Ref;
-import wireworthy.rules.SlipCatalogue;
-import wireworthy.working.Plan;
-import wireworthy.working.SlipAt;
-import wireworthy.working.Step;
-import wireworthy.working.Worked;
 
 /** The figures that known slips give for one quantity of a worked question. */
 public final class SlipFigures {
@@ -127,26 +129,33 @@ public final class SlipFigures {
         return pairs;
     }
 
-    /** The lines on the way that a learner could be asked for, the earliest first. */
+    /** How many different slips lie on the way. */
+    long count() {
+        return changes.stream().map(Change::id).distinct().count();
+    }
+
+    /** The places of the lines that a learner could be asked for, the earliest first. */
     List<Integer> linesBetween() {
         final Set<Integer> way = new HashSet<>();
         followBack(asked, way, new HashSet<>());
         return way.stream()
                 .sorted()
-                .map(i -> plan.steps().get(i).output())
-                .filter(place -> place != asked)
+                .map(plan.steps()::get)
+                .filter(SlipFigures::told)
+                .map(Step::output)
+                .filter(place -> place != asked && Double.isNaN(pinned[place]))
                 .toList();
     }
 
-    /** Whether replaying with intermediate results of one or two figures gives a value. */
-    boolean roundedTooEarly(final double low, final double high) {
-        for (int figures = 1; figures <= 2; figures++) {
-            final double rounded = rounded(figures);
-            if (rounded >= low && rounded <= high) {
-                return true;
-            }
-        }
-        return false;
+    /** Whether a line has a sum of its own, rather than only carrying a value over. */
+    static boolean told(final Step step) {
+        return step.direction().reading() != Direction.Reading.CARRIED;
+    }
+
+    /** Whether replaying with intermediate results of so many figures gives a value. */
+    boolean roundedTo(final int figures, final double low, final double high) {
+        final double rounded = rounded(figures);
+        return rounded >= low && rounded <= high;
     }
 
     private double rounded(final int figures) {

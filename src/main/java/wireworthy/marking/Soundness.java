@@ -1,13 +1,15 @@
 package wireworthy.marking;
 
-import java.util.List;
 import wireworthy.facts.FuseSeries;
 import wireworthy.facts.FuseSeriesTable;
+import wireworthy.rules.Dimension;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Setting;
 import wireworthy.working.Plan;
+
+import java.util.List;
 
 /**
  * Whether a figure is sound: numbers within 1 % and half a unit in the third significant figure,
@@ -36,6 +38,14 @@ final class Soundness {
                     value >= right * (1 - EVEN) - typed.lastDigit() / 2;
             default -> Math.abs(value - right) <= tolerance(plan, values, ref.quantity(), right);
         };
+    }
+
+    /** Whether a figure is less than nothing where nothing is the least there is. */
+    static boolean belowNothing(final Ref ref, final Reading.Read typed) {
+        final Dimension dimension = ref.quantity().dimension();
+        return typed.value() < 0
+                && dimension != Dimension.TEMPERATURE
+                && dimension != Dimension.GAUGE;
     }
 
     /** SI tolerance of a number; that of volts left after a drop goes by the drop. */

@@ -1,15 +1,12 @@
 package wireworthy.window;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+
 import wireworthy.marking.Comparison;
 import wireworthy.marking.Mark;
 import wireworthy.practice.Problem;
@@ -23,6 +20,11 @@ import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
 import wireworthy.working.Danger;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The right side of Practice: the mark, the workings, the lines to fill in. */
 final class PracticeBeside extends VBox {
@@ -57,8 +59,8 @@ final class PracticeBeside extends VBox {
         return List.of(
                 Texts.soft(
                         "Type your figure and press Enter. A figure without a unit is taken in the"
-                                + " unit asked for. Not sure where to begin? Fill in the working line"
-                                + " by line, or look at the rule."));
+                            + " unit asked for. Not sure where to begin? Fill in the working line"
+                            + " by line, or look at the rule."));
     }
 
     private List<Node> askedBack() {
@@ -173,7 +175,7 @@ final class PracticeBeside extends VBox {
     }
 
     private static List<Node> said(final Mark mark) {
-        if (mark.sound().isEmpty()) {
+        if (mark.asksBack()) {
             return List.of(new Notice(Verdict.CAUTION, mark.explanation()));
         }
         return List.of(

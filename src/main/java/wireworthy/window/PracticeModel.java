@@ -1,10 +1,5 @@
 package wireworthy.window;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -13,6 +8,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+
 import wireworthy.marking.Comparison;
 import wireworthy.marking.Mark;
 import wireworthy.marking.Marker;
@@ -22,6 +18,12 @@ import wireworthy.rules.Figures;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Step;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** What the Practice place shows and does, without a control. */
 public final class PracticeModel {
@@ -119,14 +121,14 @@ public final class PracticeModel {
         final Problem current = problem.get().orElseThrow();
         final Mark marked = Marker.mark(current.worked(), current.asked(), typed.get());
         mark.set(Optional.of(marked));
-        if (marked.sound().isPresent()) {
+        if (!marked.asksBack()) {
             keep(current, marked);
         }
         beside.set(besideFor(marked));
     }
 
     private static Beside besideFor(final Mark marked) {
-        if (marked.sound().isEmpty()) {
+        if (marked.asksBack()) {
             return Beside.ASKED_BACK;
         }
         return marked.isSound() ? Beside.SOUND : Beside.UNSOUND;

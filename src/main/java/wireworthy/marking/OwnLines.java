@@ -1,0 +1,70 @@
+package wireworthy.marking;
+
+import wireworthy.rules.Reading;
+import wireworthy.rules.Ref;
+import wireworthy.working.Step;
+import wireworthy.working.Worked;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** The lines of a working that the learner has answered so far. */
+final class OwnLines {
+    private final Worked worked;
+    private final Map<Integer, Reading.Read> answered = new TreeMap<>();
+
+    OwnLines(final Worked worked) {
+        this.worked = worked;
+    }
+
+    void add(final Ref ref, final Reading.Read read) {
+        answered.put(worked.plan().placeOf(ref).orElseThrow(), read);
+    }
+
+    boolean none() {
+        return answered.isEmpty();
+    }
+
+    /** The learner's values by place, NaN elsewhere. */
+    double[] pinned() {
+        final double[] values = SlipFigures.nothingPinned(worked.plan());
+        answered.forEach((place, read) -> values[place] = read.value());
+        return values;
+    }
+
+    /** Whether these values are what the learner has on every line answered. */
+    boolean agreeWith(final double[] values) {
+        return answered.entrySet().stream()
+                .allMatch(e -> Fit.holds(at(e.getKey()), e.getValue(), values[e.getKey()]));
+    }
+
+    /** Whether an unsound line of the learner's holds what the first slip of a pair gives there. */
+    boolean confirm(final SlipFigures figures, final Outcome pair) {
+        final double[] first = figures.run(pair.changes().subList(0, 1));
+        return agreeWith(figures.run(pair.changes()))
+                && answered.entrySet().stream()
+                        .filter(e -> !soundAt(e.getKey()))
+                        .anyMatch(e -> Fit.holds(at(e.getKey()), e.getValue(), first[e.getKey()]));
+    }
+
+    private Ref at(final int place) {
+        return worked.plan().at(place);
+    }
+
+    private boolean soundAt(final int place) {
+        final Optional<Reading.Read> read = Optional.ofNullable(answered.get(place));
+        return read.isPresent()
+                && Soundness.holds(worked.plan(), worked.values(), at(place), read.orElseThrow());
+    }
+
+    /** The first line on the way to a quantity that is told and not yet answered soundly. */
+    Ref firstOpen(final Ref asked) {
+        return worked.wayTo(asked).stream()
+                .filter(step -> SlipFigures.told(step) && !soundAt(step.output()))
+                .map(Step::output)
+                .map(this::at)
+                .findFirst()
+                .orElse(asked);
+    }
+}
