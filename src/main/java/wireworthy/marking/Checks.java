@@ -73,10 +73,6 @@ final class Checks {
         return Math.max(ratio, 1 / ratio);
     }
 
-    static boolean absurd(final double value, final double right) {
-        return timesOff(value, right) > ABSURD;
-    }
-
     private Optional<Check> unit() {
         if (read.unitTyped() || quantity.chosen()) {
             return Optional.empty();
@@ -175,7 +171,7 @@ final class Checks {
     }
 
     private Optional<Check> absurd() {
-        return when(absurd(value, right), Check.of("absurd"));
+        return when(timesOff(value, right) > ABSURD, Check.of("absurd"));
     }
 
     private Optional<Check> choice() {

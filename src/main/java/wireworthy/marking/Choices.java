@@ -84,7 +84,7 @@ final class Choices {
                     .with("{above}", text(above.getAsDouble(), dimension));
         }
         return Check.of(key + ".beyond")
-                .with("{limit}", text(above.orElse(below.orElseThrow()), dimension));
+                .with("{limit}", text(above.orElseGet(below::orElseThrow), dimension));
     }
 
     private static String text(final double size, final Dimension dimension) {

@@ -23,6 +23,10 @@ record Dangers(Danger danger, String key) {
             Set.of(AMPACITY, TABLE_AMPACITY, FUSE_CEILING, AMBIENT_FACTOR, BUNDLE_FACTOR, SECTION);
     private static final Set<Quantity> DROPS =
             Set.of(DROP, DROP_PERCENT, LOOP_RESISTANCE, LOOP_LENGTH, RESISTANCE_PER_LENGTH);
+
+    /** Nobody buys for a figure that is so many times off. */
+    private static final double BELIEVED = 100;
+
     private static final Set<Quantity> LASTING =
             Set.of(RUNTIME, USABLE_ENERGY, BANK_ENERGY, BANK_CAPACITY);
 
@@ -37,7 +41,7 @@ record Dangers(Danger danger, String key) {
                 .filter(
                         danger ->
                                 danger.danger() != Danger.COSTS_MONEY
-                                        || !Checks.absurd(value, right));
+                                        || Checks.timesOff(value, right) < BELIEVED);
     }
 
     private static Optional<Dangers> side(

@@ -65,7 +65,11 @@ final class Diagnosing {
     private Diagnosis single(final List<Outcome> fitting, final SlipFigures figures) {
         final List<Outcome> ordered = byEvidence(fitting);
         final Outcome first = ordered.get(0);
-        final boolean sure = !own.none() || evidence.made(first) > 0 || !chancy(figures);
+        final boolean sure =
+                !chancy(figures)
+                        || !own.none()
+                        || evidence.made(first) > 0
+                        || own.goOnFrom(ref, figures.run(first.changes()));
         return Diagnosis.said(
                 ordered,
                 sure

@@ -21,7 +21,10 @@ final class Explaining {
     private static final ResourceBundle DANGERS =
             ResourceBundle.getBundle("wireworthy.texts.dangers");
     private static final ResourceBundle MARKS = ResourceBundle.getBundle("wireworthy.texts.marks");
-    private static final int MOST_WORDS = 45;
+
+    /** Of the 45 allowed; a figure may count three. */
+    private static final int MOST_WORDS = 43;
+
     private static final int MOST_ALTERNATIVES = 3;
     private static final String EQUALS = " = ";
 
@@ -90,7 +93,7 @@ final class Explaining {
         final List<Outcome> explained = found.explained();
         final Outcome first = explained.get(0);
         if (found.ask().isPresent()) {
-            return MARKS.getString("to-be-sure").replace("{either}", either(explained))
+            return MARKS.getString("to-be-sure").replace("{either}", either(explained, "or"))
                     + question(found);
         }
         if (first.changes().size() > 1) {
@@ -100,7 +103,8 @@ final class Explaining {
         return explained.size() == 1
                 ? SLIPS.getString(first.ids().get(0) + ".say") + todo
                 : withinLimit(
-                        MARKS.getString("either").replace("{either}", either(explained)), todo);
+                        MARKS.getString("either").replace("{either}", either(explained, "or")),
+                        todo);
     }
 
     /** With what to do, where both together stay short. */
@@ -111,7 +115,10 @@ final class Explaining {
     private String pair(final List<Outcome> explained) {
         final Outcome first = explained.get(0);
         if (explained.size() > 1) {
-            return MARKS.getString("pairs").replace("{either}", either(explained));
+            final String two = either(explained.subList(0, 2), "or-else");
+            return withinLimit(
+                    MARKS.getString("pairs").replace("{either}", two),
+                    " " + MARKS.getString("pairs.do"));
         }
         return MARKS.getString("pair")
                 .replace("{first}", clause(first.changes().get(0)))
@@ -119,12 +126,12 @@ final class Explaining {
                 .replace("{line}", name(lineOf(first.changes().get(0))));
     }
 
-    private String either(final List<Outcome> explained) {
+    private String either(final List<Outcome> explained, final String joint) {
         return explained.stream()
                 .limit(MOST_ALTERNATIVES)
                 .map(Explaining::clauses)
                 .distinct()
-                .collect(Collectors.joining(MARKS.getString("or")));
+                .collect(Collectors.joining(MARKS.getString(joint)));
     }
 
     private static String clauses(final Outcome outcome) {
@@ -156,8 +163,12 @@ final class Explaining {
 
     private String question(final Diagnosis found) {
         return found.ask()
-                .map(line -> " " + MARKS.getString("question").replace("{line}", name(line)))
+                .map(line -> " " + MARKS.getString(asking(line)).replace("{line}", name(line)))
                 .orElse("");
+    }
+
+    private String asking(final Ref line) {
+        return worked.question().figures().containsKey(line) ? "question.given" : "question";
     }
 
     private static String text(final Check check) {
@@ -176,13 +187,17 @@ final class Explaining {
             return MARKS.getString("ask").replace("{question}", question(found).strip());
         }
         final Ref open = found.open().orElseThrow();
-        final Line line =
-                worked.wayTo(open).stream()
-                        .filter(step -> step.direction().output().equals(open))
-                        .map(step -> Telling.line(worked, step, worked.values()))
-                        .findFirst()
-                        .orElseThrow();
-        return MARKS.getString("unknown")
+        return worked.wayTo(open).stream()
+                .filter(step -> step.direction().output().equals(open))
+                .map(step -> opened(found, open, Telling.line(worked, step, worked.values())))
+                .findFirst()
+                .orElseGet(() -> MARKS.getString("unknown.given"));
+    }
+
+    private String opened(final Diagnosis found, final Ref open, final Line line) {
+        final String text =
+                MARKS.getString(found.suspected().isEmpty() ? "unknown" : "unknown.single");
+        return text.replace("{open}", MARKS.getString("open"))
                 .replace("{line}", name(open))
                 .replace("{formula}", line.formula())
                 .replace("{numbers}", sum(line.numbers()));

@@ -60,21 +60,42 @@ public final class Marker {
     /** Marks several answers of a learner of whom something is known. */
     public static List<Mark> marks(
             final Worked worked, final Map<Ref, String> typed, final Evidence evidence) {
-        final Marker marker = new Marker(worked, evidence);
+        return new Marker(worked, evidence).inOrder(typed);
+    }
+
+    private List<Mark> inOrder(final Map<Ref, String> typed) {
+        typed.forEach(this::expect);
         return typed.entrySet().stream()
                 .sorted(Comparator.comparingInt(e -> place(worked.plan(), e.getKey())))
-                .map(e -> marker.next(e.getKey(), e.getValue()))
+                .map(e -> next(e.getKey(), e.getValue()))
                 .toList();
     }
 
-    /** What an answered quantity stands for, if a line of the working gives it. */
+    private void expect(final Ref ref, final String typed) {
+        if (reading(ref, typed) instanceof Reading.Read read) {
+            own.expect(ref, read);
+        }
+    }
+
+    private static Reading reading(final Ref ref, final String typed) {
+        return Figures.read(typed, ref.quantity().dimension(), false);
+    }
+
+    /**
+     * What an answered quantity stands for, if a line of the working gives it, or if it is a given
+     * in a unit that is easily misread.
+     */
     public static Optional<Ref> onTheWay(final Worked worked, final Quantity quantity) {
         final List<Ref> refs =
                 worked.refs(quantity).stream()
-                        .filter(ref -> !worked.question().figures().containsKey(ref))
                         .filter(ref -> !worked.plan().assumed().contains(ref))
+                        .filter(ref -> !given(worked, ref) || Misreadings.of(worked, ref))
                         .toList();
         return refs.size() == 1 ? Optional.of(refs.get(0)) : Optional.empty();
+    }
+
+    private static boolean given(final Worked worked, final Ref ref) {
+        return worked.question().figures().containsKey(ref);
     }
 
     private static int place(final Plan plan, final Ref ref) {
@@ -82,7 +103,7 @@ public final class Marker {
     }
 
     private Mark next(final Ref ref, final String typed) {
-        final Reading reading = Figures.read(typed, ref.quantity().dimension(), false);
+        final Reading reading = reading(ref, typed);
         if (reading instanceof Reading.Read read) {
             return new Answer(ref, typed, read).marked();
         }

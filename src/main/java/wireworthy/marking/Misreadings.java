@@ -1,13 +1,14 @@
 package wireworthy.marking;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Worked;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** The ways a given can be misread, from the unit it is written in. */
 final class Misreadings {
@@ -25,6 +26,11 @@ final class Misreadings {
             place.ifPresent(at -> add(all, at, given.getKey(), given.getValue()));
         }
         return all;
+    }
+
+    /** Whether a given may be misread. */
+    static boolean of(final Worked worked, final Ref given) {
+        return of(worked).stream().anyMatch(m -> worked.plan().at(m.place()).equals(given));
     }
 
     private static void add(

@@ -13,13 +13,22 @@ import java.util.TreeMap;
 final class OwnLines {
     private final Worked worked;
     private final Map<Integer, Reading.Read> answered = new TreeMap<>();
+    private final Map<Integer, Reading.Read> later = new TreeMap<>();
 
     OwnLines(final Worked worked) {
         this.worked = worked;
     }
 
+    /** Takes note of a line that is judged further on. */
+    void expect(final Ref ref, final Reading.Read read) {
+        later.put(worked.plan().placeOf(ref).orElseThrow(), read);
+    }
+
+    /** Takes over a line that has been judged. */
     void add(final Ref ref, final Reading.Read read) {
-        answered.put(worked.plan().placeOf(ref).orElseThrow(), read);
+        final int place = worked.plan().placeOf(ref).orElseThrow();
+        later.remove(place);
+        answered.put(place, read);
     }
 
     boolean none() {
@@ -39,6 +48,14 @@ final class OwnLines {
                 .allMatch(e -> Fit.holds(at(e.getKey()), e.getValue(), values[e.getKey()]));
     }
 
+    /** Whether a line further on holds what these values have there, and not what is sound. */
+    boolean goOnFrom(final Ref ref, final double[] values) {
+        return later.entrySet().stream()
+                .filter(e -> !at(e.getKey()).equals(ref))
+                .filter(e -> Fit.holds(at(e.getKey()), e.getValue(), values[e.getKey()]))
+                .anyMatch(e -> !sound(e.getKey(), e.getValue()));
+    }
+
     /** Whether an unsound line of the learner's holds what the first slip of a pair gives there. */
     boolean confirm(final SlipFigures figures, final Outcome pair) {
         final double[] first = figures.run(pair.changes().subList(0, 1));
@@ -53,9 +70,13 @@ final class OwnLines {
     }
 
     private boolean soundAt(final int place) {
-        final Optional<Reading.Read> read = Optional.ofNullable(answered.get(place));
-        return read.isPresent()
-                && Soundness.holds(worked.plan(), worked.values(), at(place), read.orElseThrow());
+        return Optional.ofNullable(answered.get(place))
+                .filter(read -> sound(place, read))
+                .isPresent();
+    }
+
+    private boolean sound(final int place, final Reading.Read read) {
+        return Soundness.holds(worked.plan(), worked.values(), at(place), read);
     }
 
     /** The first line on the way to a quantity that is told and not yet answered soundly. */

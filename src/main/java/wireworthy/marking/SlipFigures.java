@@ -56,9 +56,12 @@ public final class SlipFigures {
     private List<Change> changes(final Ref ref) {
         final Set<Integer> way = new HashSet<>();
         final Set<Integer> read = new HashSet<>();
+        read.add(asked);
         followBack(asked, way, read);
         final List<Change> all = new ArrayList<>();
-        Misreadings.of(worked).stream().filter(m -> read.contains(m.place())).forEach(all::add);
+        Misreadings.of(worked).stream()
+                .filter(m -> read.contains(m.place()) && Double.isNaN(pinned[m.place()]))
+                .forEach(all::add);
         for (final SlipAt slip : plan.slips()) {
             if (way.contains(slip.step())) {
                 all.add(new Change.AtLine(slip));
@@ -100,6 +103,9 @@ public final class SlipFigures {
     /** All values with these things gone wrong. */
     double[] run(final List<Change> gone) {
         final double[] values = worked.values().clone();
+        for (int place = 0; place < values.length; place++) {
+            values[place] = Double.isNaN(pinned[place]) ? values[place] : pinned[place];
+        }
         final Map<Integer, SlipAt> slipping = new HashMap<>();
         double factor = 1;
         for (final Change change : gone) {
@@ -147,6 +153,16 @@ public final class SlipFigures {
                 .toList();
     }
 
+    /** The places of the givens on the way that may have been misread. */
+    List<Integer> givensInDoubt() {
+        return changes.stream()
+                .filter(Change.Misread.class::isInstance)
+                .map(change -> ((Change.Misread) change).place())
+                .filter(place -> place != asked)
+                .distinct()
+                .toList();
+    }
+
     /** Whether a line has a sum of its own, rather than only carrying a value over. */
     static boolean told(final Step step) {
         return step.direction().reading() != Direction.Reading.CARRIED;
@@ -167,7 +183,9 @@ public final class SlipFigures {
             }
             final double value = step.direction().arithmetic().of(x, plan.setting());
             final boolean keep = step.output() == asked || Double.isNaN(value) || value == 0;
-            values[step.output()] = keep ? value : round(value, figures, step);
+            // What is looked up, rather than worked out, stands there as it is.
+            final boolean whole = keep || step.direction().formula().inWords();
+            values[step.output()] = whole ? value : round(value, figures, step);
         }
         return values[asked];
     }

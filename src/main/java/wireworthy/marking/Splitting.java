@@ -6,19 +6,25 @@ import wireworthy.working.Worked;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/** Chooses the line whose answer tells most about which slips it was. */
+/**
+ * Chooses the line whose answer tells most about which slips it was; where no line does, a given
+ * that may have been misread.
+ */
 final class Splitting {
     private static final double SAME = 1e-6;
 
     private final Worked worked;
     private final SlipFigures figures;
     private final List<Integer> lines;
+    private final List<Integer> all;
 
     Splitting(final Worked worked, final SlipFigures figures) {
         this.worked = worked;
         this.figures = figures;
         this.lines = figures.linesBetween();
+        this.all = Stream.concat(lines.stream(), figures.givensInDoubt().stream()).toList();
     }
 
     /** All values once the first slip of a pair is in, and once both are. */
@@ -27,7 +33,7 @@ final class Splitting {
     /** The line that shows the first slip of as many pairs as can be, each by its own figure. */
     Optional<Ref> amongPairs(final List<Outcome> pairs) {
         final List<Runs> runs = pairs.stream().map(this::runs).toList();
-        return lines.stream()
+        return all.stream()
                 .filter(place -> runs.stream().anyMatch(run -> shows(run, place)))
                 .min(Comparator.comparingLong(place -> left(runs, place)))
                 .map(worked.plan()::at);
@@ -62,7 +68,7 @@ final class Splitting {
     Optional<Ref> toBeSureOf(final Outcome single, final Ref asked, final int few) {
         final double[] run = figures.run(single.changes());
         final Optional<Integer> showing =
-                lines.stream().filter(p -> !same(run[p], worked.values()[p])).findFirst();
+                all.stream().filter(p -> !same(run[p], worked.values()[p])).findFirst();
         return showing.or(() -> last().filter(place -> after(place, asked) <= few))
                 .map(worked.plan()::at);
     }

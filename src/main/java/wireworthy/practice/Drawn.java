@@ -1,5 +1,16 @@
 package wireworthy.practice;
 
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+import wireworthy.rules.Dimension;
+import wireworthy.rules.Figures;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Reading;
+import wireworthy.rules.Ref;
+import wireworthy.working.QuestionReader;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,15 +19,6 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
-import wireworthy.rules.Dimension;
-import wireworthy.rules.Figures;
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Reading;
-import wireworthy.rules.Ref;
-import wireworthy.working.QuestionReader;
 
 /** The figures drawn for a template, as typed, by the names of their placeholders. */
 final class Drawn {
