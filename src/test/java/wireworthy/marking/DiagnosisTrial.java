@@ -1,5 +1,6 @@
 package wireworthy.marking;
 
+import wireworthy.marking.Tallies.Count;
 import wireworthy.practice.Banks;
 import wireworthy.practice.Template;
 import wireworthy.rules.Figures;
@@ -8,14 +9,12 @@ import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Danger;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.ResourceBundle;
-import java.util.TreeMap;
 
 /**
  * Simulated learners at every template of the built-in banks: what became of their answers. It says
@@ -28,40 +27,14 @@ final class DiagnosisTrial {
     private static final int EACH = 3;
     private static final int NEXT = 1000;
 
-    /** What is counted. */
-    enum Count {
-        SINGLE("one slip named first"),
-        SINGLE_RIGHT("one slip marked right"),
-        SINGLE_THREE("one slip in three figures, named first or asked first"),
-        SINGLE_ASKED("one slip asked about first, settled by the line"),
-        PAIR("two slips: said, or the line asked that settles it"),
-        PAIR_TWICE("two slips over two problems"),
-        PAIR_THREE("two slips in three figures, said or settled"),
-        PAIR_OF_POINT("two slips, one a decimal point"),
-        PAIR_OF_POINT_TWICE("the same over two problems"),
-        CHANCE("no slip, wrongly explained"),
-        CHANCE_FOUR("no slip in four figures, wrongly explained"),
-        ROUNDED("three figures on the way, sound"),
-        DANGER("could start a fire, and it is said first"),
-        LONG("more than 45 words");
+    /** 45 beside the danger, in whose length each of two figures counts one word, not two. */
+    private static final int WORDS = 45 + 1;
 
-        private final String words;
-
-        Count(final String words) {
-            this.words = words;
-        }
-    }
-
-    private final Map<Count, int[]> counts = new TreeMap<>();
-    private final Map<Count, List<String>> notes = new TreeMap<>();
+    private final Tallies tallies = new Tallies();
     private final Random random;
 
     private DiagnosisTrial(final long seed) {
         this.random = new Random(seed);
-        for (final Count each : Count.values()) {
-            counts.put(each, new int[2]);
-            notes.put(each, new ArrayList<>());
-        }
     }
 
     /** So many problems of every template. */
@@ -85,7 +58,7 @@ final class DiagnosisTrial {
         }
         final double rounded = at.inThreeFigures();
         final Mark mark = at.mark(rounded, 3, Evidence.NONE);
-        tally(Count.ROUNDED, mark.isSound(), at, mark);
+        tally(Count.ROUNDED, mark.isSound(), mark);
     }
 
     private Optional<Outcome> pick(final Learners at, final List<Outcome> outcomes) {
@@ -95,23 +68,18 @@ final class DiagnosisTrial {
 
     private void single(final Learners at, final Outcome slip) {
         final Mark mark = looked(at, at.mark(slip.value(), TYPED, Evidence.NONE));
-        final boolean byLimits = at.asked().quantity().chosen() && mark.isSound();
-        if (byLimits) {
+        if (at.asked().quantity().chosen() && mark.isSound()) {
             return;
         }
-        tally(Count.SINGLE, Learners.first(mark, slip.ids()), at, mark, slip);
-        tally(Count.SINGLE_RIGHT, mark.isSound(), at, mark, slip);
+        tally(Count.SINGLE, Learners.first(mark, slip.ids()), mark, slip);
+        tally(Count.SINGLE_RIGHT, mark.isSound(), mark, slip);
         final Mark three = looked(at, at.mark(slip.value(), 3, Evidence.NONE));
-        tally(Count.SINGLE_THREE, Learners.first(three, slip.ids()), at, three, slip);
         if (three.ask().isPresent() && !three.explained().isEmpty()) {
-            final Map<Ref, Mark> marks = at.settled(three, slip, 3);
             final boolean named =
-                    marks.values().stream()
-                            .anyMatch(
-                                    mark2 ->
-                                            mark2.diagnosis().settled()
-                                                    && Learners.first(mark2, slip.ids()));
-            tally(Count.SINGLE_ASKED, named, at, marks.get(at.asked()), slip);
+                    at.settled(three, slip, 3).values().stream()
+                            .filter(each -> each.diagnosis().settled())
+                            .anyMatch(each -> Learners.first(each, slip.ids()));
+            tally(Count.SINGLE_ASKED, named, three, slip);
         }
     }
 
@@ -122,28 +90,30 @@ final class DiagnosisTrial {
         }
         final boolean once = said(at, pair, mark, TYPED);
         final boolean point = pair.ids().contains("power-of-ten");
-        tally(point ? Count.PAIR_OF_POINT : Count.PAIR, once, at, mark, pair);
+        tally(point ? Count.POINT : Count.PAIR, once, mark, pair);
         final Mark three = looked(at, at.mark(pair.value(), 3, Evidence.NONE));
         if (!point && !three.isSound()) {
-            tally(Count.PAIR_THREE, said(at, pair, three, 3), at, three, pair);
+            tally(Count.PAIR_THREE, said(at, pair, three, 3), three, pair);
         }
         final Evidence evidence = Evidence.of(List.of(), Marker.suspectedIds(mark));
-        final Optional<Outcome> again =
-                next.figures().pairs().stream()
-                        .filter(p -> p.ids().equals(pair.ids()) && lines(p).equals(lines(pair)))
-                        .filter(next::distinct)
-                        .findFirst();
-        again.ifPresent(
-                second -> {
-                    final Mark later = looked(next, next.mark(second.value(), TYPED, evidence));
-                    final boolean twice = once || said(next, second, later, TYPED);
-                    tally(
-                            point ? Count.PAIR_OF_POINT_TWICE : Count.PAIR_TWICE,
-                            twice,
-                            next,
-                            later,
-                            second);
-                });
+        same(next, pair)
+                .ifPresent(
+                        second -> {
+                            final Mark later = next.mark(second.value(), TYPED, evidence);
+                            final boolean twice =
+                                    once || said(next, second, looked(next, later), TYPED);
+                            final Count count = point ? Count.POINT_TWICE : Count.PAIR_TWICE;
+                            tally(count, twice, later, second);
+                        });
+    }
+
+    /** The same slips at the same lines of another problem. */
+    private static Optional<Outcome> same(final Learners next, final Outcome pair) {
+        return next.figures().pairs().stream()
+                .filter(other -> other.ids().equals(pair.ids()))
+                .filter(other -> lines(other).equals(lines(pair)))
+                .filter(next::distinct)
+                .findFirst();
     }
 
     private static List<Integer> lines(final Outcome outcome) {
@@ -168,9 +138,9 @@ final class DiagnosisTrial {
         final double value = at.fromNowhere(random);
         for (final int digits : List.of(3, 4)) {
             final Mark mark = looked(at, at.mark(value, digits, Evidence.NONE));
-            if (!mark.isSound()) {
-                final Count count = digits == 3 ? Count.CHANCE : Count.CHANCE_FOUR;
-                tally(count, mark.diagnosis().settled(), at, mark);
+            if (!mark.isSound() && !mark.ref().quantity().chosen()) {
+                final Count count = digits == 3 ? Count.NO_SLIP : Count.NO_SLIP_FOUR;
+                tally(count, mark.diagnosis().settled(), mark);
             }
         }
     }
@@ -187,10 +157,10 @@ final class DiagnosisTrial {
                     Dangers.of(ref.quantity(), read.value(), right, ceiling);
             final boolean fire = danger.filter(d -> d.danger() == Danger.FIRE).isPresent();
             if (fire) {
-                tally(Count.DANGER, saidFirst(mark, danger.orElseThrow()), at, mark);
+                tally(Count.DANGER, saidFirst(mark, danger.orElseThrow()), mark);
             }
-            final int warning = danger.map(DiagnosisTrial::length).orElse(0);
-            tally(Count.LONG, mark.explanation().split(" ").length > 46 + warning, at, mark);
+            final int most = WORDS + danger.map(DiagnosisTrial::length).orElse(0);
+            tally(Count.LONG, mark.explanation().split(" ").length > most, mark);
         }
         return mark;
     }
@@ -206,73 +176,27 @@ final class DiagnosisTrial {
     }
 
     private void tally(
-            final Count count,
-            final boolean so,
-            final Learners at,
-            final Mark mark,
-            final Outcome... slips) {
-        final int[] both = counts.get(count);
-        both[0] += so ? 1 : 0;
-        both[1]++;
-        final boolean fault =
-                switch (count) {
-                    case SINGLE_RIGHT, CHANCE, CHANCE_FOUR, LONG -> so;
-                    default -> !so;
-                };
-        if (fault) {
-            notes.get(count)
-                    .add(
-                            at.asked().quantity().id()
-                                    + " "
-                                    + mark.given()
-                                    + " right "
-                                    + at.right()
-                                    + " "
-                                    + List.of(slips).stream().map(Outcome::ids).toList()
-                                    + " said "
-                                    + Marker.ids(mark)
-                                    + " ask "
-                                    + mark.ask()
-                                    + " susp "
-                                    + Marker.suspectedIds(mark)
-                                    + " | "
-                                    + mark.explanation());
-        }
+            final Count count, final boolean so, final Mark mark, final Outcome... slips) {
+        tallies.add(count, so, () -> described(mark, slips));
     }
 
-    /** The share, from 0 to 1. */
-    double share(final Count count) {
-        return (double) counts.get(count)[0] / counts.get(count)[1];
+    private static String described(final Mark mark, final Outcome... slips) {
+        return "%s %s by %s, said %s: %s"
+                .formatted(
+                        mark.ref().quantity().id(),
+                        mark.given(),
+                        Arrays.stream(slips).map(Outcome::ids).toList(),
+                        Marker.ids(mark),
+                        mark.explanation());
     }
 
-    /** How many answers were looked at. */
-    int of(final Count count) {
-        return counts.get(count)[1];
-    }
-
-    String table() {
-        final StringBuilder table = new StringBuilder();
-        counts.forEach(
-                (count, both) ->
-                        table.append(
-                                String.format(
-                                        Locale.ROOT,
-                                        "%-56s %6d of %6d  %6.2f %%%n",
-                                        count.words,
-                                        both[0],
-                                        both[1],
-                                        100.0 * both[0] / both[1])));
-        return table.toString();
+    Tallies tallies() {
+        return tallies;
     }
 
     /** About 10,000 answers; with a number of problems a template, so many. */
     public static void main(final String[] args) {
         final DiagnosisTrial trial = over(args.length > 0 ? Integer.parseInt(args[0]) : 16);
-        System.out.print(trial.table());
-        trial.notes.forEach(
-                (count, list) ->
-                        list.stream()
-                                .limit(Integer.getInteger("notes", 0))
-                                .forEach(n -> System.out.println(count + ": " + n)));
+        System.out.print(trial.tallies().table());
     }
 }
