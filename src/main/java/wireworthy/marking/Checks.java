@@ -59,9 +59,9 @@ final class Checks {
                         checks::unit,
                         checks::powerOfTen,
                         checks::possible,
+                        checks::otherLine,
                         checks::absurd,
-                        () -> Directions.check(worked, ref, read, right),
-                        checks::otherLine)
+                        () -> Directions.check(worked, ref, read, right))
                 .map(Supplier::get)
                 .flatMap(Optional::stream)
                 .findFirst();
@@ -180,12 +180,11 @@ final class Checks {
 
     /** The number of another line of the working, in its own unit. */
     private Optional<Check> otherLine() {
-        final double number = value / quantity.dimension().scale();
         return worked.wayTo(ref).stream()
                 .filter(SlipFigures::told)
                 .map(step -> step.direction().output())
                 .filter(line -> line.quantity().dimension() != quantity.dimension())
-                .filter(line -> sameNumber(number, line))
+                .filter(line -> sameNumber(line))
                 .findFirst()
                 .map(
                         line ->
@@ -194,9 +193,10 @@ final class Checks {
                                         .with("{limit}", text(line.quantity(), figure(line))));
     }
 
-    private boolean sameNumber(final double number, final Ref line) {
+    private boolean sameNumber(final Ref line) {
+        final double unit = quantity.dimension().scale();
         final double other = figure(line) / line.quantity().dimension().scale();
-        return read.significantDigits() >= 3 && Math.abs(number - other) <= Fit.WINDOW * other;
+        return read.significantDigits() >= 2 && Fit.holds(ref, read, other * unit);
     }
 
     static String text(final Quantity quantity, final double value) {

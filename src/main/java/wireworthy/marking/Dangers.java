@@ -24,27 +24,15 @@ record Dangers(Danger danger, String key) {
     private static final Set<Quantity> DROPS =
             Set.of(DROP, DROP_PERCENT, LOOP_RESISTANCE, LOOP_LENGTH, RESISTANCE_PER_LENGTH);
 
-    /** Nobody buys for a figure that is so many times off. */
-    private static final double BELIEVED = 100;
-
     private static final Set<Quantity> LASTING =
             Set.of(RUNTIME, USABLE_ENERGY, BANK_ENERGY, BANK_CAPACITY);
 
     /**
-     * The danger of a value too high or too low; one that nobody would act on costs nothing.
+     * The danger of a value too high or too low.
      *
      * @param ceiling the most the cable carries, A; NaN where no cable is known
      */
     static Optional<Dangers> of(
-            final Quantity quantity, final double value, final double right, final double ceiling) {
-        return side(quantity, value, right, ceiling)
-                .filter(
-                        danger ->
-                                danger.danger() != Danger.COSTS_MONEY
-                                        || Checks.timesOff(value, right) < BELIEVED);
-    }
-
-    private static Optional<Dangers> side(
             final Quantity quantity, final double value, final double right, final double ceiling) {
         final boolean low = value < right;
         if (quantity == FUSE || quantity == MAIN_FUSE) {

@@ -17,6 +17,8 @@ final class Directions {
     private static final List<Quantity> GIVENS =
             List.of(ONE_WAY_LENGTH, LOOP_LENGTH, LOAD_POWER, LOAD_CURRENT, CIRCUIT_CURRENT);
 
+    private static final double CLEARLY = 0.02;
+
     private final Worked worked;
     private final Ref ref;
     private final double value;
@@ -45,13 +47,15 @@ final class Directions {
         final double twice = with(given, 2);
         final boolean rises = half < right && twice > right;
         final boolean falls = half > right && twice < right;
-        if ((rises && value < half) || (falls && value < twice)) {
-            return Optional.of(said("low", given, rises ? half : twice, rises));
+        if (!rises && !falls) {
+            return Optional.empty();
         }
-        if ((rises && value > twice) || (falls && value > half)) {
-            return Optional.of(said("high", given, rises ? twice : half, !rises));
+        if (value < Math.min(half, twice) * (1 - CLEARLY)) {
+            return Optional.of(said("low", given, Math.min(half, twice), rises));
         }
-        return Optional.empty();
+        return value > Math.max(half, twice) * (1 + CLEARLY)
+                ? Optional.of(said("high", given, Math.max(half, twice), falls))
+                : Optional.empty();
     }
 
     private double with(final Ref given, final double factor) {

@@ -26,6 +26,7 @@ final class Explaining {
     private static final int MOST_WORDS = 43;
 
     private static final int MOST_ALTERNATIVES = 3;
+    private static final double BELIEVED = 5;
     private static final String EQUALS = " = ";
 
     private final Worked worked;
@@ -67,14 +68,22 @@ final class Explaining {
             final double right,
             final Diagnosis found,
             final Optional<Dangers> danger) {
+        final Optional<Dangers> worth = danger.filter(d -> worthSaying(d, read, right));
         if (!found.explained().isEmpty()) {
-            return fill(withDanger(known(found), danger), ref, read, right);
+            return fill(withDanger(known(found), worth), ref, read, right);
         }
         final Optional<Check> check = Checks.first(worked, ref, read, right);
         final String why = check.map(Explaining::text).orElseGet(() -> unknown(found));
-        final String asked = check.isPresent() ? question(found) : "";
-        final Optional<Dangers> said = check.isPresent() ? danger.filter(Explaining::fire) : danger;
+        final String asked = check.isPresent() ? question(found, "") : "";
+        final Optional<Dangers> said = check.isPresent() ? worth.filter(Explaining::fire) : worth;
         return fill(withDanger(why + asked, said), ref, read, right);
+    }
+
+    /** What it costs is not said of a figure that nobody would buy for. */
+    private static boolean worthSaying(
+            final Dangers danger, final Reading.Read read, final double right) {
+        return danger.danger() != Danger.COSTS_MONEY
+                || Checks.timesOff(read.value(), right) < BELIEVED;
     }
 
     private static boolean fire(final Dangers danger) {
@@ -94,7 +103,7 @@ final class Explaining {
         final Outcome first = explained.get(0);
         if (found.ask().isPresent()) {
             return MARKS.getString("to-be-sure").replace("{either}", either(explained, "or"))
-                    + question(found);
+                    + question(found, "to-be-sure.");
         }
         if (first.changes().size() > 1) {
             return pair(explained);
@@ -126,12 +135,17 @@ final class Explaining {
                 .replace("{line}", name(lineOf(first.changes().get(0))));
     }
 
+    /** "A, B or C" with the given last joint. */
     private String either(final List<Outcome> explained, final String joint) {
-        return explained.stream()
-                .limit(MOST_ALTERNATIVES)
-                .map(Explaining::clauses)
-                .distinct()
-                .collect(Collectors.joining(MARKS.getString(joint)));
+        final List<String> ways =
+                explained.stream()
+                        .map(Explaining::clauses)
+                        .distinct()
+                        .limit(MOST_ALTERNATIVES)
+                        .toList();
+        final int last = ways.size() - 1;
+        final String first = String.join(MARKS.getString("comma"), ways.subList(0, last));
+        return last == 0 ? ways.get(0) : first + MARKS.getString(joint) + ways.get(last);
     }
 
     private static String clauses(final Outcome outcome) {
@@ -161,9 +175,13 @@ final class Explaining {
                 : MARKS.getString("of").replace("{line}", words).replace("{load}", subject);
     }
 
-    private String question(final Diagnosis found) {
+    private String question(final Diagnosis found, final String manner) {
         return found.ask()
-                .map(line -> " " + MARKS.getString(asking(line)).replace("{line}", name(line)))
+                .map(
+                        line ->
+                                " "
+                                        + MARKS.getString(manner + asking(line))
+                                                .replace("{line}", name(line)))
                 .orElse("");
     }
 
@@ -184,7 +202,7 @@ final class Explaining {
     /** No slip is known: the line that would tell, else where to open the working. */
     private String unknown(final Diagnosis found) {
         if (found.ask().isPresent()) {
-            return MARKS.getString("ask").replace("{question}", question(found).strip());
+            return MARKS.getString("ask").replace("{question}", question(found, "").strip());
         }
         final Ref open = found.open().orElseThrow();
         return worked.wayTo(open).stream()

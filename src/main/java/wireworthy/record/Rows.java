@@ -24,8 +24,8 @@ final class Rows {
             "INSERT INTO person (code) VALUES (?) ON CONFLICT DO NOTHING";
     private static final String ANSWER =
             "INSERT INTO answer (at, bank, version, template, seed, skill, difficulty, asked,"
-                + " typed, understood, sound, aided, slips, seconds, person) VALUES (?, ?, ?, ?, ?,"
-                + " ?, ?, ?, ?, ?, ?, ?, ?, ?, (SELECT id FROM person WHERE code = ?))";
+                    + " typed, understood, sound, aided, slips, seconds, person) VALUES (?, ?, ?, ?, ?,"
+                    + " ?, ?, ?, ?, ?, ?, ?, ?, ?, (SELECT id FROM person WHERE code = ?))";
     private static final String ANSWERS =
             "SELECT answer.* FROM answer JOIN person ON person.id = answer.person"
                     + " WHERE person.code = ? ORDER BY answer.id";

@@ -59,8 +59,8 @@ final class PracticeBeside extends VBox {
         return List.of(
                 Texts.soft(
                         "Type your figure and press Enter. A figure without a unit is taken in the"
-                            + " unit asked for. Not sure where to begin? Fill in the working line"
-                            + " by line, or look at the rule."));
+                                + " unit asked for. Not sure where to begin? Fill in the working line"
+                                + " by line, or look at the rule."));
     }
 
     private List<Node> askedBack() {
