@@ -99,15 +99,31 @@ final class Diagnosing {
         return SlipFigures.carriedOn(worked, ref, SlipFigures.nothingPinned(worked.plan()));
     }
 
-    /** A pair is said where it happens twice; else the line that would show it is asked for. */
+    /**
+     * A pair is said where it happens twice, or where it alone is left after the learner's lines;
+     * else the line that would show it is asked for.
+     */
     private Diagnosis pairs() {
         final List<Outcome> pairs = fitting(carried.pairs());
         final List<Outcome> again = pairs.stream().filter(evidence::suspects).toList();
-        final Optional<Ref> ask =
-                again.isEmpty()
-                        ? new Splitting(worked, carried).amongPairs(pairs)
-                        : Optional.empty();
-        return Diagnosis.said(byEvidence(again), ask).suspecting(byEvidence(pairs));
+        final Optional<Ref> ask = again.isEmpty() ? ask(pairs) : Optional.empty();
+        final List<Outcome> said = ask.isEmpty() && aloneLeft(pairs) ? pairs : again;
+        return Diagnosis.said(byEvidence(said), ask).suspecting(byEvidence(pairs));
+    }
+
+    private Optional<Ref> ask(final List<Outcome> pairs) {
+        final Splitting splitting = new Splitting(worked, carried);
+        final Optional<Ref> showing = splitting.amongPairs(pairs);
+        return showing.isPresent() || pairs.isEmpty() || !own.none()
+                ? showing
+                : splitting.leaving(FEW_SLIPS, ref);
+    }
+
+    /** Whether the learner's lines leave so few slips that one pair, or its twins, is no chance. */
+    private boolean aloneLeft(final List<Outcome> pairs) {
+        return !own.none()
+                && carried.count() <= FEW_SLIPS
+                && pairs.stream().map(pair -> (float) pair.value()).distinct().count() == 1;
     }
 
     private List<Outcome> byEvidence(final List<Outcome> outcomes) {

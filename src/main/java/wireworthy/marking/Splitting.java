@@ -69,12 +69,15 @@ final class Splitting {
         final double[] run = figures.run(single.changes());
         final Optional<Integer> showing =
                 all.stream().filter(p -> !same(run[p], worked.values()[p])).findFirst();
-        return showing.or(() -> last().filter(place -> after(place, asked) <= few))
-                .map(worked.plan()::at);
+        return showing.map(worked.plan()::at).or(() -> leaving(few, asked));
     }
 
-    private Optional<Integer> last() {
-        return lines.stream().reduce((earlier, later) -> later);
+    /** The last line, where no more than a few slips can be made after it. */
+    Optional<Ref> leaving(final int few, final Ref asked) {
+        return lines.stream()
+                .reduce((earlier, later) -> later)
+                .filter(place -> after(place, asked) <= few)
+                .map(worked.plan()::at);
     }
 
     private long after(final int place, final Ref asked) {

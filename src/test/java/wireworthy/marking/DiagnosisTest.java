@@ -60,6 +60,7 @@ class DiagnosisTest {
     void aFigureOfNoSlipIsSeldomExplained() {
         atMost(Count.NO_SLIP, 0.015);
         atMost(Count.NO_SLIP_FOUR, 0.015);
+        atMost(Count.NO_SLIP_LINE, 0.015);
     }
 
     @Test

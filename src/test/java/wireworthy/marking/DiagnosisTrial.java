@@ -11,6 +11,7 @@ import wireworthy.working.Danger;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
@@ -141,8 +142,17 @@ final class DiagnosisTrial {
             if (!mark.isSound() && !mark.ref().quantity().chosen()) {
                 final Count count = digits == 3 ? Count.NO_SLIP : Count.NO_SLIP_FOUR;
                 tally(count, mark.diagnosis().settled(), mark);
+                tally(Count.NO_SLIP_LINE, inTheEnd(at, mark).diagnosis().settled(), mark);
             }
         }
+    }
+
+    /** The mark once the line asked for, if any, has been answered soundly. */
+    private static Mark inTheEnd(final Learners at, final Mark mark) {
+        final Outcome sound = new Outcome(List.of(), at.right());
+        return mark.ask().isEmpty()
+                ? mark
+                : Objects.requireNonNull(at.settled(mark, sound, TYPED).get(at.asked()));
     }
 
     /** Every explanation is looked at for its danger and its length. */

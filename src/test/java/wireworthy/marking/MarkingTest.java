@@ -157,7 +157,7 @@ class MarkingTest {
                     fuse | 12 A | 12 A is no rating that such fuses are made in.
                     fuse | 3 A | 3 A is below the current that flows in use, 8 A.
                     fuse | 40 A | A fuse of 40 A could let the cable overheat, even start a fire
-                    drop | 0.777 V | No known slip gives 0.777 V. Open the working at the loop length:
+                    drop | 0.777 V | No known slip gives 0.777 V. Open the working at
                     """)
     void whatNoSlipGivesIsCheckedForUnitSizeAndDirection(
             final String find, final String typed, final String says) {

@@ -21,6 +21,7 @@ final class Tallies {
         POINT_TWICE("the same over two problems", false),
         NO_SLIP("no slip in three figures, wrongly explained", true),
         NO_SLIP_FOUR("no slip in four figures, wrongly explained", true),
+        NO_SLIP_LINE("no slip, wrongly explained at once or after a sound line", true),
         ROUNDED("three figures kept on the way, sound", false),
         DANGER("could start a fire, said first", false),
         LONG("explained in more than 45 words", true);
