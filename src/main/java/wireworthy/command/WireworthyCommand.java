@@ -1,17 +1,14 @@
 package wireworthy.command;
 
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
-
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
-
 import wireworthy.record.DataFolder;
-
-import java.nio.file.Path;
-import java.util.concurrent.Callable;
-import java.util.function.Consumer;
 
 /** The root of the command line. Without a subcommand it opens the window. */
 @Command(

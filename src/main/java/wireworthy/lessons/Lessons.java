@@ -1,9 +1,5 @@
 package wireworthy.lessons;
 
-import wireworthy.practice.ContentFile;
-import wireworthy.practice.ContentFiles;
-import wireworthy.working.Solver;
-
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -13,6 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import wireworthy.practice.ContentFile;
+import wireworthy.practice.ContentFiles;
+import wireworthy.working.Solver;
 
 /**
  * The lessons there are. Only their front matter is read at first; a lesson is read when it is

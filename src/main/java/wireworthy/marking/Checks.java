@@ -2,18 +2,17 @@ package wireworthy.marking;
 
 import static wireworthy.rules.Quantity.*;
 
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Telling;
 import wireworthy.working.Worked;
-
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Supplier;
-import java.util.stream.Stream;
 
 /** Unit, size and direction of a figure that no known slip gives. */
 final class Checks {

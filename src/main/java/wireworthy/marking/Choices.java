@@ -2,6 +2,10 @@ package wireworthy.marking;
 
 import static wireworthy.rules.Quantity.*;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import wireworthy.facts.CableTable;
 import wireworthy.facts.FuseSeries;
 import wireworthy.facts.FuseSeriesTable;
@@ -13,11 +17,6 @@ import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Setting;
 import wireworthy.working.Worked;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /** What is plainly wrong with a fuse or a size of cable that was picked. */
 final class Choices {

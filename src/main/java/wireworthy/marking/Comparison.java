@@ -1,16 +1,15 @@
 package wireworthy.marking;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import wireworthy.rules.Direction;
 import wireworthy.rules.Ref;
 import wireworthy.working.Line;
 import wireworthy.working.Step;
 import wireworthy.working.Telling;
 import wireworthy.working.Worked;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * A sound working and one gone wrong, line by line.

@@ -2,11 +2,10 @@ package wireworthy.marking;
 
 import static wireworthy.rules.Quantity.*;
 
-import wireworthy.rules.Quantity;
-import wireworthy.working.Danger;
-
 import java.util.Optional;
 import java.util.Set;
+import wireworthy.rules.Quantity;
+import wireworthy.working.Danger;
 
 /** What acting on a wrong value would lead to, from the side on which it errs. */
 record Dangers(Danger danger, String key) {

@@ -1,13 +1,12 @@
 package wireworthy.marking;
 
-import wireworthy.rules.Reading;
-import wireworthy.rules.Ref;
-import wireworthy.working.Worked;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import wireworthy.rules.Reading;
+import wireworthy.rules.Ref;
+import wireworthy.working.Worked;
 
 /** Finds which slips explain an unsound figure, and how much can be said of them. */
 final class Diagnosing {

@@ -1,10 +1,9 @@
 package wireworthy.marking;
 
-import wireworthy.rules.Ref;
-import wireworthy.working.Danger;
-
 import java.util.List;
 import java.util.Optional;
+import wireworthy.rules.Ref;
+import wireworthy.working.Danger;
 
 /**
  * What is found out about an unsound answer.

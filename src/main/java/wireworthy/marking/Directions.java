@@ -2,14 +2,13 @@ package wireworthy.marking;
 
 import static wireworthy.rules.Quantity.*;
 
+import java.util.List;
+import java.util.Optional;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Worked;
-
-import java.util.List;
-import java.util.Optional;
 
 /** Whether a figure lies on the wrong side of what half or twice a given would already ask for. */
 final class Directions {

@@ -1,5 +1,10 @@
 package wireworthy.marking;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import java.util.stream.Collectors;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
@@ -8,12 +13,6 @@ import wireworthy.working.Danger;
 import wireworthy.working.Line;
 import wireworthy.working.Telling;
 import wireworthy.working.Worked;
-
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.ResourceBundle;
-import java.util.stream.Collectors;
 
 /** Puts a mark into words: the learner's figure first, then the line, then what to do. */
 final class Explaining {

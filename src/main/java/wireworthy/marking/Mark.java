@@ -1,11 +1,10 @@
 package wireworthy.marking;
 
+import java.util.List;
+import java.util.Optional;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Danger;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * What is said of one answer.

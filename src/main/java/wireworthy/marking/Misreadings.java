@@ -1,14 +1,13 @@
 package wireworthy.marking;
 
-import wireworthy.rules.Dimension;
-import wireworthy.rules.Reading;
-import wireworthy.rules.Ref;
-import wireworthy.working.Worked;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wireworthy.rules.Dimension;
+import wireworthy.rules.Reading;
+import wireworthy.rules.Ref;
+import wireworthy.working.Worked;
 
 /** The ways a given can be misread, from the unit it is written in. */
 final class Misreadings {

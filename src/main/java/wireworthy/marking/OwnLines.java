@@ -1,13 +1,12 @@
 package wireworthy.marking;
 
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Step;
 import wireworthy.working.Worked;
-
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
 
 /** The lines of a working that the learner has answered so far. */
 final class OwnLines {

@@ -1,13 +1,5 @@
 package wireworthy.marking;
 
-import wireworthy.rules.Direction;
-import wireworthy.rules.Ref;
-import wireworthy.rules.SlipCatalogue;
-import wireworthy.working.Plan;
-import wireworthy.working.SlipAt;
-import wireworthy.working.Step;
-import wireworthy.working.Worked;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -16,6 +8,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import wireworthy.rules.Direction;
+import wireworthy.rules.Ref;
+import wireworthy.rules.SlipCatalogue;
+import wireworthy.working.Plan;
+import wireworthy.working.SlipAt;
+import wireworthy.working.Step;
+import wireworthy.working.Worked;
 
 /** The figures that known slips give for one quantity of a worked question. */
 public final class SlipFigures {

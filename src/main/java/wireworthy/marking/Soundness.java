@@ -1,5 +1,6 @@
 package wireworthy.marking;
 
+import java.util.List;
 import wireworthy.facts.FuseSeries;
 import wireworthy.facts.FuseSeriesTable;
 import wireworthy.rules.Dimension;
@@ -8,8 +9,6 @@ import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Setting;
 import wireworthy.working.Plan;
-
-import java.util.List;
 
 /**
  * Whether a figure is sound: numbers within 1 % and half a unit in the third significant figure,

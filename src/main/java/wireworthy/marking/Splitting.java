@@ -1,12 +1,11 @@
 package wireworthy.marking;
 
-import wireworthy.rules.Ref;
-import wireworthy.working.Worked;
-
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wireworthy.rules.Ref;
+import wireworthy.working.Worked;
 
 /**
  * Chooses the line whose answer tells most about which slips it was; where no line does, a given

@@ -1,13 +1,12 @@
 package wireworthy.practice;
 
-import tools.jackson.core.JacksonException;
-import tools.jackson.core.TokenStreamLocation;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.TokenStreamLocation;
 
 /** Reads one bank file. What is broken is told with its line; the other templates still load. */
 final class BankReader {

@@ -1,7 +1,5 @@
 package wireworthy.practice;
 
-import wireworthy.rules.Skill;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -9,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import wireworthy.rules.Skill;
 
 /**
  * Chooses the next problem from what was answered before: after an error one like it, a new skill

@@ -1,13 +1,12 @@
 package wireworthy.practice;
 
+import java.util.Optional;
 import wireworthy.rules.Ref;
 import wireworthy.working.Question;
 import wireworthy.working.QuestionReader;
 import wireworthy.working.Solver;
 import wireworthy.working.Unworkable;
 import wireworthy.working.Worked;
-
-import java.util.Optional;
 
 /**
  * Draws the numbers of problems so that every slip can be told from the right answer and from every

@@ -1,16 +1,5 @@
 package wireworthy.practice;
 
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.ObjectNode;
-
-import wireworthy.rules.Dimension;
-import wireworthy.rules.Figures;
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Reading;
-import wireworthy.rules.Ref;
-import wireworthy.working.QuestionReader;
-
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +8,15 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+import wireworthy.rules.Dimension;
+import wireworthy.rules.Figures;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Reading;
+import wireworthy.rules.Ref;
+import wireworthy.working.QuestionReader;
 
 /** The figures drawn for a template, as typed, by the names of their placeholders. */
 final class Drawn {

@@ -1,13 +1,12 @@
 package wireworthy.practice;
 
-import tools.jackson.databind.JsonNode;
-
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import tools.jackson.databind.JsonNode;
 
 /** An entry of a bank file, with its place; what it does not hold as wanted is {@link Unfit}. */
 record Entry(JsonNode json, String pointer) {

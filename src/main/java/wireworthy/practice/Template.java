@@ -1,11 +1,10 @@
 package wireworthy.practice;
 
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Skill;
-
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Skill;
 
 /**
  * A problem without its numbers.

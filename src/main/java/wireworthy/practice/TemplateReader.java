@@ -1,14 +1,13 @@
 package wireworthy.practice;
 
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Skill;
-import wireworthy.working.Unworkable;
-
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.stream.Collectors;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Skill;
+import wireworthy.working.Unworkable;
 
 /** Reads one template and tries it once, so that a broken one is told before anyone meets it. */
 final class TemplateReader {

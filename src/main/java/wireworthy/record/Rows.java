@@ -1,8 +1,5 @@
 package wireworthy.record;
 
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Skill;
-
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -17,15 +14,18 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Skill;
 
 /** Writes and reads the rows of a record. */
 final class Rows {
     private static final String PERSON =
             "INSERT INTO person (code) VALUES (?) ON CONFLICT DO NOTHING";
     private static final String ANSWER =
-            "INSERT INTO answer (at, bank, version, template, seed, skill, difficulty, asked,"
-                    + " typed, understood, sound, aided, slips, seconds, person) VALUES (?, ?, ?, ?, ?,"
-                    + " ?, ?, ?, ?, ?, ?, ?, ?, ?, (SELECT id FROM person WHERE code = ?))";
+            "INSERT INTO answer (at, bank, version, template, seed, skill, difficulty, asked, typed,"
+                    + " understood, sound, aided, slips, seconds, person)"
+                    + " VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?,"
+                    + " (SELECT id FROM person WHERE code = ?))";
     private static final String ANSWERS =
             "SELECT answer.* FROM answer JOIN person ON person.id = answer.person"
                     + " WHERE person.code = ? ORDER BY answer.id";

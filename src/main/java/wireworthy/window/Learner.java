@@ -1,5 +1,17 @@
 package wireworthy.window;
 
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import wireworthy.marking.Mark;
 import wireworthy.marking.Marker;
 import wireworthy.practice.Answered;
@@ -17,19 +29,6 @@ import wireworthy.record.RecordFile;
 import wireworthy.record.RecordProblem;
 import wireworthy.rules.Skill;
 import wireworthy.working.Solver;
-
-import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.Deque;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /** The one who learns here: what was answered and read, and what comes next. */
 final class Learner implements Trainer {

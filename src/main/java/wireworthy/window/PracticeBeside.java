@@ -1,12 +1,15 @@
 package wireworthy.window;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-
 import wireworthy.marking.Comparison;
 import wireworthy.marking.Mark;
 import wireworthy.practice.Problem;
@@ -20,11 +23,6 @@ import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
 import wireworthy.working.Danger;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 
 /** The right side of Practice: the mark, the workings, the lines to fill in. */
 final class PracticeBeside extends VBox {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-
 import wireworthy.marking.Tallies.Count;
 
 /** What simulated learners are told at every template of the built-in banks. */

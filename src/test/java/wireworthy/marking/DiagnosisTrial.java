@@ -1,5 +1,12 @@
 package wireworthy.marking;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Random;
+import java.util.ResourceBundle;
 import wireworthy.marking.Tallies.Count;
 import wireworthy.practice.Banks;
 import wireworthy.practice.Template;
@@ -8,14 +15,6 @@ import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Danger;
-
-import java.util.Arrays;
-import java.util.List;
-import java.util.Objects;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Random;
-import java.util.ResourceBundle;
 
 /**
  * Simulated learners at every template of the built-in banks: what became of their answers. It says

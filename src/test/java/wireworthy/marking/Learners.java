@@ -1,5 +1,11 @@
 package wireworthy.marking;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
 import wireworthy.practice.Draw;
 import wireworthy.practice.Problem;
 import wireworthy.practice.Template;
@@ -8,13 +14,6 @@ import wireworthy.rules.Ref;
 import wireworthy.working.Solver;
 import wireworthy.working.Step;
 import wireworthy.working.Worked;
-
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Random;
 
 /** A problem of a bank and what people with known habits type at it. */
 record Learners(Worked worked, Ref asked, SlipFigures figures) {

@@ -6,12 +6,17 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Skill;
@@ -20,14 +25,6 @@ import wireworthy.working.QuestionReader;
 import wireworthy.working.Solver;
 import wireworthy.working.Step;
 import wireworthy.working.Worked;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Set;
-import java.util.stream.Stream;
 
 /** The banks that come with the program. */
 class BankFilesTest {

@@ -3,16 +3,14 @@ package wireworthy.practice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-
-import wireworthy.working.Solver;
-
 import java.util.List;
 import java.util.Set;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import wireworthy.working.Solver;
 
 /** Over the banks that came with the program and the two of the tests. */
 class BuiltInBanksTest {

@@ -2,16 +2,14 @@ package wireworthy.practice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.jupiter.api.Test;
-
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Skill;
-
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.junit.jupiter.api.Test;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Skill;
 
 class ChooserTest {
     private final List<Template> templates = new ArrayList<>();

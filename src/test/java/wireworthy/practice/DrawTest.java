@@ -3,18 +3,16 @@ package wireworthy.practice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
+import java.util.Map;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Skill;
 import wireworthy.working.Solver;
 import wireworthy.working.Unworkable;
-
-import java.util.List;
-import java.util.Map;
-import java.util.stream.LongStream;
 
 class DrawTest {
     private final Draw draw = new Draw(new Solver());
@@ -76,8 +74,7 @@ class DrawTest {
 
         assertThat(draw.problem(template, 1).text())
                 .matches(
-                        "On one feed of 12 V hang \\d house lamps of [\\d.]+ W each .* [\\d.]+"
-                                + " A\\.");
+                        "On one feed of 12 V hang \\d house lamps of [\\d.]+ W each .* [\\d.]+ A\\.");
     }
 
     @Test

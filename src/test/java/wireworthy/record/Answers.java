@@ -1,11 +1,10 @@
 package wireworthy.record;
 
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Skill;
-
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Skill;
 
 /** Answers of one learner, for the tests. */
 final class Answers {

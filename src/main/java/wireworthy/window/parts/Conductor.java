@@ -1,5 +1,8 @@
 package wireworthy.window.parts;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
@@ -11,13 +14,8 @@ import javafx.scene.layout.VBox;
 import javafx.scene.shape.Line;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
-
 import wireworthy.marking.Comparison;
 import wireworthy.rules.Words;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * A working drawn as a conductor: its lines are joints along a copper line. Where a learner's
