@@ -48,8 +48,7 @@ final class Reply {
      * @return whether everything asked was worked
      * @throws Unworkable before anything is written, where nothing asked can be worked
      */
-    static boolean write(
-            final Question question, final Solver solver, final JsonGenerator json) {
+    static boolean write(final Question question, final Solver solver, final JsonGenerator json) {
         final Worked worked = solver.work(question);
         return new Reply(worked, solver.widely(question), json).all();
     }
@@ -150,8 +149,7 @@ final class Reply {
         if (Double.isNaN(line.value())) {
             json.writeNullProperty("value");
         } else {
-            json.writeNumberProperty(
-                    "value", FigureText.edge(line.value(), quantity.dimension()));
+            json.writeNumberProperty("value", FigureText.edge(line.value(), quantity.dimension()));
         }
         json.writeStringProperty("unit", quantity.dimension().unit());
         unlessEmpty("source", line.source().map(Source::text).orElse(""));
