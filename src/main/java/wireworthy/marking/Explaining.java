@@ -69,7 +69,7 @@ final class Explaining {
             final Optional<Dangers> danger) {
         final Optional<Dangers> worth = danger.filter(d -> worthSaying(d, read, right));
         if (!found.explained().isEmpty()) {
-            return fill(withDanger(known(found), worth), ref, read, right);
+            return fill(withDanger(known(found, ref), worth), ref, read, right);
         }
         final Optional<Check> check = Checks.first(worked, ref, read, right);
         final String why = check.map(Explaining::text).orElseGet(() -> unknown(found));
@@ -97,7 +97,7 @@ final class Explaining {
                 : (why + " " + warning).strip();
     }
 
-    private String known(final Diagnosis found) {
+    private String known(final Diagnosis found, final Ref ref) {
         final List<Outcome> explained = found.explained();
         final Outcome first = explained.get(0);
         if (found.ask().isPresent()) {
@@ -109,15 +109,41 @@ final class Explaining {
         }
         final String todo = " " + SLIPS.getString(first.ids().get(0) + ".do");
         return explained.size() == 1
-                ? SLIPS.getString(first.ids().get(0) + ".say") + todo
+                ? single(first, ref, SLIPS.getString(first.ids().get(0) + ".say"), todo)
                 : withinLimit(
                         MARKS.getString("either").replace("{either}", either(explained, "or")),
                         todo);
     }
 
+    /** With the sum that went wrong in the numbers of the question, where there is room for it. */
+    private String single(final Outcome slip, final Ref ref, final String say, final String todo) {
+        return slipSum(slip, ref)
+                .map(sum -> say + MARKS.getString("here").replace("{numbers}", sum) + todo)
+                .filter(text -> words(text) <= MOST_WORDS)
+                .orElse(say + todo);
+    }
+
+    private Optional<String> slipSum(final Outcome slip, final Ref ref) {
+        if (!(slip.changes().get(0) instanceof Change.AtLine change)) {
+            return Optional.empty();
+        }
+        final double[] gone =
+                SlipFigures.carriedOn(worked, ref, SlipFigures.nothingPinned(worked.plan()))
+                        .run(slip.changes());
+        final boolean fromTheGivens =
+                gone[worked.plan().placeOf(ref).orElseThrow()] == slip.value();
+        final String sum =
+                Telling.slipNumbers(worked.plan(), change.at().slip(), lineOf(change), gone);
+        return Optional.of(sum).filter(told -> fromTheGivens && told.contains(EQUALS));
+    }
+
+    private static int words(final String text) {
+        return text.split(" ").length;
+    }
+
     /** With what to do, where both together stay short. */
     private static String withinLimit(final String why, final String todo) {
-        return (why + todo).split(" ").length <= MOST_WORDS ? why + todo : why;
+        return words(why + todo) <= MOST_WORDS ? why + todo : why;
     }
 
     private String pair(final List<Outcome> explained) {
