@@ -254,11 +254,14 @@ public final class Chooser {
     }
 
     /**
-     * The one whose chance is nearest to {@value #WANTED}; of equals one seldom asked, then lots.
+     * The one whose chance is nearest to {@value #WANTED}; of equals one seldom asked, then the
+     * skill that comes first while it is new, then lots.
      */
     private Optional<Template> best(final List<Template> among) {
         final Comparator<Template> order =
-                Comparator.comparingDouble(this::offWanted).thenComparingLong(this::asked);
+                Comparator.comparingDouble(this::offWanted)
+                        .thenComparingLong(this::asked)
+                        .thenComparingInt(this::placeWhileNew);
         final List<Template> equals = new ArrayList<>();
         among.stream()
                 .min(order)
@@ -274,6 +277,10 @@ public final class Chooser {
 
     private double offWanted(final Template template) {
         return Math.abs(skills.chance(template.skill(), day, template.difficulty()) - WANTED);
+    }
+
+    private int placeWhileNew(final Template template) {
+        return skills.answers(template.skill()) == 0 ? template.skill().ordinal() : 0;
     }
 
     private long asked(final Template template) {
