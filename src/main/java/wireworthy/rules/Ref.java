@@ -12,7 +12,7 @@ public record Ref(Quantity quantity, int subject) {
         return new Ref(quantity, CIRCUIT);
     }
 
-    /** Spelt out, as are those of no other record: maps of references are asked all the time. */
+    /** Spelt out, because maps of references are asked all the time. */
     @Override
     public boolean equals(final Object other) {
         return other instanceof Ref ref && ref.quantity == quantity && ref.subject == subject;
@@ -20,6 +20,6 @@ public record Ref(Quantity quantity, int subject) {
 
     @Override
     public int hashCode() {
-        return 31 * quantity.ordinal() + subject;
+        return 31 * quantity.hashCode() + subject;
     }
 }

@@ -34,13 +34,13 @@ record Shape(Setting setting, List<Ref> figures, List<Set<Quantity>> loads, List
 
     /** The text that tells shapes apart. */
     static String key(final Question question) {
-        final StringBuilder key = new StringBuilder(64);
+        final StringBuilder key = new StringBuilder();
         for (final Ref ref : question.figures().keySet()) {
-            key.append(ref.quantity().ordinal()).append(':').append(ref.subject()).append(',');
+            key.append(ref.quantity().id()).append(ref.subject()).append(',');
         }
         key.append(question.names()).append(question.loads().size()).append(question.available());
         for (final Quantity asked : question.find()) {
-            key.append(asked.ordinal()).append(',');
+            key.append(asked.id()).append(',');
         }
         return key.toString();
     }
