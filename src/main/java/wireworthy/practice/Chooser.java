@@ -228,7 +228,7 @@ public final class Chooser {
         final Comparator<Template> order =
                 Comparator.comparingDouble(this::offWanted)
                         .thenComparingLong(lately::asked)
-                        .thenComparingInt(this::placeWhileNew);
+                        .thenComparing(this::skillWhileNew);
         final List<Template> equals = new ArrayList<>();
         among.stream()
                 .min(order)
@@ -246,7 +246,8 @@ public final class Chooser {
         return Math.abs(skills.chance(template.skill(), day, template.difficulty()) - WANTED);
     }
 
-    private int placeWhileNew(final Template template) {
-        return skills.answers(template.skill()) == 0 ? template.skill().ordinal() : 0;
+    /** New skills in their order; before them all that are not new. */
+    private Skill skillWhileNew(final Template template) {
+        return skills.answers(template.skill()) == 0 ? template.skill() : Skill.UNITS_AND_PREFIXES;
     }
 }
