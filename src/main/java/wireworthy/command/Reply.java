@@ -65,7 +65,7 @@ final class Reply {
         return false;
     }
 
-    private static void where(final Unworkable why, final JsonGenerator json) {
+    static void where(final Unworkable why, final JsonGenerator json) {
         json.writeObjectPropertyStart("error");
         json.writeStringProperty("where", why.where());
         json.writeStringProperty("message", why.what());
@@ -77,17 +77,21 @@ final class Reply {
         json.writeObjectPropertyStart("found");
         worked.question().find().forEach(this::found);
         json.writeEndObject();
-        list("working", Telling.lines(worked), this::line);
-        list("marks", Marker.marks(worked), this::mark);
-        list("cautions", Cautions.of(worked.question(), around), this::caution);
-        list("remedies", Remedies.of(around), this::remedy);
-        list("assumed", Assumed.of(worked), this::assumed);
+        list(json, "working", Telling.lines(worked), this::line);
+        list(json, "marks", Marker.marks(worked), this::mark);
+        list(json, "cautions", Cautions.of(worked.question(), around), c -> caution(c, json));
+        list(json, "remedies", Remedies.of(around), this::remedy);
+        list(json, "assumed", Assumed.of(worked), a -> assumed(a, json));
         offTheWay().ifPresent(this::error);
         json.writeEndObject();
         return whole;
     }
 
-    private <T> void list(final String name, final List<T> things, final Consumer<T> object) {
+    static <T> void list(
+            final JsonGenerator json,
+            final String name,
+            final List<T> things,
+            final Consumer<T> object) {
         json.writeArrayPropertyStart(name);
         for (final T thing : things) {
             json.writeStartObject();
@@ -187,7 +191,7 @@ final class Reply {
         json.writeStringProperty("explanation", mark.explanation());
     }
 
-    private void caution(final Caution caution) {
+    static void caution(final Caution caution, final JsonGenerator json) {
         json.writeStringProperty("id", caution.id());
         json.writeStringProperty("text", caution.text());
     }
@@ -201,7 +205,7 @@ final class Reply {
         json.writeStringProperty("text", way.text());
     }
 
-    private void assumed(final Assumed assumed) {
+    static void assumed(final Assumed assumed, final JsonGenerator json) {
         json.writeStringProperty("id", assumed.id());
         json.writeStringProperty("text", assumed.text());
     }

@@ -18,6 +18,7 @@ import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.JsonNode;
 import wireworthy.working.JsonTree;
+import wireworthy.working.NetworkReader;
 import wireworthy.working.Question;
 import wireworthy.working.QuestionReader;
 import wireworthy.working.Solver;
@@ -67,7 +68,11 @@ public final class WorkFile {
     private boolean reply(final String line, final int number, final PrintWriter replies)
             throws IOException {
         try {
-            final Question question = QuestionReader.read(parsed(line, number));
+            final JsonNode asked = parsed(line, number);
+            if (NetworkReader.asks(asked)) {
+                return written(replies, json -> NetworkReply.write(asked, solver, json));
+            }
+            final Question question = QuestionReader.read(asked);
             return written(replies, json -> Reply.write(question, solver, json));
         } catch (final Unworkable why) {
             return written(replies, json -> Reply.error(why, json));

@@ -24,13 +24,13 @@ final class Planner {
 
     private final Shape shape;
     private final List<Direction> directions;
-    private final Network network;
+    private final RoadNetwork network;
     private final RoadMap map;
 
     Planner(final Shape shape) {
         this.shape = shape;
         this.directions = holding(shape);
-        this.network = new Network(directions);
+        this.network = new RoadNetwork(directions);
         this.map = map();
     }
 
@@ -112,7 +112,7 @@ final class Planner {
         return all;
     }
 
-    private RoadMap fromGivens(final Network among, final Predicate<Ref> wanted) {
+    private RoadMap fromGivens(final RoadNetwork among, final Predicate<Ref> wanted) {
         final RoadMap from = new RoadMap(among);
         shape.figures().stream().filter(wanted).forEach(ref -> from.start(ref, 0, false));
         from.explore();
@@ -151,8 +151,8 @@ final class Planner {
 
     /** For each given that the other givens also determine, the plan that works it from them. */
     Map<Ref, Plan> checks() {
-        final Network relations =
-                new Network(
+        final RoadNetwork relations =
+                new RoadNetwork(
                         directions.stream().filter(d -> d.reading() == Reading.RELATION).toList());
         final Map<Ref, Plan> checks = new LinkedHashMap<>();
         for (final Ref given : shape.figures()) {
@@ -163,7 +163,7 @@ final class Planner {
         return checks;
     }
 
-    private void check(final Ref given, final Network relations, final Map<Ref, Plan> checks) {
+    private void check(final Ref given, final RoadNetwork relations, final Map<Ref, Plan> checks) {
         final RoadMap others = fromGivens(relations, ref -> !ref.equals(given));
         if (others.reaches(given)) {
             final Map<Ref, Direction> lines = new LinkedHashMap<>();

@@ -57,14 +57,14 @@ public final class QuestionReader {
                 reader.figures, reader.names, reader.loads, reader.available, find, answers(json));
     }
 
-    private static JsonNode required(final JsonNode json, final String key) {
+    static JsonNode required(final JsonNode json, final String key) {
         if (!json.has(key)) {
             throw new Unworkable(key, "\"" + key + "\" is missing");
         }
         return json.get(key);
     }
 
-    private static void only(final JsonNode json, final String path, final Set<String> keys) {
+    static void only(final JsonNode json, final String path, final Set<String> keys) {
         json.propertyNames()
                 .forEach(
                         key -> {
@@ -86,12 +86,6 @@ public final class QuestionReader {
     }
 
     private void entry(final String where, final JsonNode value) {
-        if (where.equals("given.network")) {
-            throw new Unworkable(
-                    where,
-                    "a cable that feeds several places in turn can't be worked yet; give each"
-                            + " circuit on its own, with loads, one-way-length and section");
-        }
         final Quantity quantity = quantity(where, where.substring(where.indexOf('.') + 1));
         switch (quantity) {
             case LOADS -> loads(where, value);
@@ -119,7 +113,7 @@ public final class QuestionReader {
                                                 + Names.nearest(id)));
     }
 
-    private static String text(final String where, final JsonNode value) {
+    static String text(final String where, final JsonNode value) {
         if (value.isString()) {
             return value.stringValue();
         }
@@ -143,8 +137,7 @@ public final class QuestionReader {
         figures.put(ref, figure(where, ref.quantity(), typed));
     }
 
-    private static Reading.Read figure(
-            final String where, final Quantity quantity, final String typed) {
+    static Reading.Read figure(final String where, final Quantity quantity, final String typed) {
         final Reading reading = FIGURES.read(typed, quantity.dimension());
         if (reading instanceof Reading.Unclear unclear) {
             throw new Unworkable(where, unclear.question());
@@ -220,7 +213,7 @@ public final class QuestionReader {
         available.sort(null);
     }
 
-    private static List<Quantity> find(final JsonNode find) {
+    static List<Quantity> find(final JsonNode find) {
         final List<Quantity> asked = new ArrayList<>();
         if (find.isArray()) {
             for (int i = 0; i < find.size(); i++) {

@@ -18,14 +18,14 @@ import wireworthy.rules.Ref;
 final class RoadMap {
     private record Candidate(double cost, int order, Direction direction, boolean assumed) {}
 
-    private final Network network;
+    private final RoadNetwork network;
     private final int[] missing;
     private final Map<Ref, Road> roads = new LinkedHashMap<>();
     private final PriorityQueue<Candidate> queue =
             new PriorityQueue<>(
                     Comparator.comparingDouble(Candidate::cost).thenComparingInt(Candidate::order));
 
-    RoadMap(final Network network) {
+    RoadMap(final RoadNetwork network) {
         this.network = network;
         this.missing = network.inputs();
     }

@@ -8,12 +8,12 @@ import wireworthy.rules.Direction;
 import wireworthy.rules.Ref;
 
 /** Directions and which of them read a value, for any number of searches among them. */
-final class Network {
+final class RoadNetwork {
     private final List<Direction> directions;
     private final Map<Ref, List<Integer>> users = new HashMap<>();
     private final int[] inputs;
 
-    Network(final List<Direction> directions) {
+    RoadNetwork(final List<Direction> directions) {
         this.directions = directions;
         this.inputs = new int[directions.size()];
         for (int i = 0; i < inputs.length; i++) {
