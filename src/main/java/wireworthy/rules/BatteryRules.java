@@ -152,6 +152,15 @@ final class BatteryRules {
                         "{daily-energy} × {days-of-reserve} ÷ ({usable-share} × {bank-voltage})",
                         (x, s) -> x[0] * x[1] / (x[2] * x[3]))
                 .forward()
+                .slip(
+                        "whole-battery",
+                        "{daily-energy} × {days-of-reserve} ÷ {bank-voltage}",
+                        (x, s) -> x[0] * x[1] / x[2])
+                .slip(
+                        "remaining-share",
+                        "{daily-energy} × {days-of-reserve}"
+                                + " ÷ ((1 − {usable-share}) × {bank-voltage})",
+                        (x, s) -> x[2] < 1 ? x[0] * x[1] / ((1 - x[2]) * x[3]) : Double.NaN)
                 .rule("daily-energy", ENERGY_AND_RUNTIME)
                 .gives(
                         DAILY_ENERGY,
@@ -199,6 +208,14 @@ final class BatteryRules {
                                 + " ÷ ({charge-time} × {charge-efficiency})",
                         (x, s) -> x[0] * x[1] / (x[2] * x[3]))
                 .backward()
+                .slip(
+                        "charging-loss-left-out",
+                        "{bank-capacity} × {usable-share} ÷ {charge-time}",
+                        (x, s) -> x[0] * x[1] / x[2])
+                .slip(
+                        "whole-battery",
+                        "{bank-capacity} ÷ ({charge-time} × {charge-efficiency})",
+                        (x, s) -> x[0] / (x[1] * x[2]))
                 .gives(
                         CHARGE_EFFICIENCY,
                         "{bank-capacity} × {usable-share} ÷ ({charge-current} × {charge-time})",
