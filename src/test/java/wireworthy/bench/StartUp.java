@@ -17,8 +17,9 @@ import wireworthy.Wireworthy;
  * Run both in turn on a screen and compare the medians.
  */
 public final class StartUp {
-    private static final int PATIENCE_MS = 60_000;
     private static final int LOOK_EVERY_MS = 5;
+
+    private static volatile boolean watched;
 
     private StartUp() {}
 
@@ -45,7 +46,7 @@ public final class StartUp {
 
     private static void watch(final String wanted) {
         try {
-            for (int waited = 0; waited < PATIENCE_MS; waited += LOOK_EVERY_MS) {
+            while (!watched) {
                 Thread.sleep(LOOK_EVERY_MS);
                 look(wanted);
             }
@@ -56,17 +57,25 @@ public final class StartUp {
 
     private static void look(final String wanted) {
         try {
-            Platform.runLater(() -> Window.getWindows().forEach(it -> look(it, wanted)));
+            Platform.runLater(() -> Window.getWindows().forEach(it -> watch(it, wanted)));
         } catch (IllegalStateException notYetStarted) {
             // The toolkit is not up; the next look comes soon.
         }
     }
 
-    private static void look(final Window window, final String wanted) {
+    /** From here on every frame is looked at, and no more often: looking costs time too. */
+    private static void watch(final Window window, final String wanted) {
         final Scene scene = window.getScene();
-        if (window.isShowing() && scene != null && scene.getRoot().lookup(wanted) != null) {
-            scene.addPostLayoutPulseListener(() -> Platform.runLater(StartUp::say));
+        if (!watched && window.isShowing() && scene != null) {
+            watched = true;
+            scene.addPostLayoutPulseListener(() -> look(scene, wanted));
             Platform.requestNextPulse();
+        }
+    }
+
+    private static void look(final Scene scene, final String wanted) {
+        if (scene.getRoot().lookup(wanted) != null) {
+            Platform.runLater(StartUp::say);
         }
     }
 
