@@ -81,13 +81,13 @@ public final class LessonsPlace implements Place {
         contents.showChosen();
     }
 
-    /** Reads the headings and the one lesson that comes first on the screen. */
+    /** Reads the headings and the first screen of the lesson that is seen first. */
     private Optional<String> read() {
         final Lessons all = source.get();
         final List<String> ids = all.contents().stream().map(LessonHeading::id).toList();
         final Optional<String> first =
                 desk.last().filter(ids::contains).or(() -> ids.stream().findFirst());
-        first.ifPresent(all::lesson);
+        first.ifPresent(all::opening);
         lessons = Optional.of(all);
         return first;
     }
