@@ -34,6 +34,7 @@ public final class WireworthyApp extends Application {
 
     @Override
     public void start(final Stage stage) {
+        Looks.prepare();
         final DataFolder folder = new DataFolder(Path.of(getParameters().getRaw().get(0)));
         final ErrorLog log = new ErrorLog(folder.log());
         stage.setTitle("Wireworthy");
