@@ -36,7 +36,7 @@ public final class LessonsPlace implements Place {
     private Background background = Background.atOnce();
 
     /**
-     * @param source reads what lessons there are; called once, away from the window's thread
+     * @param source what lessons there are, read already or about to be; called once
      * @param solver works the examples and the live figures
      */
     public LessonsPlace(
@@ -63,14 +63,17 @@ public final class LessonsPlace implements Place {
         side.getChildren().add(contents);
         VBox.setVgrow(contents, Priority.ALWAYS);
         place.setLeft(side);
-        background.run(this::read, this::show);
         return place;
     }
 
     /** Skills may have changed since the contents were last seen. */
     @Override
     public void shown() {
-        contents.refresh();
+        if (lessons.isEmpty()) {
+            show(read());
+        } else {
+            contents.refresh();
+        }
     }
 
     /** Opens a lesson; nothing happens where there is none of this id. */
@@ -81,13 +84,12 @@ public final class LessonsPlace implements Place {
         contents.showChosen();
     }
 
-    /** Reads the headings and the first screen of the lesson that is seen first. */
+    /** Takes the headings and finds the lesson that is seen first. */
     private Optional<String> read() {
         final Lessons all = source.get();
         final List<String> ids = all.contents().stream().map(LessonHeading::id).toList();
         final Optional<String> first =
                 desk.last().filter(ids::contains).or(() -> ids.stream().findFirst());
-        first.ifPresent(all::opening);
         lessons = Optional.of(all);
         return first;
     }

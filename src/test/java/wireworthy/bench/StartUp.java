@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.collections.ListChangeListener;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.stage.Stage;
@@ -18,8 +19,6 @@ import wireworthy.Wireworthy;
  */
 public final class StartUp {
     private static final int LOOK_EVERY_MS = 5;
-
-    private static volatile boolean watched;
 
     private StartUp() {}
 
@@ -45,31 +44,37 @@ public final class StartUp {
     }
 
     private static void watch(final String wanted) {
-        try {
-            while (!watched) {
-                Thread.sleep(LOOK_EVERY_MS);
-                look(wanted);
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
+        boolean watching = false;
+        while (!watching) {
+            watching = begin(wanted);
         }
     }
 
-    private static void look(final String wanted) {
+    /**
+     * Looks at every frame of a window from the moment it shows; false before the toolkit is up.
+     */
+    private static boolean begin(final String wanted) {
         try {
-            Platform.runLater(() -> Window.getWindows().forEach(it -> watch(it, wanted)));
+            Thread.sleep(LOOK_EVERY_MS);
+            Platform.runLater(
+                    () ->
+                            Window.getWindows()
+                                    .addListener(
+                                            (ListChangeListener<Window>) it -> shown(it, wanted)));
+            return true;
         } catch (IllegalStateException notYetStarted) {
-            // The toolkit is not up; the next look comes soon.
+            return false;
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
         }
     }
 
-    /** From here on every frame is looked at, and no more often: looking costs time too. */
-    private static void watch(final Window window, final String wanted) {
-        final Scene scene = window.getScene();
-        if (!watched && window.isShowing() && scene != null) {
-            watched = true;
-            scene.addPostLayoutPulseListener(() -> look(scene, wanted));
-            Platform.requestNextPulse();
+    private static void shown(
+            final ListChangeListener.Change<? extends Window> change, final String wanted) {
+        while (change.next()) {
+            change.getAddedSubList().stream()
+                    .map(Window::getScene)
+                    .forEach(it -> it.addPostLayoutPulseListener(() -> look(it, wanted)));
         }
     }
 
