@@ -78,9 +78,11 @@ public final class LessonsPlace implements Place {
 
     /** Opens a lesson; nothing happens where there is none of this id. */
     public void open(final String id) {
-        contents.getItems().stream()
-                .filter(heading -> heading.id().equals(id))
-                .forEach(heading -> contents.getSelectionModel().select(heading));
+        for (int i = 0; i < contents.getItems().size(); i++) {
+            if (contents.getItems().get(i).id().equals(id)) {
+                contents.getSelectionModel().select(i);
+            }
+        }
         contents.showChosen();
     }
 

@@ -122,7 +122,9 @@ public final class MainWindow implements Shell {
 
     private void show(final Place place) {
         desk.setCenter(built.computeIfAbsent(place.id(), id -> place.build(this)));
-        settings.change(it -> it.withPlace(place.id()));
+        if (!settings.now().place().equals(place.id())) {
+            settings.change(it -> it.withPlace(place.id()));
+        }
         place.shown();
     }
 

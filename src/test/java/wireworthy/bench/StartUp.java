@@ -3,6 +3,7 @@ package wireworthy.bench;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.collections.ListChangeListener;
@@ -56,11 +57,7 @@ public final class StartUp {
     private static boolean begin(final String wanted) {
         try {
             Thread.sleep(LOOK_EVERY_MS);
-            Platform.runLater(
-                    () ->
-                            Window.getWindows()
-                                    .addListener(
-                                            (ListChangeListener<Window>) it -> shown(it, wanted)));
+            Platform.runLater(() -> watchWindows(wanted));
             return true;
         } catch (IllegalStateException notYetStarted) {
             return false;
@@ -69,13 +66,24 @@ public final class StartUp {
         }
     }
 
-    private static void shown(
-            final ListChangeListener.Change<? extends Window> change, final String wanted) {
-        while (change.next()) {
-            change.getAddedSubList().stream()
-                    .map(Window::getScene)
-                    .forEach(it -> it.addPostLayoutPulseListener(() -> look(it, wanted)));
-        }
+    private static void watchWindows(final String wanted) {
+        Window.getWindows()
+                .addListener(
+                        (ListChangeListener<Window>)
+                                change -> {
+                                    while (change.next()) {
+                                        shown(change.getAddedSubList(), wanted);
+                                    }
+                                });
+        // On a busy machine the window may have been the first to be up.
+        shown(Window.getWindows(), wanted);
+        Platform.requestNextPulse();
+    }
+
+    private static void shown(final List<? extends Window> windows, final String wanted) {
+        windows.stream()
+                .map(Window::getScene)
+                .forEach(it -> it.addPostLayoutPulseListener(() -> look(it, wanted)));
     }
 
     private static void look(final Scene scene, final String wanted) {
