@@ -48,17 +48,21 @@ final class Reply {
      * @return whether everything asked was worked
      * @throws Unworkable before anything is written, where nothing asked can be worked
      */
-    static boolean write(
-            final Question question, final Solver solver, final JsonGenerator json) {
+    static boolean write(final Question question, final Solver solver, final JsonGenerator json) {
         final Worked worked = solver.work(question);
         return new Reply(worked, solver.widely(question), json).all();
     }
 
-    /** The reply to what can't be read or worked. */
-    static void error(final Unworkable why, final JsonGenerator json) {
+    /**
+     * Writes the reply to what can't be read or worked.
+     *
+     * @return that nothing was worked
+     */
+    static boolean error(final Unworkable why, final JsonGenerator json) {
         json.writeStartObject();
         where(why, json);
         json.writeEndObject();
+        return false;
     }
 
     private static void where(final Unworkable why, final JsonGenerator json) {
@@ -150,8 +154,7 @@ final class Reply {
         if (Double.isNaN(line.value())) {
             json.writeNullProperty("value");
         } else {
-            json.writeNumberProperty(
-                    "value", FigureText.edge(line.value(), quantity.dimension()));
+            json.writeNumberProperty("value", FigureText.edge(line.value(), quantity.dimension()));
         }
         json.writeStringProperty("unit", quantity.dimension().unit());
         unlessEmpty("source", line.source().map(Source::text).orElse(""));

@@ -15,10 +15,12 @@ record SecondsOrHours(boolean seconds) {
             Set.of(Quantity.CHARGE, Quantity.TIME, Quantity.ENERGY);
 
     static SecondsOrHours of(final Question question) {
-        return new SecondsOrHours(
-                question.figures().values().stream()
-                        .map(Reading.Read::unit)
-                        .anyMatch(SMALL::contains));
+        for (final Reading.Read figure : question.figures().values()) {
+            if (SMALL.contains(figure.unit())) {
+                return new SecondsOrHours(true);
+            }
+        }
+        return new SecondsOrHours(false);
     }
 
     private boolean small(final Quantity quantity) {

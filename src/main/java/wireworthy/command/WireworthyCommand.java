@@ -1,5 +1,6 @@
 package wireworthy.command;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
@@ -37,7 +38,18 @@ public final class WireworthyCommand implements Callable<Integer> {
      * @param window opens the window and returns when it is closed
      */
     public static int run(final String[] arguments, final Consumer<DataFolder> window) {
-        return line(window).execute(arguments);
+        return Work.plainly(arguments)
+                ? workPlainly(arguments[1])
+                : line(window).execute(arguments);
+    }
+
+    private static int workPlainly(final String file) {
+        try {
+            return Work.file(file);
+        } catch (final IOException | RuntimeException failure) {
+            System.err.println(plainly(failure));
+            return CommandLine.ExitCode.SOFTWARE;
+        }
     }
 
     /** The command line with all its subcommands, writing to the standard streams. */
@@ -61,8 +73,12 @@ public final class WireworthyCommand implements Callable<Integer> {
 
     private static int sayPlainly(
             final Exception failure, final CommandLine line, final CommandLine.ParseResult parsed) {
-        final String message = failure.getMessage();
-        line.getErr().println(message == null ? failure.toString() : message);
+        line.getErr().println(plainly(failure));
         return line.getCommandSpec().exitCodeOnExecutionException();
+    }
+
+    private static String plainly(final Exception failure) {
+        final String message = failure.getMessage();
+        return message == null ? failure.toString() : message;
     }
 }

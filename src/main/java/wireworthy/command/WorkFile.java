@@ -1,19 +1,23 @@
 package wireworthy.command;
 
 import java.io.BufferedReader;
+import java.io.CharArrayWriter;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.util.Optional;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.ObjectWriteContext;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.json.JsonFactory;
-import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
+import wireworthy.working.JsonTree;
 import wireworthy.working.Question;
 import wireworthy.working.QuestionReader;
 import wireworthy.working.Solver;
@@ -24,20 +28,14 @@ public final class WorkFile {
     private static final int LONGEST_LINE = 1_000_000;
     private static final int DEEPEST = 20;
 
-    private static final int USUAL_REPLY = 4096;
-
     private final Solver solver = new Solver();
-    private final JsonMapper mapper =
-            JsonMapper.builder(
-                            JsonFactory.builder()
-                                    .streamReadConstraints(
-                                            StreamReadConstraints.builder()
-                                                    .maxNestingDepth(DEEPEST)
-                                                    .build())
-                                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                                    .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
-                                    .build())
-                    .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+    private final CharArrayWriter reply = new CharArrayWriter(4096);
+    private final JsonFactory factory =
+            JsonFactory.builder()
+                    .streamReadConstraints(
+                            StreamReadConstraints.builder().maxNestingDepth(DEEPEST).build())
+                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                    .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
                     .build();
 
     /**
@@ -66,46 +64,47 @@ public final class WorkFile {
     }
 
     /** A reply is put together whole before any of it is written. */
-    private boolean reply(final String line, final int number, final PrintWriter replies) {
+    private boolean reply(final String line, final int number, final PrintWriter replies)
+            throws IOException {
         try {
-            final JsonNode question = parsed(line, number);
-            final StringWriter reply = new StringWriter(USUAL_REPLY);
-            final boolean whole = written(QuestionReader.read(question), reply);
-            replies.println(reply.getBuffer());
-            return whole;
+            final Question question = QuestionReader.read(parsed(line, number));
+            return written(replies, json -> Reply.write(question, solver, json));
         } catch (final Unworkable why) {
-            final StringWriter reply = new StringWriter();
-            try (JsonGenerator json = mapper.createGenerator(reply)) {
-                Reply.error(why, json);
-            }
-            replies.println(reply.getBuffer());
-            return false;
+            return written(replies, json -> Reply.error(why, json));
         }
     }
 
-    private boolean written(final Question question, final StringWriter reply) {
-        try (JsonGenerator json = mapper.createGenerator(reply)) {
-            return Reply.write(question, solver, json);
+    private boolean written(final PrintWriter replies, final Predicate<JsonGenerator> writing)
+            throws IOException {
+        reply.reset();
+        final boolean whole;
+        try (JsonGenerator json = factory.createGenerator(ObjectWriteContext.empty(), reply)) {
+            whole = writing.test(json);
         }
+        reply.writeTo(replies);
+        replies.println();
+        return whole;
     }
 
     private JsonNode parsed(final String line, final int number) {
         if (line.length() > LONGEST_LINE) {
             throw new Unworkable("line " + number, "a question has at most 1,000,000 characters");
         }
-        try {
-            return mapper.readTree(line);
+        try (JsonParser parser = factory.createParser(ObjectReadContext.empty(), line)) {
+            final JsonNode question = JsonTree.next(parser);
+            if (parser.nextToken() != null) {
+                throw noObject(number, parser.currentTokenLocation(), "more follows after its end");
+            }
+            return question;
         } catch (final JacksonException e) {
-            throw new Unworkable(
-                    "line " + number + column(e),
-                    "this is not one JSON object: " + e.getOriginalMessage());
+            throw noObject(number, e.getLocation(), e.getOriginalMessage());
         }
     }
 
     /** Where a limit is passed rather than a sign misplaced, the parser names no place. */
-    private static String column(final JacksonException e) {
-        return Optional.ofNullable(e.getLocation())
-                .map(place -> ", column " + place.getColumnNr())
-                .orElse("");
+    private static Unworkable noObject(
+            final int number, final @Nullable TokenStreamLocation place, final String why) {
+        final String column = place == null ? "" : ", column " + place.getColumnNr();
+        return new Unworkable("line " + number + column, "this is not one JSON object: " + why);
     }
 }

@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
  * are written 1/0, 2/0, 3/0 and 4/0.
  */
 public final class Awg {
+    private static final List<Integer> NUMBERS = IntStream.rangeClosed(-3, 24).boxed().toList();
     private static final double DIAMETER_OF_36_MM = 0.127;
     private static final Pattern WRITTEN =
             Pattern.compile("(?:([1-4])/0|(0{1,4})|([1-9]\\d?))(?:\\s*AWG)?");
@@ -63,7 +64,7 @@ public final class Awg {
 
     /** The gauges the tables know, thickest first: -3 (4/0) to 24. */
     public static List<Integer> numbers() {
-        return IntStream.rangeClosed(-3, 24).boxed().toList();
+        return NUMBERS;
     }
 
     /** Where the formula is published. */

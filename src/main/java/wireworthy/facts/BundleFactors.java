@@ -35,13 +35,12 @@ public final class BundleFactors {
     }
 
     private static Band bandOf(final double conductors) {
-        return Read.BANDS.stream()
-                .filter(band -> conductors <= band.upTo() * (1 + StandardSizes.SAME))
-                .findFirst()
-                .orElseThrow(
-                        () ->
-                                new IllegalArgumentException(
-                                        "Not a count of conductors: " + conductors));
+        for (final Band band : Read.BANDS) {
+            if (conductors <= band.upTo() * (1 + StandardSizes.SAME)) {
+                return band;
+            }
+        }
+        throw new IllegalArgumentException("Not a count of conductors: " + conductors);
     }
 
     private static Band band(final List<String> row) {

@@ -17,10 +17,12 @@ public final class StandardSizes {
 
     /** The smallest size at or above the given one. */
     public static OptionalDouble atOrAbove(final List<Double> ascending, final double size) {
-        return ascending.stream()
-                .mapToDouble(Double::doubleValue)
-                .filter(each -> each > size || same(each, size))
-                .findFirst();
+        for (final double each : ascending) {
+            if (each > size || same(each, size)) {
+                return OptionalDouble.of(each);
+            }
+        }
+        return OptionalDouble.empty();
     }
 
     /** The largest size below the given one. */
@@ -33,10 +35,13 @@ public final class StandardSizes {
 
     /** The largest size at or below the given one. */
     public static OptionalDouble atOrBelow(final List<Double> ascending, final double size) {
-        return ascending.stream()
-                .mapToDouble(Double::doubleValue)
-                .filter(each -> each < size || same(each, size))
-                .max();
+        OptionalDouble largest = OptionalDouble.empty();
+        for (final double each : ascending) {
+            if (each < size || same(each, size)) {
+                largest = OptionalDouble.of(each);
+            }
+        }
+        return largest;
     }
 
     /** The size that lies nearest; of two equally near the smaller. */

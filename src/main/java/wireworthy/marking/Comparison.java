@@ -24,7 +24,7 @@ public record Comparison(List<Row> rows) {
      *
      * @param sound the sound line
      * @param wrong the numbers of the wrong one; empty while both still run together
-     * @param parts whether the workings part here
+     * @param parts whether the workings part here, the first time or once more
      */
     public record Row(Line sound, Optional<String> wrong, boolean parts) {}
 
@@ -49,7 +49,8 @@ public record Comparison(List<Row> rows) {
             final Line sound = Telling.line(worked, step, worked.values());
             final Optional<String> text =
                     differs ? Optional.of(numbers(worked, step, wrong, outcome)) : Optional.empty();
-            rows.add(new Row(sound, text, differs && !parted));
+            final boolean again = parted && partsAgain(worked, step, asked, outcome);
+            rows.add(new Row(sound, text, again || (differs && !parted)));
             parted |= differs;
         }
         return new Comparison(rows);
@@ -64,6 +65,7 @@ public record Comparison(List<Row> rows) {
     public static Optional<Comparison> told(final Worked worked, final List<Mark> marks) {
         final List<Change> changes =
                 marks.stream()
+                        .filter(mark -> mark.diagnosis().settled())
                         .flatMap(mark -> mark.explained().stream().limit(1))
                         .flatMap(outcome -> outcome.changes().stream())
                         .distinct()
@@ -87,7 +89,7 @@ public record Comparison(List<Row> rows) {
         return Math.abs(read.value() - value) <= read.lastDigit() + ROUNDING * Math.abs(value);
     }
 
-    /** The number of the row where the workings part, from 0. */
+    /** The number of the row where the workings first part, from 0. */
     public OptionalInt partsAt() {
         for (int i = 0; i < rows.size(); i++) {
             if (rows.get(i).parts()) {
@@ -101,16 +103,31 @@ public record Comparison(List<Row> rows) {
             final Worked worked, final Step step, final double[] wrong, final Outcome outcome) {
         final double a = worked.values()[step.output()];
         final double b = wrong[step.output()];
-        final boolean slipsHere = slipAt(worked, step, outcome).isPresent();
-        return slipsHere || !(Math.abs(a - b) <= 1e-9 * Math.abs(a));
+        return slipAt(worked, step, outcome).isPresent()
+                || !(Math.abs(a - b) <= 1e-9 * Math.abs(a));
+    }
+
+    /** Whether a later slip is made at this line. */
+    private static boolean partsAgain(
+            final Worked worked, final Step step, final Ref asked, final Outcome outcome) {
+        return outcome.changes().stream()
+                .skip(1)
+                .anyMatch(
+                        change ->
+                                change instanceof Change.AtLine
+                                        ? isAt(worked, step, change)
+                                        : step.direction().output().equals(asked));
+    }
+
+    private static boolean isAt(final Worked worked, final Step step, final Change change) {
+        return worked.plan().steps().get(change.line()).equals(step);
     }
 
     private static Optional<Change.AtLine> slipAt(
             final Worked worked, final Step step, final Outcome outcome) {
         return outcome.changes().stream()
-                .filter(Change.AtLine.class::isInstance)
+                .filter(change -> change instanceof Change.AtLine && isAt(worked, step, change))
                 .map(Change.AtLine.class::cast)
-                .filter(change -> worked.plan().steps().get(change.line()).equals(step))
                 .findFirst();
     }
 

@@ -22,6 +22,7 @@ record Dangers(Danger danger, String key) {
             Set.of(AMPACITY, TABLE_AMPACITY, FUSE_CEILING, AMBIENT_FACTOR, BUNDLE_FACTOR, SECTION);
     private static final Set<Quantity> DROPS =
             Set.of(DROP, DROP_PERCENT, LOOP_RESISTANCE, LOOP_LENGTH, RESISTANCE_PER_LENGTH);
+
     private static final Set<Quantity> LASTING =
             Set.of(RUNTIME, USABLE_ENERGY, BANK_ENERGY, BANK_CAPACITY);
 

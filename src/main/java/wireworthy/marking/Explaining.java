@@ -1,6 +1,7 @@
 package wireworthy.marking;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.stream.Collectors;
@@ -8,8 +9,8 @@ import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
+import wireworthy.working.Danger;
 import wireworthy.working.Line;
-import wireworthy.working.Step;
 import wireworthy.working.Telling;
 import wireworthy.working.Worked;
 
@@ -19,6 +20,13 @@ final class Explaining {
     private static final ResourceBundle DANGERS =
             ResourceBundle.getBundle("wireworthy.texts.dangers");
     private static final ResourceBundle MARKS = ResourceBundle.getBundle("wireworthy.texts.marks");
+
+    /** Of the 45 allowed; a figure may count three. */
+    private static final int MOST_WORDS = 43;
+
+    private static final int MOST_ALTERNATIVES = 3;
+    private static final double BELIEVED = 5;
+    private static final String EQUALS = " = ";
 
     private final Worked worked;
 
@@ -32,83 +40,216 @@ final class Explaining {
         return fill(MARKS.getString(larger ? largerKey(ref) : "sound"), ref, read, right);
     }
 
-    String negative(final Ref ref, final Reading.Read read) {
-        return fill(MARKS.getString("negative"), ref, read, read.value());
-    }
-
     private static String largerKey(final Ref ref) {
         return ref.quantity() == Quantity.FUSE ? "sound.fuse" : "sound.larger";
     }
 
-    String followed(final Ref ref, final Reading.Read read, final double right) {
-        return fill(MARKS.getString("follows"), ref, read, right);
+    String negative(final Ref ref, final Reading.Read read) {
+        return fill(MARKS.getString("negative"), ref, read, read.value());
     }
 
     String roundedEarly(final Ref ref, final Reading.Read read, final double right) {
         return fill(MARKS.getString("rounded-early"), ref, read, right);
     }
 
+    String followed(
+            final Ref ref,
+            final Reading.Read read,
+            final double right,
+            final Optional<Dangers> danger) {
+        final String text = MARKS.getString("follows");
+        return fill(withDanger(text, danger.filter(Explaining::fire)), ref, read, right);
+    }
+
     String unsound(
             final Ref ref,
             final Reading.Read read,
             final double right,
-            final List<Outcome> explained,
-            final Optional<Dangers> danger,
-            final Optional<Ref> ask) {
-        final String warning =
-                danger.map(d -> fill(DANGERS.getString(d.key()), ref, read, right)).orElse("");
-        final boolean fire =
-                danger.filter(d -> d.danger() == wireworthy.working.Danger.FIRE).isPresent();
-        final String why =
-                explained.isEmpty()
-                        ? unknown(ref, read, right, ask)
-                        : known(ref, read, right, explained);
-        return (fire ? warning + " " + why : why + " " + warning).strip();
+            final Diagnosis found,
+            final Optional<Dangers> danger) {
+        final Optional<Dangers> worth = danger.filter(d -> worthSaying(d, read, right));
+        if (!found.explained().isEmpty()) {
+            return fill(withDanger(known(found, ref), worth), ref, read, right);
+        }
+        final Optional<Check> check = Checks.first(worked, ref, read, right);
+        final String why = check.map(Explaining::text).orElseGet(() -> unknown(found));
+        final String asked = check.isPresent() ? question(found, "") : "";
+        final Optional<Dangers> said = check.isPresent() ? worth.filter(Explaining::fire) : worth;
+        return fill(withDanger(why + asked, said), ref, read, right);
     }
 
-    private String known(
-            final Ref ref,
-            final Reading.Read read,
-            final double right,
-            final List<Outcome> explained) {
-        final String first = explained.get(0).changes().get(0).id();
-        if (explained.size() == 1) {
-            return fill(
-                    SLIPS.getString(first + ".say") + " " + SLIPS.getString(first + ".do"),
-                    ref,
-                    read,
-                    right);
+    /** What it costs is not said of a figure that nobody would buy for. */
+    private static boolean worthSaying(
+            final Dangers danger, final Reading.Read read, final double right) {
+        return danger.danger() != Danger.COSTS_MONEY
+                || Checks.timesOff(read.value(), right) < BELIEVED;
+    }
+
+    private static boolean fire(final Dangers danger) {
+        return danger.danger() == Danger.FIRE;
+    }
+
+    /** What could start a fire is said before all else. */
+    private static String withDanger(final String why, final Optional<Dangers> danger) {
+        final String warning = danger.map(d -> DANGERS.getString(d.key())).orElse("");
+        return danger.filter(Explaining::fire).isPresent()
+                ? warning + " " + why
+                : (why + " " + warning).strip();
+    }
+
+    private String known(final Diagnosis found, final Ref ref) {
+        final List<Outcome> explained = found.explained();
+        final Outcome first = explained.get(0);
+        if (found.ask().isPresent()) {
+            return MARKS.getString("to-be-sure").replace("{either}", either(explained, "or"))
+                    + question(found, "to-be-sure.");
         }
-        final String either =
+        if (first.changes().size() > 1) {
+            return pair(explained);
+        }
+        final String todo = " " + SLIPS.getString(first.ids().get(0) + ".do");
+        return explained.size() == 1
+                ? single(first, ref, SLIPS.getString(first.ids().get(0) + ".say"), todo)
+                : withinLimit(
+                        MARKS.getString("either").replace("{either}", either(explained, "or")),
+                        todo);
+    }
+
+    /** With the sum that went wrong in the numbers of the question, where there is room for it. */
+    private String single(final Outcome slip, final Ref ref, final String say, final String todo) {
+        return slipSum(slip, ref)
+                .map(sum -> say + MARKS.getString("here").replace("{numbers}", sum) + todo)
+                .filter(text -> words(text) <= MOST_WORDS)
+                .orElse(say + todo);
+    }
+
+    private Optional<String> slipSum(final Outcome slip, final Ref ref) {
+        if (!(slip.changes().get(0) instanceof Change.AtLine change)) {
+            return Optional.empty();
+        }
+        final double[] gone =
+                SlipFigures.carriedOn(worked, ref, SlipFigures.nothingPinned(worked.plan()))
+                        .run(slip.changes());
+        final boolean fromTheGivens =
+                gone[worked.plan().placeOf(ref).orElseThrow()] == slip.value();
+        final String sum =
+                Telling.slipNumbers(worked.plan(), change.at().slip(), lineOf(change), gone);
+        return Optional.of(sum).filter(told -> fromTheGivens && told.contains(EQUALS));
+    }
+
+    private static int words(final String text) {
+        return text.split(" ").length;
+    }
+
+    /** With what to do, where both together stay short. */
+    private static String withinLimit(final String why, final String todo) {
+        return words(why + todo) <= MOST_WORDS ? why + todo : why;
+    }
+
+    private String pair(final List<Outcome> explained) {
+        final Outcome first = explained.get(0);
+        if (explained.size() > 1) {
+            final String two = either(explained.subList(0, 2), "or-else");
+            return withinLimit(
+                    MARKS.getString("pairs").replace("{either}", two),
+                    " " + MARKS.getString("pairs.do"));
+        }
+        return MARKS.getString("pair")
+                .replace("{first}", clause(first.changes().get(0)))
+                .replace("{second}", clause(first.changes().get(1)))
+                .replace("{line}", name(lineOf(first.changes().get(0))));
+    }
+
+    /** "A, B or C" with the given last joint. */
+    private String either(final List<Outcome> explained, final String joint) {
+        final List<String> ways =
                 explained.stream()
-                        .limit(3)
-                        .map(outcome -> SLIPS.getString(outcome.changes().get(0).id() + ".short"))
+                        .map(Explaining::clauses)
                         .distinct()
-                        .collect(Collectors.joining(MARKS.getString("or")));
-        return fill(
-                MARKS.getString("either").replace("{either}", either)
-                        + " "
-                        + SLIPS.getString(first + ".do"),
-                ref,
-                read,
-                right);
+                        .limit(MOST_ALTERNATIVES)
+                        .toList();
+        final int last = ways.size() - 1;
+        final String first = String.join(MARKS.getString("comma"), ways.subList(0, last));
+        return last == 0 ? ways.get(0) : first + MARKS.getString(joint) + ways.get(last);
     }
 
-    /** No slip is known: what its size tells, else where the working begins. */
-    private String unknown(
-            final Ref ref, final Reading.Read read, final double right, final Optional<Ref> ask) {
-        if (ask.isPresent()) {
-            final String text =
-                    MARKS.getString("ask").replace("{line}", ask.orElseThrow().quantity().words());
-            return fill(text, ref, read, right);
+    private static String clauses(final Outcome outcome) {
+        return outcome.changes().stream()
+                .map(Explaining::clause)
+                .collect(Collectors.joining(MARKS.getString("and")));
+    }
+
+    private static String clause(final Change change) {
+        return SLIPS.getString(change.id() + ".short");
+    }
+
+    private Ref lineOf(final Change change) {
+        return worked.plan()
+                .at(
+                        change instanceof Change.Misread misread
+                                ? misread.place()
+                                : worked.plan().steps().get(change.line()).output());
+    }
+
+    /** A line by name, with the load that it speaks of. */
+    private String name(final Ref line) {
+        final String subject = worked.question().subject(line);
+        final String words = line.quantity().words();
+        return subject.isEmpty()
+                ? words
+                : MARKS.getString("of").replace("{line}", words).replace("{load}", subject);
+    }
+
+    private String question(final Diagnosis found, final String manner) {
+        return found.ask()
+                .map(
+                        line ->
+                                " "
+                                        + MARKS.getString(manner + asking(line))
+                                                .replace("{line}", name(line)))
+                .orElse("");
+    }
+
+    private String asking(final Ref line) {
+        return worked.question().figures().containsKey(line) ? "question.given" : "question";
+    }
+
+    private static String text(final Check check) {
+        String text = MARKS.getString(check.key());
+        for (final Map.Entry<String, String> place : check.places().entrySet()) {
+            text = text.replace(place.getKey(), place.getValue());
         }
-        final List<Step> way = worked.wayTo(ref);
-        final Line line = Telling.line(worked, way.get(0), worked.values());
+        return check.unit().isEmpty()
+                ? text
+                : text.replace("{unit}", MARKS.getString("unit." + check.unit()));
+    }
+
+    /** No slip is known: the line that would tell, else where to open the working. */
+    private String unknown(final Diagnosis found) {
+        if (found.ask().isPresent()) {
+            return MARKS.getString("ask").replace("{question}", question(found, "").strip());
+        }
+        final Ref open = found.open().orElseThrow();
+        return worked.wayTo(open).stream()
+                .filter(step -> step.direction().output().equals(open))
+                .map(step -> opened(found, open, Telling.line(worked, step, worked.values())))
+                .findFirst()
+                .orElseGet(() -> MARKS.getString("unknown.given"));
+    }
+
+    private String opened(final Diagnosis found, final Ref open, final Line line) {
         final String text =
-                MARKS.getString("unknown")
-                        .replace("{formula}", line.formula())
-                        .replace("{numbers}", line.numbers());
-        return fill(text, ref, read, right);
+                MARKS.getString(found.suspected().isEmpty() ? "unknown" : "unknown.single");
+        return text.replace("{open}", MARKS.getString("open"))
+                .replace("{line}", name(open))
+                .replace("{formula}", line.formula())
+                .replace("{numbers}", sum(line.numbers()));
+    }
+
+    /** The sum of a line without what it comes to. */
+    private static String sum(final String numbers) {
+        final int equals = numbers.lastIndexOf(EQUALS);
+        return equals < 0 ? numbers : numbers.substring(0, equals);
     }
 
     private static String fill(

@@ -14,9 +14,7 @@ import wireworthy.working.Danger;
  * @param reading how it was understood
  * @param sound right in itself; empty where the figure has to be asked about or can't be read
  * @param follows right when worked from the learner's own earlier answers
- * @param explained what explains it, the likeliest first; empty where nothing known does
- * @param ask the quantity whose answer would settle which slips it was
- * @param danger what acting on it would lead to, where it is unsound
+ * @param diagnosis what is found out about it where it is unsound
  * @param explanation for people
  */
 public record Mark(
@@ -25,13 +23,37 @@ public record Mark(
         Reading reading,
         Optional<Boolean> sound,
         boolean follows,
-        List<Outcome> explained,
-        Optional<Ref> ask,
-        Optional<Danger> danger,
+        Diagnosis diagnosis,
         String explanation) {
     /** Whether it is sound beyond doubt. */
     public boolean isSound() {
         return sound.orElse(false);
+    }
+
+    /** Whether the figure itself is in question, so that it does not count as an answer yet. */
+    public boolean asksBack() {
+        return sound.isEmpty()
+                || (reading instanceof Reading.Read read && Soundness.belowNothing(ref, read));
+    }
+
+    /** What explains it, the likeliest first; empty where nothing known does. */
+    public List<Outcome> explained() {
+        return diagnosis.explained();
+    }
+
+    /** The pairs of slips that fit it, to be kept until the next problem shows one again. */
+    public List<Outcome> suspected() {
+        return diagnosis.suspected();
+    }
+
+    /** The quantity whose answer would settle which slips it was. */
+    public Optional<Ref> ask() {
+        return diagnosis.ask();
+    }
+
+    /** What acting on it would lead to, where it is unsound. */
+    public Optional<Danger> danger() {
+        return diagnosis.danger();
     }
 
     /** How the figure was understood, in words. */

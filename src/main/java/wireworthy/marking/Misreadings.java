@@ -27,6 +27,11 @@ final class Misreadings {
         return all;
     }
 
+    /** Whether a given may be misread. */
+    static boolean of(final Worked worked, final Ref given) {
+        return of(worked).stream().anyMatch(m -> worked.plan().at(m.place()).equals(given));
+    }
+
     private static void add(
             final List<Change.Misread> all, final int at, final Ref ref, final Reading.Read read) {
         final double value = read.value();

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import wireworthy.rules.Direction;
 import wireworthy.rules.Ref;
 import wireworthy.rules.SlipCatalogue;
 import wireworthy.working.Plan;
@@ -54,9 +55,12 @@ public final class SlipFigures {
     private List<Change> changes(final Ref ref) {
         final Set<Integer> way = new HashSet<>();
         final Set<Integer> read = new HashSet<>();
+        read.add(asked);
         followBack(asked, way, read);
         final List<Change> all = new ArrayList<>();
-        Misreadings.of(worked).stream().filter(m -> read.contains(m.place())).forEach(all::add);
+        Misreadings.of(worked).stream()
+                .filter(m -> read.contains(m.place()) && Double.isNaN(pinned[m.place()]))
+                .forEach(all::add);
         for (final SlipAt slip : plan.slips()) {
             if (way.contains(slip.step())) {
                 all.add(new Change.AtLine(slip));
@@ -98,6 +102,9 @@ public final class SlipFigures {
     /** All values with these things gone wrong. */
     double[] run(final List<Change> gone) {
         final double[] values = worked.values().clone();
+        for (int place = 0; place < values.length; place++) {
+            values[place] = Double.isNaN(pinned[place]) ? values[place] : pinned[place];
+        }
         final Map<Integer, SlipAt> slipping = new HashMap<>();
         double factor = 1;
         for (final Change change : gone) {
@@ -127,26 +134,43 @@ public final class SlipFigures {
         return pairs;
     }
 
-    /** The lines on the way that a learner could be asked for, the earliest first. */
+    /** How many different slips lie on the way. */
+    long count() {
+        return changes.stream().map(Change::id).distinct().count();
+    }
+
+    /** The places of the lines that a learner could be asked for, the earliest first. */
     List<Integer> linesBetween() {
         final Set<Integer> way = new HashSet<>();
         followBack(asked, way, new HashSet<>());
         return way.stream()
                 .sorted()
-                .map(i -> plan.steps().get(i).output())
-                .filter(place -> place != asked)
+                .map(plan.steps()::get)
+                .filter(SlipFigures::told)
+                .map(Step::output)
+                .filter(place -> place != asked && Double.isNaN(pinned[place]))
                 .toList();
     }
 
-    /** Whether replaying with intermediate results of one or two figures gives a value. */
-    boolean roundedTooEarly(final double low, final double high) {
-        for (int figures = 1; figures <= 2; figures++) {
-            final double rounded = rounded(figures);
-            if (rounded >= low && rounded <= high) {
-                return true;
-            }
-        }
-        return false;
+    /** The places of the givens on the way that may have been misread. */
+    List<Integer> givensInDoubt() {
+        return changes.stream()
+                .filter(Change.Misread.class::isInstance)
+                .map(change -> ((Change.Misread) change).place())
+                .filter(place -> place != asked)
+                .distinct()
+                .toList();
+    }
+
+    /** Whether a line has a sum of its own, rather than only carrying a value over. */
+    static boolean told(final Step step) {
+        return step.direction().reading() != Direction.Reading.CARRIED;
+    }
+
+    /** Whether replaying with intermediate results of so many figures gives a value. */
+    boolean roundedTo(final int figures, final double low, final double high) {
+        final double rounded = rounded(figures);
+        return rounded >= low && rounded <= high;
     }
 
     private double rounded(final int figures) {
@@ -158,7 +182,9 @@ public final class SlipFigures {
             }
             final double value = step.direction().arithmetic().of(x, plan.setting());
             final boolean keep = step.output() == asked || Double.isNaN(value) || value == 0;
-            values[step.output()] = keep ? value : round(value, figures, step);
+            // What is looked up, rather than worked out, stands there as it is.
+            final boolean whole = keep || step.direction().formula().inWords();
+            values[step.output()] = whole ? value : round(value, figures, step);
         }
         return values[asked];
     }

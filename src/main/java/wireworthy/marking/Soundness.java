@@ -3,6 +3,7 @@ package wireworthy.marking;
 import java.util.List;
 import wireworthy.facts.FuseSeries;
 import wireworthy.facts.FuseSeriesTable;
+import wireworthy.rules.Dimension;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
@@ -36,6 +37,14 @@ final class Soundness {
                     value >= right * (1 - EVEN) - typed.lastDigit() / 2;
             default -> Math.abs(value - right) <= tolerance(plan, values, ref.quantity(), right);
         };
+    }
+
+    /** Whether a figure is less than nothing where nothing is the least there is. */
+    static boolean belowNothing(final Ref ref, final Reading.Read typed) {
+        final Dimension dimension = ref.quantity().dimension();
+        return typed.value() < 0
+                && dimension != Dimension.TEMPERATURE
+                && dimension != Dimension.GAUGE;
     }
 
     /** SI tolerance of a number; that of volts left after a drop goes by the drop. */

@@ -14,8 +14,8 @@ public final class BankProof {
     private static final int MOST_WORDS = 45;
     private static final int LOOKED_AT = 100;
 
-    /** As many as about 500 different problems give; one learner is never shown one twice. */
-    private static final int MOST_REPEATS = 10;
+    /** As many as about 300 different problems give; one learner is never shown one twice. */
+    private static final int MOST_REPEATS = 15;
 
     private final Draw draw;
     private final int times;

@@ -25,7 +25,7 @@ public final class Chooser {
     private static final double HUNTED = 0.6;
 
     private final List<Template> templates;
-    private final List<Answered> history;
+    private final Lately lately;
     private final long day;
     private final Skills skills;
     private final SplitMix random;
@@ -36,7 +36,7 @@ public final class Chooser {
             final long day,
             final long seed) {
         this.templates = templates;
-        this.history = history;
+        this.lately = new Lately(history, day);
         this.day = day;
         this.skills = Skills.of(history);
         this.random = SplitMix.of(seed + "/" + history.size());
@@ -77,12 +77,8 @@ public final class Chooser {
         return new Choice(template, random.below(SEEDS) + 1L, why);
     }
 
-    private Optional<Answered> last() {
-        return history.isEmpty() ? Optional.empty() : Optional.of(history.get(history.size() - 1));
-    }
-
     private Optional<Choice> afterError() {
-        final List<Answered> running = lastOfOneTemplate();
+        final List<Answered> running = lately.lastOfOneTemplate();
         final long problems = running.stream().mapToLong(Answered::seed).distinct().count();
         if (problems != 1 || running.stream().allMatch(Answered::rightUnaided)) {
             return Optional.empty();
@@ -93,25 +89,9 @@ public final class Chooser {
                 .map(t -> choice(t, "The last one went wrong: here is one like it"));
     }
 
-    /**
-     * Today's answers to the last template, back to another one: two problems once there was a
-     * twin.
-     */
-    private List<Answered> lastOfOneTemplate() {
-        final List<Answered> running = new ArrayList<>();
-        for (int i = history.size() - 1; i >= 0; i--) {
-            final Answered each = history.get(i);
-            if (each.day() != day
-                    || !each.template().equals(history.get(history.size() - 1).template())) {
-                break;
-            }
-            running.add(each);
-        }
-        return running;
-    }
-
     private Optional<Choice> openingPair() {
-        return last().map(Answered::skill)
+        return lately.last()
+                .map(Answered::skill)
                 .filter(skill -> skills.answers(skill) == 1)
                 .flatMap(skill -> best(templatesOf(Set.of(skill))))
                 .map(t -> choice(t, "Still new: " + t.skill().words() + ", a second time"));
@@ -132,13 +112,14 @@ public final class Chooser {
 
     /** Where the last skill is stuck: the one it stands on that is likeliest to go wrong. */
     private Optional<Choice> weakestPrerequisite() {
-        return last().map(Answered::skill)
-                .filter(this::stuck)
+        return lately.last()
+                .map(Answered::skill)
+                .filter(lately::stuck)
                 .flatMap(
                         stuck ->
                                 Prerequisites.of(stuck).stream()
                                         .filter(offered()::contains)
-                                        .filter(skill -> !stuck(skill))
+                                        .filter(skill -> !lately.stuck(skill))
                                         .min(Comparator.comparingDouble(this::chance)))
                 .flatMap(skill -> best(templatesOf(Set.of(skill))))
                 .map(t -> choice(t, "First what it stands on: " + t.skill().words()));
@@ -183,7 +164,7 @@ public final class Chooser {
                 offered().stream()
                         .filter(this::loose)
                         .filter(this::ready)
-                        .filter(skill -> !stuck(skill))
+                        .filter(skill -> !lately.stuck(skill))
                         .sorted(Comparator.comparing(skill -> skills.answers(skill) == 0))
                         .limit(OPEN)
                         .filter(this::mixes)
@@ -224,23 +205,9 @@ public final class Chooser {
                 .allMatch(needed -> chance(needed) >= READY);
     }
 
-    /** Eight tries today without three right running: left for another day. */
-    private boolean stuck(final Skill skill) {
-        final List<Answered> tries =
-                history.stream().filter(a -> a.day() == day && a.skill() == skill).toList();
-        int running = 0;
-        for (final Answered each : tries) {
-            running = each.rightUnaided() ? running + 1 : 0;
-            if (running == 3) {
-                return false;
-            }
-        }
-        return tries.size() >= 8;
-    }
-
     /** Never one skill twice running. */
     private boolean mixes(final Skill skill) {
-        return last().filter(a -> a.skill() == skill).isEmpty();
+        return lately.last().filter(a -> a.skill() == skill).isEmpty();
     }
 
     private Set<Skill> offered() {
@@ -254,11 +221,14 @@ public final class Chooser {
     }
 
     /**
-     * The one whose chance is nearest to {@value #WANTED}; of equals one seldom asked, then lots.
+     * The one whose chance is nearest to {@value #WANTED}; of equals one seldom asked, then the
+     * skill that comes first while it is new, then lots.
      */
     private Optional<Template> best(final List<Template> among) {
         final Comparator<Template> order =
-                Comparator.comparingDouble(this::offWanted).thenComparingLong(this::asked);
+                Comparator.comparingDouble(this::offWanted)
+                        .thenComparingLong(lately::asked)
+                        .thenComparing(this::skillWhileNew);
         final List<Template> equals = new ArrayList<>();
         among.stream()
                 .min(order)
@@ -276,7 +246,8 @@ public final class Chooser {
         return Math.abs(skills.chance(template.skill(), day, template.difficulty()) - WANTED);
     }
 
-    private long asked(final Template template) {
-        return history.stream().filter(a -> a.template().equals(template.fullId())).count();
+    /** New skills in their order; before them all that are not new. */
+    private Skill skillWhileNew(final Template template) {
+        return skills.answers(template.skill()) == 0 ? template.skill() : Skill.UNITS_AND_PREFIXES;
     }
 }

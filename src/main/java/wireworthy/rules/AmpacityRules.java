@@ -262,12 +262,13 @@ final class AmpacityRules {
 
     private static double rowCarrying(final double[] x, final Setting s) {
         final CableTable table = s.table();
-        return table.rows().stream()
-                .filter(row -> row.sectionMm2() <= table.largestSectionMm2() * (1 + 1e-9))
-                .filter(row -> carries(table, row, x[0], x[1]))
-                .mapToDouble(row -> row.sectionMm2() * MM2)
-                .findFirst()
-                .orElse(Double.NaN);
+        for (final CableTable.Row row : table.rows()) {
+            if (row.sectionMm2() <= table.largestSectionMm2() * (1 + 1e-9)
+                    && carries(table, row, x[0], x[1])) {
+                return row.sectionMm2() * MM2;
+            }
+        }
+        return Double.NaN;
     }
 
     private static boolean carries(

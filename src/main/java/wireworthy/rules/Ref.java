@@ -11,4 +11,15 @@ public record Ref(Quantity quantity, int subject) {
     public static Ref circuit(final Quantity quantity) {
         return new Ref(quantity, CIRCUIT);
     }
+
+    /** Spelt out, because maps of references are asked all the time. */
+    @Override
+    public boolean equals(final Object other) {
+        return other instanceof Ref ref && ref.quantity == quantity && ref.subject == subject;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * quantity.hashCode() + subject;
+    }
 }

@@ -60,10 +60,12 @@ final class SectionRules {
     }
 
     private static double sizeFor(final double needed, final Setting s) {
-        return DoubleStream.of(sizes(s))
-                .filter(size -> size >= needed * (1 - EVEN))
-                .findFirst()
-                .orElse(Double.NaN);
+        for (final double size : sizes(s)) {
+            if (size >= needed * (1 - EVEN)) {
+                return size;
+            }
+        }
+        return Double.NaN;
     }
 
     private static double sizeBelow(final double size, final Setting s) {

@@ -50,10 +50,12 @@ public record Setting(
 
     /** The next rating at or above a current, A, of the first series that reaches it. */
     public static OptionalDouble mainRatingFor(final double amps) {
-        return FuseSeriesTable.risingToMain().stream()
-                .map(each -> each.atOrAbove(amps))
-                .filter(OptionalDouble::isPresent)
-                .findFirst()
-                .orElse(OptionalDouble.empty());
+        for (final FuseSeries each : FuseSeriesTable.risingToMain()) {
+            final OptionalDouble rating = each.atOrAbove(amps);
+            if (rating.isPresent()) {
+                return rating;
+            }
+        }
+        return OptionalDouble.empty();
     }
 }

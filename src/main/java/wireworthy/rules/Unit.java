@@ -18,6 +18,22 @@ record Unit(String word, String shown, String name, BigDecimal factor, BigDecima
         return new Unit(word, shown, name, factor, BigDecimal.ZERO);
     }
 
+    /** Spelt out: at start, units are compared before a record's own comparison could be made. */
+    @Override
+    public boolean equals(final Object other) {
+        return other instanceof Unit unit
+                && unit.word.equals(word)
+                && unit.shown.equals(shown)
+                && unit.name.equals(name)
+                && unit.factor.equals(factor)
+                && unit.zero.equals(zero);
+    }
+
+    @Override
+    public int hashCode() {
+        return word.hashCode();
+    }
+
     BigDecimal si(final BigDecimal value) {
         return value.multiply(factor).add(zero);
     }

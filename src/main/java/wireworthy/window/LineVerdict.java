@@ -19,7 +19,7 @@ enum LineVerdict {
     }
 
     static LineVerdict of(final Mark mark) {
-        if (mark.sound().isEmpty()) {
+        if (mark.asksBack()) {
             return UNREAD;
         }
         if (mark.isSound()) {

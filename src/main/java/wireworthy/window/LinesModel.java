@@ -127,7 +127,7 @@ public final class LinesModel {
     }
 
     private void keep(final LineRow row, final List<Mark> marks) {
-        markOf(row, marks).filter(mark -> mark.sound().isPresent()).ifPresent(m -> keep(row, m));
+        markOf(row, marks).filter(mark -> !mark.asksBack()).ifPresent(m -> keep(row, m));
     }
 
     private void keep(final LineRow row, final Mark mark) {

@@ -41,10 +41,7 @@ final class LinesView extends VBox implements LineView.Doing {
     }
 
     private static List<Node> end(final Optional<Mark> mark, final Function<Mark, Node> wayOn) {
-        return mark.filter(now -> now.sound().isPresent())
-                .map(wayOn)
-                .map(List::of)
-                .orElse(List.of());
+        return mark.filter(now -> !now.asksBack()).map(wayOn).map(List::of).orElse(List.of());
     }
 
     /** Puts the keyboard into the field of a line. */

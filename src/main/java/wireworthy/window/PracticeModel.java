@@ -96,7 +96,7 @@ public final class PracticeModel {
     }
 
     private Beside besideFor(final Mark marked) {
-        if (marked.sound().isEmpty()) {
+        if (marked.asksBack()) {
             return Beside.ASKED_BACK;
         }
         if (settlingLine().isPresent()) {

@@ -23,7 +23,7 @@ public final class Plan {
     private final Setting setting;
     private final List<Ref> places;
     private final Map<Ref, Integer> placeOf;
-    private final Map<Quantity, List<Integer>> placesOf;
+    private final Map<Quantity, List<Ref>> refsOf;
     private final Step[] steps;
     private final List<Step> lines;
     private final List<Ref> assumed;
@@ -50,7 +50,7 @@ public final class Plan {
         for (int i = 0; i < places.size(); i++) {
             placeOf.putIfAbsent(places.get(i), i);
         }
-        this.placesOf = placesByQuantity();
+        this.refsOf = refsByQuantity();
         this.steps = lines.stream().map(this::step).toArray(Step[]::new);
         this.lines = List.of(steps);
         this.assumptions =
@@ -60,10 +60,10 @@ public final class Plan {
         this.slips = allSlips();
     }
 
-    private Map<Quantity, List<Integer>> placesByQuantity() {
-        return placeOf.values().stream()
-                .sorted(Comparator.comparingInt(place -> places.get(place).subject()))
-                .collect(Collectors.groupingBy(place -> places.get(place).quantity()));
+    private Map<Quantity, List<Ref>> refsByQuantity() {
+        return placeOf.keySet().stream()
+                .sorted(Comparator.comparingInt(Ref::subject))
+                .collect(Collectors.groupingBy(Ref::quantity));
     }
 
     private Step step(final Direction line) {
@@ -136,9 +136,19 @@ public final class Plan {
         return Optional.ofNullable(placeOf.get(ref));
     }
 
-    /** The places of a quantity: the circuit's own, then those of the loads in their order. */
-    public List<Integer> placesOf(final Quantity quantity) {
-        return placesOf.getOrDefault(quantity, List.of());
+    /**
+     * The value of a reference; NaN where the plan has none.
+     *
+     * @param values SI by place
+     */
+    double value(final Ref ref, final double[] values) {
+        final Integer place = placeOf.get(ref);
+        return place == null ? Double.NaN : values[place];
+    }
+
+    /** What a quantity stands for: the circuit's own, then those of the loads in their order. */
+    public List<Ref> refsOf(final Quantity quantity) {
+        return refsOf.getOrDefault(quantity, List.of());
     }
 
     /**

@@ -1,6 +1,7 @@
 package wireworthy.working;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -23,10 +24,14 @@ final class Planner {
 
     private final Shape shape;
     private final List<Direction> directions;
+    private final Network network;
+    private final RoadMap map;
 
     Planner(final Shape shape) {
         this.shape = shape;
         this.directions = holding(shape);
+        this.network = new Network(directions);
+        this.map = map();
     }
 
     private static List<Direction> holding(final Shape shape) {
@@ -72,10 +77,17 @@ final class Planner {
 
     /** The plan for all of what is asked that can be had. */
     Plan plan() {
-        final RoadMap map = map();
+        return plan(shape.find());
+    }
+
+    /** The plan for all of these that can be had. */
+    Plan plan(final Collection<Quantity> find) {
         final Map<Ref, Direction> lines = new LinkedHashMap<>();
         final List<Ref> sources = new ArrayList<>();
-        asked().filter(map::reaches).forEach(ref -> map.linesTo(ref, lines, sources));
+        find.stream()
+                .flatMap(this::refs)
+                .filter(map::reaches)
+                .forEach(ref -> map.linesTo(ref, lines, sources));
         final Set<Ref> assumed = new LinkedHashSet<>(sources);
         assumed.removeAll(shape.figures());
         return new Plan(
@@ -83,10 +95,6 @@ final class Planner {
                 shape.figures(),
                 List.copyOf(assumed),
                 List.copyOf(lines.values()));
-    }
-
-    private java.util.stream.Stream<Ref> asked() {
-        return shape.find().stream().flatMap(this::refs);
     }
 
     /** What an asked quantity stands for: the circuit's own, or that of each load of the list. */
@@ -99,42 +107,41 @@ final class Planner {
     }
 
     private RoadMap map() {
-        final RoadMap map = fromGivens(directions, ref -> true);
-        assume(map);
-        return map;
+        final RoadMap all = fromGivens(network, ref -> true);
+        assume(all);
+        return all;
     }
 
-    private RoadMap fromGivens(final List<Direction> roads, final Predicate<Ref> wanted) {
-        final RoadMap map = new RoadMap(roads);
-        shape.figures().stream().filter(wanted).forEach(ref -> map.start(ref, 0, false));
-        map.explore();
-        return map;
+    private RoadMap fromGivens(final Network among, final Predicate<Ref> wanted) {
+        final RoadMap from = new RoadMap(among);
+        shape.figures().stream().filter(wanted).forEach(ref -> from.start(ref, 0, false));
+        from.explore();
+        return from;
     }
 
-    private void assume(final RoadMap map) {
+    private void assume(final RoadMap from) {
         Assumptions.numeric().stream()
                 .filter(q -> Assumptions.of(q, shape.setting()).isPresent())
-                .forEach(q -> map.start(Ref.circuit(q), ASSUMING, true));
-        map.explore();
+                .forEach(q -> from.start(Ref.circuit(q), ASSUMING, true));
+        from.explore();
     }
 
     /** What would have to be given besides, to find a quantity that can't be had; may be empty. */
     List<Quantity> missingFor(final Quantity quantity) {
-        final RoadMap map = map();
-        final List<Quantity> missing = missing(map, quantity);
-        return missing.isEmpty() ? missing(fromGivens(directions, ref -> true), quantity) : missing;
+        final List<Quantity> missing = missing(map(), quantity);
+        return missing.isEmpty() ? missing(fromGivens(network, ref -> true), quantity) : missing;
     }
 
-    private List<Quantity> missing(final RoadMap map, final Quantity quantity) {
+    private List<Quantity> missing(final RoadMap from, final Quantity quantity) {
         final Set<Ref> known = new LinkedHashSet<>();
-        Missing.PRIMARY.stream().map(Ref::circuit).filter(map::reaches).forEach(known::add);
-        Missing.offer(map, quantity);
+        Missing.PRIMARY.stream().map(Ref::circuit).filter(from::reaches).forEach(known::add);
+        Missing.offer(from, quantity);
         final Ref asked = refs(quantity).findFirst().orElseThrow();
-        if (!map.reaches(asked)) {
+        if (!from.reaches(asked)) {
             return List.of();
         }
         final List<Ref> sources = new ArrayList<>();
-        map.linesTo(asked, new LinkedHashMap<>(), sources);
+        from.linesTo(asked, new LinkedHashMap<>(), sources);
         return sources.stream()
                 .filter(ref -> !known.contains(ref) && !shape.figures().contains(ref))
                 .map(Ref::quantity)
@@ -144,28 +151,28 @@ final class Planner {
 
     /** For each given that the other givens also determine, the plan that works it from them. */
     Map<Ref, Plan> checks() {
-        final List<Direction> relations =
-                directions.stream().filter(d -> d.reading() == Reading.RELATION).toList();
+        final Network relations =
+                new Network(
+                        directions.stream().filter(d -> d.reading() == Reading.RELATION).toList());
         final Map<Ref, Plan> checks = new LinkedHashMap<>();
         for (final Ref given : shape.figures()) {
-            if (relations.stream().anyMatch(d -> d.output().equals(given))) {
+            if (relations.gives(given)) {
                 check(given, relations, checks);
             }
         }
         return checks;
     }
 
-    private void check(
-            final Ref given, final List<Direction> relations, final Map<Ref, Plan> checks) {
-        final RoadMap map = fromGivens(relations, ref -> !ref.equals(given));
-        if (map.reaches(given)) {
+    private void check(final Ref given, final Network relations, final Map<Ref, Plan> checks) {
+        final RoadMap others = fromGivens(relations, ref -> !ref.equals(given));
+        if (others.reaches(given)) {
             final Map<Ref, Direction> lines = new LinkedHashMap<>();
-            map.linesTo(given, lines, new ArrayList<>());
-            final List<Ref> others =
+            others.linesTo(given, lines, new ArrayList<>());
+            final List<Ref> givens =
                     shape.figures().stream().filter(ref -> !ref.equals(given)).toList();
             checks.put(
                     given,
-                    new Plan(shape.setting(), others, List.of(), List.copyOf(lines.values())));
+                    new Plan(shape.setting(), givens, List.of(), List.copyOf(lines.values())));
         }
     }
 }

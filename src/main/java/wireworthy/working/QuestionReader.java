@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import tools.jackson.databind.JsonNode;
 import wireworthy.rules.Dimension;
-import wireworthy.rules.Figures;
+import wireworthy.rules.FiguresRead;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
@@ -19,6 +19,8 @@ public final class QuestionReader {
     private static final int MOST_LOADS = 60;
     private static final int MOST_SECTIONS = 100;
     private static final int LONGEST_NAME = 120;
+
+    private static final FiguresRead FIGURES = new FiguresRead();
 
     /** What may be said of a load of a list, by its key. */
     public static final Map<String, Quantity> LOAD_KEYS =
@@ -78,7 +80,9 @@ public final class QuestionReader {
         if (!given.isObject()) {
             throw new Unworkable("given", "\"given\" is an object of quantities");
         }
-        given.properties().forEach(entry -> entry("given." + entry.getKey(), entry.getValue()));
+        for (final Map.Entry<String, JsonNode> entry : given.properties()) {
+            entry("given." + entry.getKey(), entry.getValue());
+        }
     }
 
     private void entry(final String where, final JsonNode value) {
@@ -141,7 +145,7 @@ public final class QuestionReader {
 
     private static Reading.Read figure(
             final String where, final Quantity quantity, final String typed) {
-        final Reading reading = Figures.read(typed, quantity.dimension(), true);
+        final Reading reading = FIGURES.read(typed, quantity.dimension());
         if (reading instanceof Reading.Unclear unclear) {
             throw new Unworkable(where, unclear.question());
         }
@@ -228,7 +232,7 @@ public final class QuestionReader {
         if (asked.isEmpty() || asked.size() > Quantity.values().length) {
             throw new Unworkable("find", "name at least one quantity to find");
         }
-        return asked.stream().distinct().toList();
+        return List.copyOf(new LinkedHashSet<>(asked));
     }
 
     private static Quantity asked(final String where, final JsonNode id) {

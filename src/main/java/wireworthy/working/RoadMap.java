@@ -1,8 +1,6 @@
 package wireworthy.working;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,24 +18,16 @@ import wireworthy.rules.Ref;
 final class RoadMap {
     private record Candidate(double cost, int order, Direction direction, boolean assumed) {}
 
-    private final List<Direction> directions;
-    private final Map<Ref, List<Integer>> users = new HashMap<>();
+    private final Network network;
     private final int[] missing;
     private final Map<Ref, Road> roads = new LinkedHashMap<>();
     private final PriorityQueue<Candidate> queue =
             new PriorityQueue<>(
                     Comparator.comparingDouble(Candidate::cost).thenComparingInt(Candidate::order));
 
-    RoadMap(final List<Direction> directions) {
-        this.directions = directions;
-        this.missing = new int[directions.size()];
-        for (int i = 0; i < directions.size(); i++) {
-            final List<Ref> inputs = directions.get(i).formula().inputs();
-            missing[i] = inputs.size();
-            for (final Ref input : inputs) {
-                users.computeIfAbsent(input, any -> new ArrayList<>()).add(i);
-            }
-        }
+    RoadMap(final Network network) {
+        this.network = network;
+        this.missing = network.inputs();
     }
 
     /** Sets out from a value at hand, unless a road to it was found before. */
@@ -61,7 +51,7 @@ final class RoadMap {
 
     private void reach(final Ref ref, final Road road) {
         roads.put(ref, road);
-        for (final int user : users.getOrDefault(ref, List.of())) {
+        for (final int user : network.users(ref)) {
             missing[user]--;
             if (missing[user] == 0) {
                 offer(user);
@@ -70,7 +60,7 @@ final class RoadMap {
     }
 
     private void offer(final int order) {
-        final Direction direction = directions.get(order);
+        final Direction direction = network.direction(order);
         double cost = direction.cost();
         boolean assumed = false;
         for (final Ref input : direction.formula().inputs()) {

@@ -35,15 +35,14 @@ record Shape(Setting setting, List<Ref> figures, List<Set<Quantity>> loads, List
     /** The text that tells shapes apart. */
     static String key(final Question question) {
         final StringBuilder key = new StringBuilder();
-        question.figures()
-                .keySet()
-                .forEach(r -> key.append(r.quantity().id()).append(r.subject()).append(','));
-        key.append('|').append(question.names()).append('|').append(question.loads().size());
-        return key.append('|')
-                .append(question.available())
-                .append('|')
-                .append(question.find())
-                .toString();
+        for (final Ref ref : question.figures().keySet()) {
+            key.append(ref.quantity().id()).append(ref.subject()).append(',');
+        }
+        key.append(question.names()).append(question.loads().size()).append(question.available());
+        for (final Quantity asked : question.find()) {
+            key.append(asked.id()).append(',');
+        }
+        return key.toString();
     }
 
     private static Set<Quantity> given(final Question question, final int subject) {

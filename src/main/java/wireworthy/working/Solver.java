@@ -1,13 +1,12 @@
 package wireworthy.working;
 
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
@@ -20,7 +19,7 @@ public final class Solver {
     private static final double CONTRADICTION = 0.01;
 
     private record Prepared(
-            Plan plan, Map<Ref, Plan> checks, Map<Quantity, List<Quantity>> missing) {}
+            Plan plan, Plan around, Map<Ref, Plan> checks, Map<Quantity, List<Quantity>> missing) {}
 
     private static final List<Quantity> AROUND =
             List.of(
@@ -38,7 +37,6 @@ public final class Solver {
                     Quantity.SECTION_FOR_AMPACITY,
                     Quantity.SHORT_CIRCUIT_CURRENT);
 
-    private final Map<String, Plan> widePlans = new ConcurrentHashMap<>();
     private final Map<String, Prepared> prepared = new ConcurrentHashMap<>();
 
     /**
@@ -55,36 +53,37 @@ public final class Solver {
      * Nothing is refused; what can't be had is left out.
      */
     public Worked widely(final Question question) {
-        final Set<Quantity> find = new LinkedHashSet<>(question.find());
-        find.addAll(AROUND);
         final Question wide =
                 new Question(
                         question.figures(),
                         question.names(),
                         question.loads(),
                         question.available(),
-                        List.copyOf(find),
+                        List.copyOf(around(question.find())),
                         Map.of());
-        final Plan plan = wide(Shape.key(question), key -> new Planner(Shape.of(wide)).plan());
-        return new Worked(wide, plan, plan.run(plan.start(givens(wide))), Map.of());
+        final Plan plan = prepared(question).around();
+        return new Worked(wide, plan, plan.run(plan.start(values(wide.figures()))), Map.of());
     }
 
-    private Plan wide(final String key, final Function<String, Plan> planned) {
-        if (widePlans.size() > MOST_PLANS) {
-            widePlans.clear();
+    private static Set<Quantity> around(final List<Quantity> find) {
+        final Set<Quantity> all = new LinkedHashSet<>(find);
+        all.addAll(AROUND);
+        return all;
+    }
+
+    private static double[] values(final Map<Ref, Reading.Read> figures) {
+        final double[] values = new double[figures.size()];
+        int next = 0;
+        for (final Reading.Read figure : figures.values()) {
+            values[next++] = figure.value();
         }
-        return widePlans.computeIfAbsent(key, planned);
-    }
-
-    private static double[] givens(final Question question) {
-        return question.figures().values().stream().mapToDouble(Reading.Read::value).toArray();
+        return values;
     }
 
     private Worked work(final Question question, final Prepared ready) {
         refuseNonsense(question);
-        final double[] givens = givens(question);
-        contradictions(question, ready.checks(), givens);
-        final double[] values = ready.plan().run(ready.plan().start(givens));
+        ready.checks().forEach((given, plan) -> check(question, given, plan));
+        final double[] values = ready.plan().run(ready.plan().start(values(question.figures())));
         return new Worked(question, ready.plan(), values, ready.missing()).checked();
     }
 
@@ -101,11 +100,11 @@ public final class Solver {
         final Plan plan = planner.plan();
         final Map<Quantity, List<Quantity>> missing = new LinkedHashMap<>();
         for (final Quantity asked : shape.find()) {
-            if (plan.placesOf(asked).isEmpty()) {
+            if (plan.refsOf(asked).isEmpty()) {
                 missing.put(asked, planner.missingFor(asked));
             }
         }
-        return new Prepared(plan, planner.checks(), missing);
+        return new Prepared(plan, planner.plan(around(shape.find())), planner.checks(), missing);
     }
 
     private static void refuseNonsense(final Question question) {
@@ -122,29 +121,10 @@ public final class Solver {
     }
 
     /** Says which given the others contradict by more than 1 %. */
-    private static void contradictions(
-            final Question question, final Map<Ref, Plan> checks, final double[] givens) {
-        final Map<Ref, Double> values = new HashMap<>();
-        int next = 0;
-        for (final Ref ref : question.figures().keySet()) {
-            values.put(ref, givens[next++]);
-        }
-        checks.forEach((given, plan) -> check(question, given, plan, values));
-    }
-
-    private static void check(
-            final Question question,
-            final Ref given,
-            final Plan plan,
-            final Map<Ref, Double> values) {
-        final double[] others =
-                question.figures().keySet().stream()
-                        .filter(ref -> !ref.equals(given))
-                        .mapToDouble(ref -> values.getOrDefault(ref, Double.NaN))
-                        .toArray();
-        final double[] run = plan.run(plan.start(others));
-        final double worked = run[plan.placeOf(given).orElseThrow()];
-        final double typed = values.getOrDefault(given, Double.NaN);
+    private static void check(final Question question, final Ref given, final Plan plan) {
+        final Map<Ref, Reading.Read> others = new LinkedHashMap<>(question.figures());
+        final double typed = Optional.ofNullable(others.remove(given)).orElseThrow().value();
+        final double worked = plan.value(given, plan.run(plan.start(values(others))));
         if (Math.abs(worked - typed) > CONTRADICTION * Math.abs(typed)) {
             throw new Unworkable(
                     "given." + given.quantity().id(), says(plan, given, typed, worked));

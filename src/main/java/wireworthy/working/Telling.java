@@ -2,6 +2,7 @@ package wireworthy.working;
 
 import static wireworthy.rules.Quantity.*;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import wireworthy.facts.CableTable;
@@ -23,10 +24,13 @@ public final class Telling {
 
     /** The lines that are told: those that only carry a value over are told where asked for. */
     public static List<Line> lines(final Worked worked) {
-        return worked.plan().steps().stream()
-                .filter(step -> told(step.direction(), worked.question()))
-                .map(step -> line(worked, step, worked.values()))
-                .toList();
+        final List<Line> lines = new ArrayList<>();
+        for (final Step step : worked.plan().steps()) {
+            if (told(step.direction(), worked.question())) {
+                lines.add(line(worked, step, worked.values()));
+            }
+        }
+        return lines;
     }
 
     /** The lines told on the way to a value; it is the last, even if it only carries one over. */
@@ -64,7 +68,7 @@ public final class Telling {
     /** The numbers of a line gone wrong. */
     public static String slipNumbers(
             final Plan plan, final Slip slip, final Ref ref, final double[] values) {
-        final double value = values[plan.placeOf(ref).orElseThrow()];
+        final double value = plan.value(ref, values);
         return numbers(plan, slip.formula(), values, ref, value);
     }
 
@@ -86,13 +90,9 @@ public final class Telling {
             final double[] values,
             final Ref ref,
             final double value) {
-        final String sum = formula.fill(in -> number(in, values[placeOf(plan, in)], formula));
+        final String sum = formula.fill(in -> number(in, plan.value(in, values), formula));
         final String result = Double.isNaN(value) ? "nothing fits" : exact(ref.quantity(), value);
         return formula.onlyCopies() ? result : sum + " = " + result;
-    }
-
-    private static int placeOf(final Plan plan, final Ref ref) {
-        return plan.placeOf(ref).orElseThrow();
     }
 
     private static String number(final Ref ref, final double value, final Formula formula) {

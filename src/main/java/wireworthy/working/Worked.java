@@ -28,16 +28,13 @@ public record Worked(
 
     /** SI value; empty where the plan has none or nothing fits. */
     public OptionalDouble value(final Ref ref) {
-        return plan.placeOf(ref)
-                .map(place -> values[place])
-                .filter(value -> !value.isNaN())
-                .map(OptionalDouble::of)
-                .orElse(OptionalDouble.empty());
+        final double value = plan.value(ref, values);
+        return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
     }
 
     /** What an asked quantity stands for, in the order of the loads. */
     public List<Ref> refs(final Quantity asked) {
-        return plan.placesOf(asked).stream().map(plan::at).toList();
+        return plan.refsOf(asked);
     }
 
     /** Why an asked quantity has no value; empty where it has one, or where no rating fits. */
@@ -46,10 +43,12 @@ public record Worked(
         if (refs.isEmpty()) {
             return Optional.of(unreached(asked));
         }
-        return refs.stream()
-                .filter(ref -> value(ref).isEmpty())
-                .findFirst()
-                .flatMap(this::firstRefusal);
+        for (final Ref ref : refs) {
+            if (value(ref).isEmpty()) {
+                return firstRefusal(ref);
+            }
+        }
+        return Optional.empty();
     }
 
     private Unworkable unreached(final Quantity asked) {
@@ -124,12 +123,12 @@ public record Worked(
                 throw new Unworkable("given", negative(ref.quantity()));
             }
         }
-        final List<Unworkable> problems =
-                question.find().stream().map(this::problem).flatMap(Optional::stream).toList();
-        if (problems.size() == question.find().size()) {
-            throw problems.get(0);
+        for (final Quantity asked : question.find()) {
+            if (problem(asked).isEmpty()) {
+                return this;
+            }
         }
-        return this;
+        throw problem(question.find().get(0)).orElseThrow();
     }
 
     private static String negative(final Quantity quantity) {

@@ -67,6 +67,11 @@ class ChooserTest {
     }
 
     @Test
+    void aBeginnerBeginsWithCurrentFromPower() {
+        assertThat(next(0).template().skill()).isEqualTo(Skill.CURRENT_FROM_POWER);
+    }
+
+    @Test
     void asksANewSkillTwiceInARowAndThenAnother() {
         final Choice first = next(0);
         answer(first, 0, true);

@@ -44,8 +44,9 @@ public final class Conductor extends GridPane {
         }
         boolean parted = false;
         for (final Comparison.Row each : comparison.rows()) {
+            final String parting = parted ? "here they part again" : "here they part";
             parted |= each.parts();
-            addRow(each, row++, parted);
+            addRow(each, row++, parted, parting);
         }
     }
 
@@ -69,12 +70,13 @@ public final class Conductor extends GridPane {
         return column;
     }
 
-    private void addRow(final Comparison.Row row, final int at, final boolean parted) {
+    private void addRow(
+            final Comparison.Row row, final int at, final boolean parted, final String parting) {
         add(rail(), TRUNK, at);
         add(sound(row), SOUND, at);
         if (parted) {
             add(branch(), BRANCH, at);
-            add(wrong(row), WRONG, at);
+            add(wrong(row, parting), WRONG, at);
         }
     }
 
@@ -97,13 +99,13 @@ public final class Conductor extends GridPane {
         return subject.isEmpty() ? row.sound().formula() : subject + ": " + row.sound().formula();
     }
 
-    private static Node wrong(final Comparison.Row row) {
+    private static Node wrong(final Comparison.Row row, final String parting) {
         final List<Node> parts = new ArrayList<>();
         parts.add(small(row.sound().ref().quantity().words()));
         final String numbers = row.wrong().orElse(row.sound().numbers());
         if (row.parts()) {
             parts.add(numbers(numbers));
-            parts.add(new Badge(Verdict.UNSOUND, "here they part"));
+            parts.add(new Badge(Verdict.UNSOUND, parting));
         } else {
             parts.add(Texts.soft(numbers));
         }

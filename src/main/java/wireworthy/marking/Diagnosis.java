@@ -1,0 +1,54 @@
+package wireworthy.marking;
+
+import java.util.List;
+import java.util.Optional;
+import wireworthy.rules.Ref;
+import wireworthy.working.Danger;
+
+/**
+ * What is found out about an unsound answer.
+ *
+ * @param explained what explains it, the likeliest first: single slips, or pairs that have evidence
+ * @param suspected the pairs of slips that fit it, whether there is evidence or not
+ * @param ask the quantity whose answer would settle which slips it was
+ * @param open the line at which to open the working, where nothing explains the answer
+ * @param danger what acting on it would lead to
+ */
+public record Diagnosis(
+        List<Outcome> explained,
+        List<Outcome> suspected,
+        Optional<Ref> ask,
+        Optional<Ref> open,
+        Optional<Danger> danger) {
+    /** Nothing to find out. */
+    static final Diagnosis NONE =
+            new Diagnosis(
+                    List.of(), List.of(), Optional.empty(), Optional.empty(), Optional.empty());
+
+    public Diagnosis {
+        explained = List.copyOf(explained);
+        suspected = List.copyOf(suspected);
+    }
+
+    /** Slips that are said. */
+    static Diagnosis said(final List<Outcome> explained, final Optional<Ref> ask) {
+        return new Diagnosis(explained, List.of(), ask, Optional.empty(), Optional.empty());
+    }
+
+    Diagnosis suspecting(final List<Outcome> pairs) {
+        return new Diagnosis(explained, pairs, ask, open, danger);
+    }
+
+    Diagnosis openedAt(final Ref line) {
+        return new Diagnosis(explained, suspected, ask, Optional.of(line), danger);
+    }
+
+    Diagnosis leadingTo(final Optional<Danger> consequence) {
+        return new Diagnosis(explained, suspected, ask, open, consequence);
+    }
+
+    /** Whether one explanation stands without a question first. */
+    public boolean settled() {
+        return !explained.isEmpty() && ask.isEmpty();
+    }
+}

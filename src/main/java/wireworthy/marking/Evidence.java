@@ -1,0 +1,53 @@
+package wireworthy.marking;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What earlier answers of the same learner say about this one.
+ *
+ * @param recent the slips of the last seven days by id, with how often each was made
+ * @param suspected the pairs of slips that fitted lately, by id, in any order
+ */
+public record Evidence(Map<String, Integer> recent, Set<List<String>> suspected) {
+    /** Nothing is known of the learner. */
+    public static final Evidence NONE = new Evidence(Map.of(), Set.of());
+
+    public Evidence {
+        recent = Map.copyOf(recent);
+        suspected = suspected.stream().map(Evidence::sorted).collect(Collectors.toSet());
+        suspected = Set.copyOf(suspected);
+    }
+
+    /**
+     * From what was kept.
+     *
+     * @param made the ids of each explanation given in the last seven days
+     * @param suspected the pairs suspected in the problems before this one
+     */
+    public static Evidence of(
+            final Collection<List<String>> made, final Collection<List<String>> suspected) {
+        final Map<String, Integer> recent =
+                made.stream()
+                        .flatMap(List::stream)
+                        .collect(Collectors.toMap(id -> id, id -> 1, Integer::sum));
+        return new Evidence(recent, Set.copyOf(suspected));
+    }
+
+    private static List<String> sorted(final List<String> pair) {
+        return pair.stream().sorted().toList();
+    }
+
+    /** How often these slips were made lately, together. */
+    int made(final Outcome outcome) {
+        return outcome.ids().stream().mapToInt(id -> recent.getOrDefault(id, 0)).sum();
+    }
+
+    /** Whether this pair fitted lately, too. */
+    boolean suspects(final Outcome pair) {
+        return suspected.contains(sorted(pair.ids()));
+    }
+}

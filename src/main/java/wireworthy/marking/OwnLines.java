@@ -1,0 +1,90 @@
+package wireworthy.marking;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import wireworthy.rules.Reading;
+import wireworthy.rules.Ref;
+import wireworthy.working.Step;
+import wireworthy.working.Worked;
+
+/** The lines of a working that the learner has answered so far. */
+final class OwnLines {
+    private final Worked worked;
+    private final Map<Integer, Reading.Read> answered = new TreeMap<>();
+    private final Map<Integer, Reading.Read> later = new TreeMap<>();
+
+    OwnLines(final Worked worked) {
+        this.worked = worked;
+    }
+
+    /** Takes note of a line that is judged further on. */
+    void expect(final Ref ref, final Reading.Read read) {
+        later.put(worked.plan().placeOf(ref).orElseThrow(), read);
+    }
+
+    /** Takes over a line that has been judged. */
+    void add(final Ref ref, final Reading.Read read) {
+        final int place = worked.plan().placeOf(ref).orElseThrow();
+        later.remove(place);
+        answered.put(place, read);
+    }
+
+    boolean none() {
+        return answered.isEmpty();
+    }
+
+    /** The learner's values by place, NaN elsewhere. */
+    double[] pinned() {
+        final double[] values = SlipFigures.nothingPinned(worked.plan());
+        answered.forEach((place, read) -> values[place] = read.value());
+        return values;
+    }
+
+    /** Whether these values are what the learner has on every line answered. */
+    boolean agreeWith(final double[] values) {
+        return answered.entrySet().stream()
+                .allMatch(e -> Fit.holds(at(e.getKey()), e.getValue(), values[e.getKey()]));
+    }
+
+    /** Whether a line further on holds what these values have there, and not what is sound. */
+    boolean goOnFrom(final Ref ref, final double[] values) {
+        return later.entrySet().stream()
+                .filter(e -> !at(e.getKey()).equals(ref))
+                .filter(e -> Fit.holds(at(e.getKey()), e.getValue(), values[e.getKey()]))
+                .anyMatch(e -> !sound(e.getKey(), e.getValue()));
+    }
+
+    /** Whether an unsound line of the learner's holds what the first slip of a pair gives there. */
+    boolean confirm(final SlipFigures figures, final Outcome pair) {
+        final double[] first = figures.run(pair.changes().subList(0, 1));
+        return agreeWith(figures.run(pair.changes()))
+                && answered.entrySet().stream()
+                        .filter(e -> !soundAt(e.getKey()))
+                        .anyMatch(e -> Fit.holds(at(e.getKey()), e.getValue(), first[e.getKey()]));
+    }
+
+    private Ref at(final int place) {
+        return worked.plan().at(place);
+    }
+
+    private boolean soundAt(final int place) {
+        return Optional.ofNullable(answered.get(place))
+                .filter(read -> sound(place, read))
+                .isPresent();
+    }
+
+    private boolean sound(final int place, final Reading.Read read) {
+        return Soundness.holds(worked.plan(), worked.values(), at(place), read);
+    }
+
+    /** The first line on the way to a quantity that is told and not yet answered soundly. */
+    Ref firstOpen(final Ref asked) {
+        return worked.wayTo(asked).stream()
+                .filter(step -> SlipFigures.told(step) && !soundAt(step.output()))
+                .map(Step::output)
+                .map(this::at)
+                .findFirst()
+                .orElse(asked);
+    }
+}
