@@ -1,5 +1,7 @@
 package wireworthy;
 
+import java.io.File;
+import java.nio.file.Path;
 import wireworthy.command.WireworthyCommand;
 import wireworthy.record.DataFolder;
 import wireworthy.window.WireworthyApp;
@@ -15,9 +17,19 @@ public final class Wireworthy {
     public static void main(final String[] arguments) {
         if (arguments.length == 0) {
             openWindow(DataFolder.standard());
+        } else if (namesFolder(arguments)) {
+            openWindow(new DataFolder(Path.of(arguments[1])));
         } else {
             System.exit(WireworthyCommand.run(arguments, Wireworthy::openWindow));
         }
+    }
+
+    /** So plain that the window need not wait until the command line has been loaded. */
+    private static boolean namesFolder(final String... arguments) {
+        return arguments.length == 2
+                && arguments[0].equals("--data-dir")
+                && new File(arguments[1]).isAbsolute()
+                && new File(arguments[1]).isDirectory();
     }
 
     private static void openWindow(final DataFolder folder) {

@@ -25,6 +25,7 @@ public final class Lessons {
     private final Solver solver;
     private final Map<String, Opened> byId = new LinkedHashMap<>();
     private final Map<String, Lesson> read = new ConcurrentHashMap<>();
+    private final Map<String, Lesson> openings = new ConcurrentHashMap<>();
     private final List<LessonProblem> unread = new ArrayList<>();
 
     private Lessons(final Solver solver) {
@@ -93,17 +94,15 @@ public final class Lessons {
                 .map(opened -> read.computeIfAbsent(id, known -> open(opened)));
     }
 
-    /** The lesson of this id with its first screen only, which is read at once. */
+    /** The lesson of this id with its first screen only, read at the first call. */
     public Optional<Lesson> opening(final String id) {
         return Optional.ofNullable(byId.get(id))
-                .map(
-                        opened ->
-                                LessonReader.opening(
-                                        opened.heading(),
-                                        opened.problems(),
-                                        opened.text(),
-                                        byId::containsKey,
-                                        solver));
+                .map(opened -> openings.computeIfAbsent(id, known -> first(opened)));
+    }
+
+    private Lesson first(final Opened opened) {
+        return LessonReader.opening(
+                opened.heading(), opened.problems(), opened.text(), byId::containsKey, solver);
     }
 
     private Lesson open(final Opened opened) {

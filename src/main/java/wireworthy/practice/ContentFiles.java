@@ -5,15 +5,17 @@ import java.io.UncheckedIOException;
 import java.net.JarURLConnection;
 import java.net.URISyntaxException;
 import java.net.URL;
+import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import java.util.jar.JarEntry;
+import java.util.jar.JarFile;
 import java.util.stream.Stream;
 
 /**
@@ -58,59 +60,75 @@ public final class ContentFiles {
                 : in(Path.of(place.toURI()), ending);
     }
 
-    private static List<ContentFile> inJar(final JarURLConnection jar, final String ending)
-            throws IOException, URISyntaxException {
-        final Path file = Path.of(jar.getJarFileURL().toURI());
-        try (FileSystem inside = FileSystems.newFileSystem(file)) {
-            return in(inside.getPath(jar.getEntryName()), ending);
+    /** Read from the jar that is open already: a file system on it would take longer to load. */
+    private static List<ContentFile> inJar(final JarURLConnection connection, final String ending)
+            throws IOException {
+        final JarFile jar = connection.getJarFile();
+        final String folder = connection.getEntryName() + "/";
+        final List<Source> sources = new ArrayList<>();
+        for (final JarEntry entry : Collections.list(jar.entries())) {
+            final String name = entry.getName();
+            if (name.startsWith(folder) && name.endsWith(ending)) {
+                sources.add(
+                        new Source(
+                                name.substring(folder.length()),
+                                entry::getSize,
+                                () -> jar.getInputStream(entry).readAllBytes()));
+            }
         }
+        return read(sources, folder);
     }
 
     /** The files of a folder on disk; files with another ending are passed over. */
     public static List<ContentFile> in(final Path folder, final String ending) {
         try (Stream<Path> files = Files.list(folder)) {
-            final List<Path> wanted =
-                    files.filter(file -> name(file).endsWith(ending))
-                            .sorted((a, b) -> name(a).compareTo(name(b)))
-                            .limit(MOST_FILES + 1L)
-                            .toList();
-            return read(wanted, folder);
+            return read(
+                    files.filter(file -> name(file).endsWith(ending)).map(Source::of).toList(),
+                    folder.toString());
         } catch (final IOException | UncheckedIOException e) {
             return List.of(missing(folder.toString()));
         }
     }
 
-    private static List<ContentFile> read(final List<Path> wanted, final Path folder) {
+    private static List<ContentFile> read(final List<Source> sources, final String folder) {
+        final List<Source> wanted = new ArrayList<>(sources);
+        wanted.sort((a, b) -> a.name().compareTo(b.name()));
         final List<ContentFile> found = new ArrayList<>();
-        wanted.stream().limit(MOST_FILES).map(ContentFiles::read).forEach(found::add);
+        wanted.subList(0, Math.min(MOST_FILES, wanted.size()))
+                .forEach(source -> found.add(read(source)));
         if (wanted.size() > MOST_FILES) {
             found.add(
                     new ContentFile.Unread(
-                            folder.toString(),
+                            folder,
                             "more than " + MOST_FILES + " files in this folder",
                             "Only the first " + MOST_FILES + " were read; take some out"));
         }
         return found;
     }
 
-    private static ContentFile read(final Path file) {
+    private static ContentFile read(final Source source) {
+        final String name = source.name();
         try {
-            if (Files.size(file) > MOST_BYTES) {
+            if (source.size().get() > MOST_BYTES) {
                 return new ContentFile.Unread(
-                        name(file),
+                        name,
                         "the file is larger than " + MOST_BYTES / 1024 / 1024 + " MB",
                         "Split it into several files");
             }
-            final String text = Files.readString(file);
+            final String text = text(source.bytes().get());
             return new ContentFile.Text(
-                    name(file), text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text);
+                    name, text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text);
         } catch (final CharacterCodingException e) {
             return new ContentFile.Unread(
-                    name(file), "the file is not UTF-8 text", "Save it as UTF-8 text");
+                    name, "the file is not UTF-8 text", "Save it as UTF-8 text");
         } catch (final IOException e) {
             return new ContentFile.Unread(
-                    name(file), "the file can't be read", "Check that it may be read");
+                    name, "the file can't be read", "Check that it may be read");
         }
+    }
+
+    private static String text(final byte[] bytes) throws CharacterCodingException {
+        return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     }
 
     private static ContentFile missing(final String folder) {
@@ -120,5 +138,19 @@ public final class ContentFiles {
 
     private static String name(final Path file) {
         return String.valueOf(file.getFileName());
+    }
+
+    /** A file on disk or in a jar, not read yet. */
+    private record Source(String name, Reading<Long> size, Reading<byte[]> bytes) {
+        static Source of(final Path file) {
+            return new Source(
+                    ContentFiles.name(file),
+                    () -> Files.size(file),
+                    () -> Files.readAllBytes(file));
+        }
+    }
+
+    private interface Reading<T> {
+        T get() throws IOException;
     }
 }

@@ -37,7 +37,9 @@ final class LearnersDesk implements LessonDesk {
 
     @Override
     public void opened(final String lesson) {
-        settings.change(it -> it.withLesson(lesson));
+        if (!settings.now().lesson().equals(lesson)) {
+            settings.change(it -> it.withLesson(lesson));
+        }
     }
 
     @Override

@@ -36,7 +36,7 @@ public final class LessonsPlace implements Place {
     private Background background = Background.atOnce();
 
     /**
-     * @param source reads what lessons there are; called once, away from the window's thread
+     * @param source what lessons there are, read already or about to be; called once
      * @param solver works the examples and the live figures
      */
     public LessonsPlace(
@@ -63,31 +63,35 @@ public final class LessonsPlace implements Place {
         side.getChildren().add(contents);
         VBox.setVgrow(contents, Priority.ALWAYS);
         place.setLeft(side);
-        background.run(this::read, this::show);
         return place;
     }
 
     /** Skills may have changed since the contents were last seen. */
     @Override
     public void shown() {
-        contents.refresh();
+        if (lessons.isEmpty()) {
+            show(read());
+        } else {
+            contents.refresh();
+        }
     }
 
     /** Opens a lesson; nothing happens where there is none of this id. */
     public void open(final String id) {
-        contents.getItems().stream()
-                .filter(heading -> heading.id().equals(id))
-                .forEach(heading -> contents.getSelectionModel().select(heading));
+        for (int i = 0; i < contents.getItems().size(); i++) {
+            if (contents.getItems().get(i).id().equals(id)) {
+                contents.getSelectionModel().select(i);
+            }
+        }
         contents.showChosen();
     }
 
-    /** Reads the headings and the one lesson that comes first on the screen. */
+    /** Takes the headings and finds the lesson that is seen first. */
     private Optional<String> read() {
         final Lessons all = source.get();
         final List<String> ids = all.contents().stream().map(LessonHeading::id).toList();
         final Optional<String> first =
                 desk.last().filter(ids::contains).or(() -> ids.stream().findFirst());
-        first.ifPresent(all::lesson);
         lessons = Optional.of(all);
         return first;
     }

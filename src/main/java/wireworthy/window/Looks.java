@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import javafx.application.Application;
 import javafx.scene.Scene;
 import javafx.scene.text.Font;
+import wireworthy.record.Settings;
 
 /** Dresses a scene: base style, our sheets, the colours of a theme, the size of its text. */
 public final class Looks {
@@ -30,23 +31,38 @@ public final class Looks {
                     "working.css",
                     "practice.css");
 
-    static {
-        FONTS.forEach(Looks::loadFont);
-        Application.setUserAgentStylesheet(BASE);
-    }
+    /** The usual size as a sheet: a style of one node would need the parser of style sheets. */
+    private static final String USUAL_SIZE = "usual-size.css";
+
+    private static boolean ready;
 
     private Looks() {}
 
+    /**
+     * Loads the base style and the fonts, once. Comes before any control is made, because for the
+     * first one the toolkit would load a base style of its own.
+     */
+    static void prepare() {
+        if (!ready) {
+            ready = true;
+            Application.setUserAgentStylesheet(BASE);
+            FONTS.forEach(Looks::loadFont);
+        }
+    }
+
     /** Dresses the scene; may be called again with another theme or size. */
     public static void dress(final Scene scene, final Theme theme, final int textPerCent) {
-        final List<String> sheets =
-                Stream.concat(SHEETS.stream(), Stream.of(theme.sheet())).map(Looks::sheet).toList();
+        prepare();
+        final boolean usual = textPerCent == Settings.SMALLEST_TEXT;
+        final Stream<String> own =
+                usual ? Stream.of(theme.sheet(), USUAL_SIZE) : Stream.of(theme.sheet());
+        final List<String> sheets = Stream.concat(SHEETS.stream(), own).map(Looks::sheet).toList();
         // Setting the same sheets again would have them all read again.
         if (!scene.getStylesheets().equals(sheets)) {
             scene.getStylesheets().setAll(sheets);
         }
         final double pixels = TEXT_PIXELS * textPerCent / 100;
-        scene.getRoot().setStyle("-fx-font-size: " + pixels + "px;");
+        scene.getRoot().setStyle(usual ? "" : "-fx-font-size: " + pixels + "px;");
     }
 
     private static String sheet(final String name) {

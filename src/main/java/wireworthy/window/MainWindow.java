@@ -30,7 +30,7 @@ public final class MainWindow implements Shell {
     private final Scene scene;
 
     /**
-     * Opens the window at the place last used.
+     * A window that shows no place yet.
      *
      * @param places in the order of the strip, at least one
      */
@@ -45,7 +45,15 @@ public final class MainWindow implements Shell {
         scene = new Scene(overlay, WIDTH, HEIGHT);
         Keys.install(scene, this);
         dress();
+    }
+
+    /**
+     * Opens the place last used. Best when the window is on screen already: the place is then
+     * styled and laid out once, for the first frame.
+     */
+    public MainWindow open() {
         strip.select(lastPlace());
+        return this;
     }
 
     /** The scene to put on a stage. */
@@ -114,7 +122,9 @@ public final class MainWindow implements Shell {
 
     private void show(final Place place) {
         desk.setCenter(built.computeIfAbsent(place.id(), id -> place.build(this)));
-        settings.change(it -> it.withPlace(place.id()));
+        if (!settings.now().place().equals(place.id())) {
+            settings.change(it -> it.withPlace(place.id()));
+        }
         place.shown();
     }
 

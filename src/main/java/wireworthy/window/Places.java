@@ -10,10 +10,11 @@ import wireworthy.record.SettingsKeeper;
 
 /** The places in the order of the strip, and the ways from one to another. */
 final class Places {
-    private final TablesPlace tables = new TablesPlace();
+    private final OnFirstVisit<TablesPlace> tables =
+            new OnFirstVisit<>(TablesPlace.ID, TablesPlace.TITLE, TablesPlace::new);
     private final Learner learner;
     private final PracticeModel model;
-    private final PracticePlace practice;
+    private final OnFirstVisit<PracticePlace> practice;
     private final LessonsPlace lessons;
     private Consumer<String> going = place -> {};
 
@@ -24,7 +25,11 @@ final class Places {
             final Ahead ahead) {
         learner = new Learner(folder.answers(), ahead.solver(), clock);
         model = new PracticeModel(learner);
-        practice = new PracticePlace(model, this::toLesson);
+        practice =
+                new OnFirstVisit<>(
+                        PracticePlace.ID,
+                        PracticePlace.TITLE,
+                        () -> new PracticePlace(model, this::toLesson));
         lessons =
                 new LessonsPlace(
                         ahead::lessons,
@@ -55,6 +60,6 @@ final class Places {
 
     private void toTable(final String id) {
         going.accept(tables.id());
-        tables.open(id);
+        tables.place().open(id);
     }
 }

@@ -34,6 +34,8 @@ public final class PracticePlace implements Place {
     /** The name under which the settings keep this place. */
     public static final String ID = "practice";
 
+    static final String TITLE = "Practice";
+
     private static final Quantity[] LOAD_LABELS = {
         Quantity.LOAD_POWER, Quantity.LOAD_CURRENT, Quantity.CIRCUIT_CURRENT, Quantity.RESISTANCE
     };
@@ -62,7 +64,7 @@ public final class PracticePlace implements Place {
 
     @Override
     public String title() {
-        return "Practice";
+        return TITLE;
     }
 
     @Override

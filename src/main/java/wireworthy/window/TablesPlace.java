@@ -17,6 +17,9 @@ import wireworthy.window.parts.Texts;
 
 /** Every table the program works by, with its source. */
 public final class TablesPlace implements Place {
+    static final String ID = "tables";
+    static final String TITLE = "Tables";
+
     private final BorderPane place = new BorderPane();
     private final TextField find = new TextField();
     private final SideList<FactTable> list =
@@ -30,12 +33,12 @@ public final class TablesPlace implements Place {
 
     @Override
     public String id() {
-        return "tables";
+        return ID;
     }
 
     @Override
     public String title() {
-        return "Tables";
+        return TITLE;
     }
 
     @Override

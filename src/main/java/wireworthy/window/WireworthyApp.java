@@ -34,10 +34,10 @@ public final class WireworthyApp extends Application {
 
     @Override
     public void start(final Stage stage) {
+        Looks.prepare();
         final DataFolder folder = new DataFolder(Path.of(getParameters().getRaw().get(0)));
         final ErrorLog log = new ErrorLog(folder.log());
         stage.setTitle("Wireworthy");
-        stage.getIcons().add(new Image("/wireworthy/window/icon.png"));
         try {
             open(stage, folder, log);
         } catch (RuntimeException failure) {
@@ -65,5 +65,11 @@ public final class WireworthyApp extends Application {
         stage.setScene(window.scene());
         StagePlacing.restore(stage, settings);
         stage.show();
+        window.open();
+        NextFrame.then(window.scene().getRoot(), () -> stage.getIcons().add(icon()));
+    }
+
+    private static Image icon() {
+        return new Image("/wireworthy/window/icon.png");
     }
 }

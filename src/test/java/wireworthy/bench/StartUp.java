@@ -3,8 +3,10 @@ package wireworthy.bench;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.collections.ListChangeListener;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.stage.Stage;
@@ -17,7 +19,6 @@ import wireworthy.Wireworthy;
  * Run both in turn on a screen and compare the medians.
  */
 public final class StartUp {
-    private static final int PATIENCE_MS = 60_000;
     private static final int LOOK_EVERY_MS = 5;
 
     private StartUp() {}
@@ -44,29 +45,50 @@ public final class StartUp {
     }
 
     private static void watch(final String wanted) {
-        try {
-            for (int waited = 0; waited < PATIENCE_MS; waited += LOOK_EVERY_MS) {
-                Thread.sleep(LOOK_EVERY_MS);
-                look(wanted);
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
+        boolean watching = false;
+        while (!watching) {
+            watching = begin(wanted);
         }
     }
 
-    private static void look(final String wanted) {
+    /**
+     * Looks at every frame of a window from the moment it shows; false before the toolkit is up.
+     */
+    private static boolean begin(final String wanted) {
         try {
-            Platform.runLater(() -> Window.getWindows().forEach(it -> look(it, wanted)));
+            Thread.sleep(LOOK_EVERY_MS);
+            Platform.runLater(() -> watchWindows(wanted));
+            return true;
         } catch (IllegalStateException notYetStarted) {
-            // The toolkit is not up; the next look comes soon.
+            return false;
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
         }
     }
 
-    private static void look(final Window window, final String wanted) {
-        final Scene scene = window.getScene();
-        if (window.isShowing() && scene != null && scene.getRoot().lookup(wanted) != null) {
-            scene.addPostLayoutPulseListener(() -> Platform.runLater(StartUp::say));
-            Platform.requestNextPulse();
+    private static void watchWindows(final String wanted) {
+        Window.getWindows()
+                .addListener(
+                        (ListChangeListener<Window>)
+                                change -> {
+                                    while (change.next()) {
+                                        shown(change.getAddedSubList(), wanted);
+                                    }
+                                });
+        // On a busy machine the window may have been the first to be up.
+        shown(Window.getWindows(), wanted);
+        Platform.requestNextPulse();
+    }
+
+    private static void shown(final List<? extends Window> windows, final String wanted) {
+        windows.stream()
+                .map(Window::getScene)
+                .forEach(it -> it.addPostLayoutPulseListener(() -> look(it, wanted)));
+    }
+
+    private static void look(final Scene scene, final String wanted) {
+        if (scene.getRoot().lookup(wanted) != null) {
+            Platform.runLater(StartUp::say);
         }
     }
 

@@ -221,6 +221,7 @@ class PracticeLinesTest extends WindowTest {
                                 new TestPlace("Tables")),
                         settings,
                         Background.atOnce());
+        whole.open();
         act.run();
         final Parent root = whole.scene().getRoot();
         whole.scene().setRoot(new Group());

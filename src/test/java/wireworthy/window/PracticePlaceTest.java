@@ -117,7 +117,7 @@ class PracticePlaceTest extends WindowTest {
         final PracticePlace place = new PracticePlace(shown, problem -> {});
         settings.change(it -> it.withPlace(PracticePlace.ID));
         final List<Place> all = List.of(new TestPlace("Lessons"), place, new TestPlace("Tables"));
-        final MainWindow whole = new MainWindow(all, settings, Background.atOnce());
+        final MainWindow whole = new MainWindow(all, settings, Background.atOnce()).open();
         if (wrong) {
             final Problem now = shown.problem().get().orElseThrow();
             final double right = now.worked().value(now.asked()).orElseThrow();

@@ -94,7 +94,8 @@ class ReadingScreensTest {
     private Parent window(final Place place) {
         final SettingsKeeper settings =
                 new SettingsKeeper(new SettingsFile(folder.resolve("settings.json")));
-        final Scene scene = new MainWindow(List.of(place), settings, Background.atOnce()).scene();
+        final Scene scene =
+                new MainWindow(List.of(place), settings, Background.atOnce()).open().scene();
         final Parent root = scene.getRoot();
         scene.setRoot(new javafx.scene.Group());
         return root;

@@ -63,6 +63,7 @@ class ScreensTest {
                         places,
                         new SettingsKeeper(new SettingsFile(folder.resolve("settings.json"))),
                         Background.atOnce());
+        window.open();
         act.accept(window);
         final Parent root = window.scene().getRoot();
         window.scene().setRoot(new Group());

@@ -27,7 +27,7 @@ abstract class WindowTest extends ApplicationTest {
         final DataFolder data = new DataFolder(folder);
         stage = onStage;
         settings = new SettingsKeeper(new SettingsFile(data.settings()));
-        window = new MainWindow(places(), settings, Background.atOnce());
+        window = new MainWindow(places(), settings, Background.atOnce()).open();
         Thread.currentThread()
                 .setUncaughtExceptionHandler(new TroubleHandler(new ErrorLog(data.log()), window));
         stage.setScene(window.scene());
