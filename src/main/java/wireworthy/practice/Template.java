@@ -42,8 +42,7 @@ public record Template(
 
     /** The same, chosen for another skill. */
     Template chosenFor(final Skill other) {
-        return new Template(
-                bank, version, id, other, difficulty, text, drawing, given, task);
+        return new Template(bank, version, id, other, difficulty, text, drawing, given, task);
     }
 
     /** The quantities to be worked: those asked in order, then those that a text speaks of. */

@@ -28,7 +28,8 @@ final class ChoiceView implements ExerciseView {
                 new PickList(
                         model.exercise().ask(),
                         all.stream().map(ChoiceProblem.Option::text).toList(),
-                        number -> model.chosen().set(Optional.of(all.get(number))));
+                        number -> model.chosen().set(Optional.of(all.get(number))),
+                        model::answer);
         beside.getStyleClass().add(Styles.TIGHT);
         model.marked().subscribe(marked -> beside.getChildren().setAll(said(marked)));
     }
@@ -55,7 +56,7 @@ final class ChoiceView implements ExerciseView {
             final Verdict verdict, final String key, final ChoiceProblem.Option option) {
         final VBox words =
                 new VBox(
-                        Texts.subtitle(Texts.kept(PracticeTexts.of(key, "option", option.text()))),
+                        Texts.strong(Texts.kept(PracticeTexts.of(key, "option", option.text()))),
                         Texts.paragraph(Texts.kept(option.why())));
         return new Notice(verdict, words);
     }

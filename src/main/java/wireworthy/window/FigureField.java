@@ -22,8 +22,7 @@ final class FigureField extends VBox {
         getStyleClass().add(Styles.TIGHT);
         field.getStyleClass().add(Styles.ANSWER);
         field.setPromptText(asked + ", " + shown);
-        field.setAccessibleText(
-                PracticeTexts.of("your-answer", "quantity", asked, "unit", shown));
+        field.setAccessibleText(PracticeTexts.of("your-answer", "quantity", asked, "unit", shown));
         field.textProperty().bindBidirectional(figure.text());
         field.setOnAction(event -> entered.run());
         understood.textProperty().bind(figure.understood());

@@ -2,8 +2,11 @@ package wireworthy.window;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import wireworthy.practice.SlipHunt;
 import wireworthy.window.parts.Buttons;
@@ -19,20 +22,33 @@ final class HuntView implements ExerciseView {
     private final HuntModel model;
     private final WayOn way;
     private final PickList rows;
-    private final VBox answering = new VBox();
-    private final VBox place = new VBox();
-    private final VBox beside = new VBox();
+    private final List<VBox> places = new ArrayList<>();
+    private final VBox said = new VBox();
+    private final VBox end = new VBox();
+    private final VBox beside = new VBox(said);
+    private Optional<FigureField> field = Optional.empty();
 
     HuntView(final HuntModel model, final WayOn way) {
         this.model = model;
         this.way = way;
-        rows = new PickList(PracticeTexts.of("hunt.ask"), texts(), model::pick);
-        answering.getStyleClass().add(Styles.TIGHT);
-        place.getStyleClass().add(Styles.TIGHT);
-        beside.getStyleClass().add(Styles.TIGHT);
-        answering.getChildren().setAll(rows, place);
+        rows = new PickList(PracticeTexts.of("hunt.ask"), texts(), model::pick, this::toField);
+        for (int i = 0; i < model.exercise().rows().size(); i++) {
+            places.add(new VBox());
+        }
+        rows.getChildren().setAll(IntStream.range(0, places.size()).mapToObj(this::joint).toList());
+        rows.getStyleClass().setAll(Styles.PICK_LIST, Styles.WORKING);
+        for (final VBox box : List.of(said, end, beside)) {
+            box.getStyleClass().add(Styles.TIGHT);
+        }
         model.picked().subscribe(row -> row.ifPresent(this::open));
-        model.found().subscribe(found -> beside.getChildren().setAll(said(found)));
+        model.found().subscribe(this::say);
+    }
+
+    private HBox joint(final int row) {
+        final VBox line = new VBox(rows.button(row), places.get(row));
+        line.getStyleClass().add(Styles.WORKING_LINE);
+        HBox.setHgrow(line, Priority.ALWAYS);
+        return new HBox(Conductor.rail(), line);
     }
 
     private List<String> texts() {
@@ -52,41 +68,54 @@ final class HuntView implements ExerciseView {
     }
 
     private void open(final int row) {
-        final Label ask =
-                Texts.paragraph(
-                        PracticeTexts.of(
-                                "hunt.place",
-                                "number",
-                                row + 1,
-                                "quantity",
-                                model.figure(row).quantity().words()));
-        place.getChildren().setAll(ask, new FigureField(model.figure(row), model::answer));
-        IntoView.bring(place);
+        final String asks =
+                PracticeTexts.of("hunt.place", "quantity", model.figure(row).quantity().words());
+        places.forEach(place -> place.getChildren().clear());
+        final FigureField opened = new FigureField(model.figure(row), model::answer);
+        places.get(row).getChildren().setAll(Texts.paragraph(asks), opened);
+        field = Optional.of(opened);
+        IntoView.bring(places.get(row));
+    }
+
+    private void toField() {
+        field.ifPresent(FigureField::focus);
+    }
+
+    private void say(final HuntModel.Found found) {
+        final boolean over = found == HuntModel.Found.BOTH || found == HuntModel.Found.TOLD;
+        said.getChildren().setAll(said(found));
+        end.getChildren().setAll(over ? List.of() : onward(found));
+        beside.getChildren().setAll(over ? List.of(said) : List.of(said, rows, end));
+        IntoView.bring(said);
     }
 
     private List<Node> said(final HuntModel.Found found) {
         return switch (found) {
             case NOT_YET -> List.of(Texts.soft(PracticeTexts.of("hunt.waiting")));
-            case TOO_EARLY -> again(Verdict.UNSOUND, PracticeTexts.of("hunt.too-early"));
-            case TOO_LATE -> again(Verdict.UNSOUND, PracticeTexts.of("hunt.too-late"));
-            case ASKED_BACK -> List.of(new Notice(Verdict.CAUTION, model.explanation()));
-            case ROW -> again(Verdict.CAUTION, theRowAlone());
+            case TOO_EARLY -> List.of(notice(Verdict.UNSOUND, PracticeTexts.of("hunt.too-early")));
+            case TOO_LATE -> List.of(notice(Verdict.UNSOUND, PracticeTexts.of("hunt.too-late")));
+            case ASKED_BACK -> List.of(notice(Verdict.CAUTION, model.explanation()));
+            case ROW -> List.of(notice(Verdict.CAUTION, theRowAlone()));
             case BOTH -> told(PracticeTexts.of("hunt.both", "mark", model.explanation()));
             case TOLD -> told(PracticeTexts.of("hunt.told"));
         };
+    }
+
+    private static Notice notice(final Verdict verdict, final String words) {
+        return new Notice(verdict, words);
     }
 
     private String theRowAlone() {
         return PracticeTexts.of("hunt.row-alone", "mark", model.explanation());
     }
 
-    private List<Node> again(final Verdict verdict, final String words) {
+    private List<Node> onward(final HuntModel.Found found) {
+        if (found == HuntModel.Found.NOT_YET || found == HuntModel.Found.ASKED_BACK) {
+            return List.of();
+        }
         return List.of(
-                new Notice(verdict, words),
                 Texts.soft(PracticeTexts.of("hunt.again")),
-                Buttons.row(
-                        WayOn.first(Buttons.plain(PracticeTexts.of("hunt.tell"), model::tell)),
-                        way.next()));
+                Buttons.row(Buttons.plain(PracticeTexts.of("hunt.tell"), model::tell), way.next()));
     }
 
     private List<Node> told(final String words) {
@@ -101,7 +130,7 @@ final class HuntView implements ExerciseView {
 
     @Override
     public Node answering() {
-        return answering;
+        return new VBox();
     }
 
     @Override

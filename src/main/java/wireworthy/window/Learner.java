@@ -123,8 +123,7 @@ final class Learner implements Trainer {
     public Next twin(final Exercise exercise) {
         final Choice twin = Chooser.twin(exercise);
         return drawn(
-                new Choice(
-                        twin.template(), twin.seed(), twin.why(), exercise instanceof SlipHunt));
+                new Choice(twin.template(), twin.seed(), twin.why(), exercise instanceof SlipHunt));
     }
 
     private Next drawn(final Choice choice) {

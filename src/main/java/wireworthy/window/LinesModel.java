@@ -128,9 +128,7 @@ public final class LinesModel {
         rows.stream()
                 .filter(row -> !row.left().isEmpty())
                 .forEach(row -> filled.put(row.ref(), row.left()));
-        return filled.isEmpty()
-                ? List.of()
-                : Marker.marks(problem.worked(), filled, evidence);
+        return filled.isEmpty() ? List.of() : Marker.marks(problem.worked(), filled, evidence);
     }
 
     private void keep(final LineRow row, final List<Mark> marks) {

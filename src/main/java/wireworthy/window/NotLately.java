@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.LongFunction;
 import java.util.stream.Collectors;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import wireworthy.practice.Draw;
 import wireworthy.practice.Exercise;
@@ -44,14 +45,22 @@ final class NotLately {
             final long from,
             final List<Answer> answers,
             final LongFunction<Exercise> drawn) {
-        final Set<String> met = textsMet(template, answers);
-        long seed = from;
-        Exercise exercise = drawn.apply(seed);
-        while (met.contains(exercise.text()) && seed < from + MOST_TRIES) {
-            exercise = drawn.apply(++seed);
+        final Set<Met> met = met(template, answers);
+        final Set<String> textsMet =
+                met.stream().map(it -> text(template, it)).collect(Collectors.toSet());
+        Exercise exercise = drawn.apply(unmet(template, from, met));
+        for (int tries = 1; tries < MOST_TRIES && textsMet.contains(exercise.text()); tries++) {
+            exercise = drawn.apply(unmet(template, exercise.seed() + 1, met));
         }
         remember(exercise);
         return exercise;
+    }
+
+    private static long unmet(final Template template, final long from, final Set<Met> met) {
+        return LongStream.iterate(from, seed -> seed + 1)
+                .filter(seed -> !met.contains(met(template, seed)))
+                .findFirst()
+                .orElseThrow();
     }
 
     private void remember(final Exercise exercise) {
@@ -67,10 +76,9 @@ final class NotLately {
         return new Met(template.fullId(), template.version(), seed);
     }
 
-    private Set<String> textsMet(final Template template, final List<Answer> answers) {
+    private Set<Met> met(final Template template, final List<Answer> answers) {
         return Stream.concat(shown.stream(), lately(answers).stream())
                 .filter(met -> met.equals(met(template, met.seed())))
-                .map(met -> texts.computeIfAbsent(met, it -> text(template, it.seed())))
                 .collect(Collectors.toSet());
     }
 
@@ -86,6 +94,10 @@ final class NotLately {
                             answer.seed()));
         }
         return last;
+    }
+
+    private String text(final Template template, final Met met) {
+        return texts.computeIfAbsent(met, it -> text(template, it.seed()));
     }
 
     private String text(final Template template, final long seed) {

@@ -79,7 +79,9 @@ public final class OrderModel implements ExerciseModel {
     }
 
     private String typed() {
-        return order.stream().map(place -> String.valueOf(place + 1)).collect(Collectors.joining(", "));
+        return order.stream()
+                .map(place -> String.valueOf(place + 1))
+                .collect(Collectors.joining(", "));
     }
 
     /** What was said of the order when it was last marked. */

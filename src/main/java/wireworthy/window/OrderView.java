@@ -55,7 +55,7 @@ final class OrderView implements ExerciseView {
     }
 
     private List<Node> inOrder() {
-        final VBox words = new VBox(Texts.subtitle(PracticeTexts.of("order.sound")));
+        final VBox words = new VBox(Texts.strong(PracticeTexts.of("order.sound")));
         words.getStyleClass().add(Styles.TIGHT);
         for (int i = 0; i < model.order().size(); i++) {
             words.getChildren()
@@ -64,8 +64,7 @@ final class OrderView implements ExerciseView {
                             Texts.soft(model.exercise().why(i)));
         }
         return List.of(
-                new Notice(Verdict.SOUND, words),
-                Buttons.row(WayOn.first(way.next()), way.twin()));
+                new Notice(Verdict.SOUND, words), Buttons.row(WayOn.first(way.next()), way.twin()));
     }
 
     private static String line(final int row, final String step) {
@@ -75,7 +74,7 @@ final class OrderView implements ExerciseView {
     private List<Node> out(final int row) {
         final VBox words =
                 new VBox(
-                        Texts.subtitle(
+                        Texts.strong(
                                 PracticeTexts.of(
                                         "order.out", "number", row + 1, "step", model.step(row))),
                         Texts.paragraph(

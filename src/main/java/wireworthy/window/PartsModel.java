@@ -1,7 +1,6 @@
 package wireworthy.window;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -99,7 +98,9 @@ public final class PartsModel implements ExerciseModel {
         return opened.size() == problem.parts().size();
     }
 
-    /** Whether a part before this one is not sound in itself, so that its figure is gone on with. */
+    /**
+     * Whether a part before this one is not sound in itself, so that its figure is gone on with.
+     */
     public boolean onOwnFigures() {
         return opened.stream()
                 .limit(opened.size() - 1L)

@@ -5,7 +5,6 @@ import java.util.List;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import wireworthy.marking.Mark;
 import wireworthy.practice.Problem;
@@ -68,9 +67,7 @@ final class PartsView implements ExerciseView {
     }
 
     private Node asked(final int number) {
-        final Label ask = Texts.paragraph(ask(number));
-        ask.getStyleClass().add(Styles.STRONG);
-        final VBox part = new VBox(ask, field);
+        final VBox part = new VBox(Texts.strong(ask(number)), field);
         part.getStyleClass().add(Styles.TIGHT);
         return part;
     }

@@ -7,14 +7,10 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import wireworthy.practice.Exercise;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Notice;
-import wireworthy.window.parts.Pages;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
@@ -43,9 +39,7 @@ public final class PracticePlace implements Place {
     public PracticePlace(final PracticeModel model, final Consumer<Exercise> toLesson) {
         this.model = model;
         way = new WayOn(model, toLesson, this::focus);
-        lines =
-                new HelpButton(
-                        PracticeTexts.of("line-by-line"), help(FigureModel::lineByLine));
+        lines = new HelpButton(PracticeTexts.of("line-by-line"), help(FigureModel::lineByLine));
         rule = new HelpButton(PracticeTexts.of("show-rule"), help(FigureModel::showRule));
     }
 
@@ -68,15 +62,12 @@ public final class PracticePlace implements Place {
         for (final VBox box : List.of(question, answering, beside)) {
             box.getStyleClass().add(Styles.TIGHT);
         }
-        final ScrollPane left =
-                Pages.page(PracticeTexts.of("left"), topics(), question, answerPart());
-        left.getStyleClass().add(Styles.BENCH_LEFT);
-        final ScrollPane page = Pages.page(PracticeTexts.of("right"), beside);
-        HBox.setHgrow(page, Priority.ALWAYS);
         model.doing().subscribe(doing -> doing.ifPresentOrElse(this::show, this::none));
-        final HBox bench = new HBox(left, page);
-        bench.getStyleClass().add(Styles.BENCH);
-        return bench;
+        return new Bench(
+                new VBox(topics(), question, answerPart()),
+                PracticeTexts.of("left"),
+                new VBox(beside),
+                PracticeTexts.of("right"));
     }
 
     @Override
@@ -108,8 +99,7 @@ public final class PracticePlace implements Place {
         notKept.textProperty().bind(model.notKept());
         notKept.managedProperty().bind(model.notKept().isNotEmpty());
         final Node buttons =
-                Buttons.row(
-                        Buttons.main(PracticeTexts.of("mark"), model::answer), lines, rule);
+                Buttons.row(Buttons.main(PracticeTexts.of("mark"), model::answer), lines, rule);
         final VBox part = new VBox(answering, notKept, buttons);
         part.getStyleClass().add(Styles.TIGHT);
         return part;
@@ -118,9 +108,7 @@ public final class PracticePlace implements Place {
     private void show(final ExerciseModel doing) {
         final ExerciseView now = ExerciseView.of(doing, way);
         question.getChildren()
-                .setAll(
-                        new QuestionHead(
-                                doing.exercise(), model.skillState(), model.why().get()));
+                .setAll(new QuestionHead(doing.exercise(), model.skillState(), model.why().get()));
         answering.getChildren().setAll(now.answering());
         beside.getChildren().setAll(now.beside());
         offer(doing.figure().isPresent());
@@ -134,7 +122,6 @@ public final class PracticePlace implements Place {
 
     private void none() {
         offer(false);
-        question.getChildren()
-                .setAll(new Notice(Verdict.CAUTION, PracticeTexts.of("no-bank")));
+        question.getChildren().setAll(new Notice(Verdict.CAUTION, PracticeTexts.of("no-bank")));
     }
 }

@@ -48,16 +48,10 @@ final class QuestionHead extends VBox {
     private void addAsk() {
         if (exercise instanceof SlipHunt) {
             getChildren().add(Texts.paragraph(exercise.ask()));
-            getChildren().add(strong(PracticeTexts.of("hunt.ask")));
+            getChildren().add(Texts.strong(PracticeTexts.of("hunt.ask")));
         } else if (!(exercise instanceof Problem problem && problem.parts().size() > 1)) {
-            getChildren().add(strong(exercise.ask()));
+            getChildren().add(Texts.strong(exercise.ask()));
         }
-    }
-
-    private static Label strong(final String text) {
-        final Label label = Texts.paragraph(text);
-        label.getStyleClass().add(Styles.STRONG);
-        return label;
     }
 
     private CircuitDrawing drawing() {

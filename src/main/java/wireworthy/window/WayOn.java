@@ -16,10 +16,7 @@ final class WayOn {
      * @param toLesson opens the lesson that belongs to an exercise
      * @param toAnswer puts the keyboard where the answer goes
      */
-    WayOn(
-            final PracticeModel model,
-            final Consumer<Exercise> toLesson,
-            final Runnable toAnswer) {
+    WayOn(final PracticeModel model, final Consumer<Exercise> toLesson, final Runnable toAnswer) {
         this.model = model;
         this.toLesson = toLesson;
         this.toAnswer = toAnswer;
