@@ -3,7 +3,9 @@ package wireworthy.practice;
 import java.util.List;
 import java.util.Optional;
 import wireworthy.rules.Ref;
+import wireworthy.rules.Skill;
 import wireworthy.working.Question;
+import wireworthy.working.Telling;
 import wireworthy.working.Worked;
 
 /**
@@ -39,6 +41,25 @@ public record Problem(
     /** What has to be answered last. */
     public Ref asked() {
         return last().ref();
+    }
+
+    /** One part on its own, chosen for the skill of the line that gives it. */
+    public Problem only(final Part part) {
+        final Skill skill =
+                Telling.way(worked, part.ref()).stream()
+                        .filter(step -> step.direction().output().equals(part.ref()))
+                        .map(step -> step.direction().skill())
+                        .findFirst()
+                        .orElse(template.skill());
+        return new Problem(
+                template.chosenFor(skill),
+                seed,
+                question,
+                worked,
+                text,
+                List.of(part),
+                draws,
+                closeness);
     }
 
     @Override

@@ -40,6 +40,11 @@ public record Template(
         return bank + "/" + id;
     }
 
+    /** The same, chosen for another skill. */
+    Template chosenFor(final Skill other) {
+        return new Template(bank, version, id, other, difficulty, text, drawing, given, task);
+    }
+
     /** The quantities to be worked: those asked in order, then those that a text speaks of. */
     List<Quantity> finds() {
         return Stream.concat(task.finds().stream(), Drawn.worked(text).stream())

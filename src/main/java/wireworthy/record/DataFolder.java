@@ -47,6 +47,16 @@ public record DataFolder(Path path) {
         return path.resolve("record.sqlite");
     }
 
+    /** Where people put problem banks of their own; read where it exists. */
+    public Path problemBanks() {
+        return path.resolve("problem-banks");
+    }
+
+    /** Where people put lessons of their own; read where it exists. */
+    public Path lessons() {
+        return path.resolve("lessons");
+    }
+
     /** Where unexpected errors are written down. */
     public Path log() {
         return path.resolve("wireworthy.log");

@@ -1,6 +1,5 @@
 package wireworthy.window;
 
-import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import wireworthy.lessons.LessonHeading;
 import wireworthy.lessons.Lessons;
@@ -23,7 +22,7 @@ final class Ahead {
     }
 
     private Lessons read(final DataFolder folder) {
-        final Lessons all = Lessons.read(solver, Optional.empty());
+        final Lessons all = Lessons.read(solver, Content.own(folder.lessons()));
         final String last = new SettingsFile(folder.settings()).read().lesson();
         all.contents().stream()
                 .map(LessonHeading::id)

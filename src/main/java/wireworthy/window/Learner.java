@@ -2,106 +2,75 @@ package wireworthy.window;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import wireworthy.marking.Mark;
-import wireworthy.marking.Marker;
-import wireworthy.practice.Answered;
+import wireworthy.marking.Evidence;
 import wireworthy.practice.Banks;
 import wireworthy.practice.Choice;
 import wireworthy.practice.Chooser;
 import wireworthy.practice.Draw;
+import wireworthy.practice.Exercise;
 import wireworthy.practice.LineByLine;
 import wireworthy.practice.Problem;
 import wireworthy.practice.ProblemLine;
 import wireworthy.practice.SkillState;
 import wireworthy.practice.Skills;
+import wireworthy.practice.SlipHunt;
 import wireworthy.practice.Template;
 import wireworthy.record.Answer;
-import wireworthy.record.AnsweredFrom;
-import wireworthy.record.RecordFile;
-import wireworthy.record.RecordProblem;
 import wireworthy.rules.Skill;
 import wireworthy.working.Solver;
 
 /** The one who learns here: what was answered and read, and what comes next. */
 final class Learner implements Trainer {
-    private static final String PERSON = "me";
     private static final long SEED = 1;
 
-    private final Path file;
-    private final Clock clock;
+    /** A question of a lesson, and which of how many it is. */
+    private record Wanted(Template template, int number, int of) {
+        String why() {
+            return PracticeTexts.of("from-lesson", "number", number, "of", of);
+        }
+    }
+
+    private final OwnRecord record;
+    private final Content content;
     private final Draw draw;
-    private final Deque<Template> wanted = new ArrayDeque<>();
-    private final List<Answered> history = new ArrayList<>();
-    private final Set<String> read = new HashSet<>();
+    private final NotLately notLately;
+    private final Suspicions suspicions = new Suspicions();
+    private final Deque<Wanted> wanted = new ArrayDeque<>();
     private Optional<Banks> banks = Optional.empty();
-    private Optional<RecordFile> record = Optional.empty();
-    private Optional<String> trouble = Optional.empty();
+
+    /** A learner with the banks that came with the program. */
+    Learner(final Path file, final Solver solver, final Clock clock) {
+        this(file, solver, clock, Content.BUILT_IN);
+    }
 
     /**
      * A learner whose record is in a file.
      *
      * @param clock tells the day
      */
-    Learner(final Path file, final Solver solver, final Clock clock) {
-        this.file = file;
-        this.clock = clock;
+    Learner(final Path file, final Solver solver, final Clock clock, final Content content) {
+        this.record = new OwnRecord(file, clock);
+        this.content = content;
         this.draw = new Draw(solver);
+        this.notLately = new NotLately(draw);
     }
 
-    /** Opens the record, once. Where it can't be opened the program goes on without. */
-    synchronized void fetch() {
-        if (record.isEmpty()) {
-            final RecordFile opened = open();
-            opened.setAside().ifPresent(aside -> trouble = Optional.of(setAside(aside)));
-            history.addAll(AnsweredFrom.of(opened.answers(PERSON), clock.getZone()));
-            opened.screensRead(PERSON).forEach(screen -> read.add(screen.lesson()));
-            record = Optional.of(opened);
-        }
-    }
-
-    private RecordFile open() {
-        try {
-            return RecordFile.open(file);
-        } catch (final RecordProblem problem) {
-            trouble = Optional.of(words(problem));
-            return RecordFile.inMemory();
-        }
-    }
-
-    private static String words(final RecordProblem problem) {
-        return problem.what() + ". " + problem.remedy() + ".";
-    }
-
-    private static String setAside(final Path aside) {
-        return "The record of your answers was damaged. It is kept as "
-                + aside.getFileName()
-                + ", and a new one was begun.";
+    /** What is on record. */
+    OwnRecord record() {
+        return record;
     }
 
     private synchronized Banks banks() {
         if (banks.isEmpty()) {
-            banks = Optional.of(Banks.read(List.of()));
+            banks = Optional.of(content.banks());
         }
         return banks.orElseThrow();
-    }
-
-    private synchronized RecordFile record() {
-        fetch();
-        return record.orElseThrow();
-    }
-
-    private long today() {
-        return LocalDate.now(clock).toEpochDay();
     }
 
     @Override
@@ -112,107 +81,139 @@ final class Learner implements Trainer {
     @Override
     public List<String> troubles() {
         final List<String> all = new ArrayList<>();
-        trouble.ifPresent(all::add);
+        record.trouble().ifPresent(all::add);
         banks().problems().forEach(problem -> all.add(problem.text()));
         return all;
     }
 
-    /** Puts these problems before all others. */
+    /** Puts these exercises before all others. */
     void want(final String bank, final List<String> templates) {
         wanted.clear();
-        templates.forEach(id -> banks().template(bank, id).ifPresent(wanted::add));
+        final List<Template> found =
+                templates.stream().flatMap(id -> banks().template(bank, id).stream()).toList();
+        for (int i = 0; i < found.size(); i++) {
+            wanted.add(new Wanted(found.get(i), i + 1, found.size()));
+        }
+    }
+
+    @Override
+    public void leaveLesson() {
+        wanted.clear();
     }
 
     @Override
     public Optional<Next> next(final Optional<String> topic) {
-        record();
         if (!wanted.isEmpty()) {
-            final Template template = wanted.remove();
-            return Optional.of(
-                    new Next(draw.problem(template, history.size() + 1L), "From the lesson"));
+            return Optional.of(fromLesson(wanted.remove()));
         }
         final List<Template> templates =
                 banks().templates().stream()
                         .filter(template -> topic.map(template.bank()::equals).orElse(true))
                         .toList();
-        return Chooser.next(templates, List.copyOf(history), today(), SEED).map(this::drawn);
+        return Chooser.next(templates, record.history(), record.today(), SEED).map(this::drawn);
+    }
+
+    private Next fromLesson(final Wanted next) {
+        final Template template = next.template();
+        final Exercise exercise = own(template, record.history().size() + 1L);
+        return new Next(exercise, next.why(), Optional.of(template.bank()));
     }
 
     @Override
-    public Next twin(final Problem problem) {
-        return drawn(Chooser.twin(problem));
+    public Next twin(final Exercise exercise) {
+        final Choice twin = Chooser.twin(exercise);
+        return drawn(
+                new Choice(twin.template(), twin.seed(), twin.why(), exercise instanceof SlipHunt));
     }
 
     private Next drawn(final Choice choice) {
-        return new Next(draw.problem(choice.template(), choice.seed()), choice.why());
+        final Exercise exercise =
+                choice.hunt()
+                        ? hunt(choice.template(), choice.seed())
+                        : own(choice.template(), choice.seed());
+        return new Next(exercise, choice.why());
+    }
+
+    private Exercise own(final Template template, final long from) {
+        return notLately.exercise(
+                template, from, record.answers(), seed -> draw.exercise(template, seed));
+    }
+
+    private Exercise hunt(final Template template, final long from) {
+        final List<String> slips = record.slips().stream().flatMap(List::stream).toList();
+        return notLately.exercise(
+                template,
+                from,
+                record.answers(),
+                seed ->
+                        draw.hunt(template, seed, slips)
+                                .map(Exercise.class::cast)
+                                .orElseGet(() -> draw.exercise(template, seed)));
     }
 
     @Override
     public List<ProblemLine> lines(final Problem problem) {
-        return LineByLine.of(problem, skills(), today());
+        return LineByLine.of(problem, skills(), record.today());
+    }
+
+    @Override
+    public Evidence evidence() {
+        return Evidence.of(record.slips(), suspicions.earlier());
     }
 
     @Override
     public Optional<String> keep(
-            final Problem problem,
-            final Mark mark,
+            final Exercise exercise,
+            final Attempt attempt,
             final Skill skill,
             final boolean aided,
             final double seconds) {
-        final Answer answer = answer(problem, mark, skill, aided, seconds);
-        history.clear();
-        Optional<String> notKept = trouble;
-        try {
-            record().keep(answer);
-        } catch (final RecordProblem e) {
-            notKept = Optional.of(words(e));
-        }
-        history.addAll(AnsweredFrom.of(record().answers(PERSON), clock.getZone()));
-        return notKept;
+        suspicions.add(attempt.suspected());
+        return record.keep(answer(exercise, attempt, skill, aided, seconds));
     }
 
     private Answer answer(
-            final Problem problem,
-            final Mark mark,
+            final Exercise exercise,
+            final Attempt attempt,
             final Skill skill,
             final boolean aided,
             final double seconds) {
-        final Template template = problem.template();
+        final Template template = exercise.template();
         return new Answer(
-                Instant.now(clock),
-                PERSON,
+                record.now(),
+                OwnRecord.PERSON,
                 template.bank(),
                 template.version(),
                 template.id(),
-                problem.seed(),
+                exercise.seed(),
                 skill,
                 template.difficulty(),
-                Optional.of(mark.ref().quantity()),
-                mark.given(),
-                mark.understood(),
-                mark.sound().map(sound -> sound || mark.follows()),
+                attempt.asked(),
+                attempt.typed(),
+                attempt.understood(),
+                attempt.sound(),
                 aided,
-                Marker.ids(mark),
+                attempt.slips(),
                 seconds);
     }
 
     @Override
     public String state(final Skill skill) {
-        return skills().state(skill, today()).words();
+        return skills().state(skill, record.today()).words();
     }
 
     private Skills skills() {
-        return Skills.of(List.copyOf(history));
+        return Skills.of(record.history());
     }
 
     /** How the loosest of several skills holds; empty until the record has been read. */
     Optional<String> state(final List<Skill> several) {
-        if (record.isEmpty() || several.isEmpty()) {
+        if (!record.isOpen() || several.isEmpty()) {
             return Optional.empty();
         }
         final Skills skills = skills();
         return several.stream()
-                .map(skill -> skills.state(skill, today()))
+                .map(skill -> skills.state(skill, record.today()))
                 .min(Comparator.comparing(Learner::firmness))
                 .map(SkillState::words);
     }
@@ -225,19 +226,5 @@ final class Learner implements Trainer {
             case SNUG -> 3;
             case TIGHT -> 4;
         };
-    }
-
-    boolean hasRead(final String lesson) {
-        return read.contains(lesson);
-    }
-
-    /** Remembers that the end of a lesson has been shown. */
-    void read(final String lesson) {
-        read.add(lesson);
-        try {
-            record().reading(PERSON, lesson, 0, true);
-        } catch (final RecordProblem e) {
-            trouble = Optional.of(words(e));
-        }
     }
 }

@@ -27,7 +27,7 @@ final class LearnersDesk implements LessonDesk {
 
     @Override
     public void fetch() {
-        learner.fetch();
+        learner.record().fetch();
     }
 
     @Override
@@ -44,12 +44,12 @@ final class LearnersDesk implements LessonDesk {
 
     @Override
     public boolean hasRead(final String lesson) {
-        return learner.hasRead(lesson);
+        return learner.record().hasRead(lesson);
     }
 
     @Override
     public void read(final String lesson) {
-        learner.read(lesson);
+        learner.record().read(lesson);
     }
 
     @Override

@@ -97,6 +97,14 @@ public final class LineRow {
         return changed;
     }
 
+    /** Takes a figure that was answered and kept earlier. */
+    void fillIn(final String figure) {
+        typed.set(figure);
+        left = figure.strip();
+        kept = true;
+        ask();
+    }
+
     /** The same figure again is a new answer. */
     void forget() {
         left = "";

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import wireworthy.marking.Evidence;
 import wireworthy.marking.Mark;
 import wireworthy.marking.Marker;
 import wireworthy.practice.Help;
@@ -21,34 +22,38 @@ import wireworthy.rules.Skill;
 /** The working of one problem line by line: what is filled in, helped with, marked and kept. */
 public final class LinesModel {
     private final Problem problem;
-    private final Trainer trainer;
-    private final Consumer<String> notKept;
+    private final Keeping keeping;
+    private final Map<Ref, String> before;
+    private final Evidence evidence;
     private final List<LineRow> rows = new ArrayList<>();
     private final LineRow answer;
     private final LineRow main;
-    private long since = System.nanoTime();
 
     /**
      * The lines of a problem.
      *
+     * @param before what was answered earlier in the same circuit, as typed
      * @param typed what is typed as the answer, which is the last line
      * @param notKept is told why an answer could not be kept, or nothing where it was
      */
     LinesModel(
             final Problem problem,
             final Trainer trainer,
+            final Map<Ref, String> before,
             final StringProperty typed,
             final Consumer<String> notKept) {
         this.problem = problem;
-        this.trainer = trainer;
-        this.notKept = notKept;
+        this.keeping = new Keeping(problem, trainer, notKept);
+        this.before = Map.copyOf(before);
+        this.evidence = trainer.evidence();
         for (final ProblemLine line : trainer.lines(problem)) {
             final boolean last = line.ref().equals(problem.asked());
             rows.add(new LineRow(line, last ? typed : new SimpleStringProperty("")));
         }
         answer = rows.get(rows.size() - 1);
         main = rows.stream().filter(row -> row.line().main()).findFirst().orElse(answer);
-        show(List.of());
+        before.forEach((ref, figure) -> row(ref).ifPresent(row -> row.fillIn(figure)));
+        show(marks());
     }
 
     /** The lines in working order; the last is the answer. */
@@ -119,11 +124,11 @@ public final class LinesModel {
     }
 
     private List<Mark> marks() {
-        final Map<Ref, String> filled = new LinkedHashMap<>();
+        final Map<Ref, String> filled = new LinkedHashMap<>(before);
         rows.stream()
                 .filter(row -> !row.left().isEmpty())
                 .forEach(row -> filled.put(row.ref(), row.left()));
-        return filled.isEmpty() ? List.of() : Marker.marks(problem.worked(), filled);
+        return filled.isEmpty() ? List.of() : Marker.marks(problem.worked(), filled, evidence);
     }
 
     private void keep(final LineRow row, final List<Mark> marks) {
@@ -131,11 +136,9 @@ public final class LinesModel {
     }
 
     private void keep(final LineRow row, final Mark mark) {
-        final double seconds = (System.nanoTime() - since) / 1e9;
-        notKept.accept(trainer.keep(problem, mark, skill(row), aided(row), seconds).orElse(""));
+        keeping.keep(Attempt.of(mark), skill(row), aided(row));
         row.keep();
         explained(row, mark);
-        since = System.nanoTime();
     }
 
     /**

@@ -13,7 +13,7 @@ import wireworthy.window.parts.Texts;
 
 /** The working of the problem as a conductor whose lines are filled in one by one. */
 final class LinesView extends VBox implements LineView.Doing {
-    private final PracticeModel model;
+    private final FigureModel model;
     private final LinesModel lines;
     private final List<LineView> views = new ArrayList<>();
     private final VBox end = new VBox();
@@ -23,9 +23,9 @@ final class LinesView extends VBox implements LineView.Doing {
      *
      * @param wayOn the buttons that fit a mark of the answer
      */
-    LinesView(final PracticeModel model, final LinesModel lines, final Function<Mark, Node> wayOn) {
+    LinesView(final FigureModel model, final Function<Mark, Node> wayOn) {
         this.model = model;
-        this.lines = lines;
+        this.lines = model.lines();
         getStyleClass().add(Styles.TIGHT);
         lines.rows().forEach(row -> views.add(new LineView(row, this)));
         final VBox conductor = new VBox();

@@ -4,7 +4,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.function.Consumer;
 import wireworthy.lessons.Block;
-import wireworthy.practice.Problem;
+import wireworthy.practice.Exercise;
 import wireworthy.record.DataFolder;
 import wireworthy.record.SettingsKeeper;
 
@@ -23,7 +23,12 @@ final class Places {
             final SettingsKeeper settings,
             final Clock clock,
             final Ahead ahead) {
-        learner = new Learner(folder.answers(), ahead.solver(), clock);
+        learner =
+                new Learner(
+                        folder.answers(),
+                        ahead.solver(),
+                        clock,
+                        Content.of(folder.problemBanks(), ahead::lessons));
         model = new PracticeModel(learner);
         practice =
                 new OnFirstVisit<>(
@@ -47,9 +52,9 @@ final class Places {
         going = way;
     }
 
-    private void toLesson(final Problem problem) {
+    private void toLesson(final Exercise exercise) {
         going.accept(lessons.id());
-        lessons.open(problem.template().bank());
+        lessons.open(exercise.template().bank());
     }
 
     private void toPractice(final Block.Questions questions) {

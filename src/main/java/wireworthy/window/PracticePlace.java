@@ -3,32 +3,20 @@ package wireworthy.window;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import javafx.application.Platform;
+import javafx.scene.Node;
 import javafx.scene.Parent;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.control.TextField;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
-import wireworthy.practice.Problem;
-import wireworthy.rules.Quantity;
-import wireworthy.rules.Ref;
+import wireworthy.practice.Exercise;
 import wireworthy.window.parts.Buttons;
-import wireworthy.window.parts.Cards;
-import wireworthy.window.parts.CircuitDrawing;
 import wireworthy.window.parts.Notice;
-import wireworthy.window.parts.Pages;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
-import wireworthy.working.Telling;
 
 /**
- * Problems without end: the problem on the left all the time, what there is to say on the right.
+ * Exercises without end: the question on the left all the time, what there is to say on the right.
  */
 public final class PracticePlace implements Place {
     /** The name under which the settings keep this place. */
@@ -36,25 +24,29 @@ public final class PracticePlace implements Place {
 
     static final String TITLE = "Practice";
 
-    private static final Quantity[] LOAD_LABELS = {
-        Quantity.LOAD_POWER, Quantity.LOAD_CURRENT, Quantity.CIRCUIT_CURRENT, Quantity.RESISTANCE
-    };
-
     private final PracticeModel model;
-    private final Consumer<Problem> toLesson;
-    private final VBox problem = new VBox();
-    private final Label understood = Texts.soft("");
-    private final Label notKept = Texts.soft("");
-    private final TextField answer = new TextField();
+    private final WayOn way;
+    private final VBox question = new VBox();
+    private final VBox answering = new VBox();
+    private final VBox beside = new VBox();
+    private final HelpButton lines;
+    private final HelpButton rule;
+    private Optional<ExerciseView> view = Optional.empty();
 
     /**
      * The place.
      *
-     * @param toLesson opens the lesson that belongs to a problem
+     * @param toLesson opens the lesson that belongs to an exercise
      */
-    public PracticePlace(final PracticeModel model, final Consumer<Problem> toLesson) {
+    public PracticePlace(final PracticeModel model, final Consumer<Exercise> toLesson) {
         this.model = model;
-        this.toLesson = toLesson;
+        way = new WayOn(model, toLesson, this::focus);
+        lines = new HelpButton(PracticeTexts.of("line-by-line"), help(FigureModel::lineByLine));
+        rule = new HelpButton(PracticeTexts.of("show-rule"), help(FigureModel::showRule));
+    }
+
+    private Runnable help(final Consumer<FigureModel> help) {
+        return () -> model.figure().ifPresent(help);
     }
 
     @Override
@@ -69,145 +61,69 @@ public final class PracticePlace implements Place {
 
     @Override
     public Parent build(final Shell shell) {
-        final PracticeBeside right = new PracticeBeside(model, toLesson, answer::requestFocus);
-        final ScrollPane left = Pages.page("The problem", leftParts().toArray(VBox[]::new));
-        left.getStyleClass().add(Styles.BENCH_LEFT);
-        final ScrollPane page = Pages.page("What there is to say", right);
-        HBox.setHgrow(page, Priority.ALWAYS);
-        model.problem().subscribe(p -> p.ifPresentOrElse(this::show, this::none));
-        final HBox bench = new HBox(left, page);
-        bench.getStyleClass().add(Styles.BENCH);
-        return bench;
+        for (final VBox box : List.of(question, answering, beside)) {
+            box.getStyleClass().add(Styles.TIGHT);
+        }
+        model.doing().subscribe(doing -> doing.ifPresentOrElse(this::show, this::none));
+        return new Bench(
+                new VBox(topics(), question, answerPart()),
+                PracticeTexts.of("left"),
+                new VBox(beside),
+                PracticeTexts.of("right"));
     }
 
     @Override
     public void shown() {
-        if (model.problem().get().isEmpty()) {
+        if (model.doing().get().isEmpty()) {
             model.next();
         }
-        // The click or key that led here still has its own say about the focus.
-        Platform.runLater(answer::requestFocus);
+        // At once, so that no letter is lost; the click or key that led here moves the focus later.
+        focus();
+        Platform.runLater(this::focus);
     }
 
-    private List<VBox> leftParts() {
-        final VBox choice = new VBox(topics());
-        choice.getStyleClass().add(Styles.TIGHT);
-        problem.getStyleClass().add(Styles.TIGHT);
-        return List.of(choice, problem, answerPart());
+    private void focus() {
+        view.ifPresent(ExerciseView::focus);
     }
 
-    private ComboBox<Optional<Trainer.Topic>> topics() {
-        final ComboBox<Optional<Trainer.Topic>> topics = new ComboBox<>();
-        topics.setAccessibleText("Topic to practise");
-        topics.getItems().add(Optional.empty());
-        model.trainer().topics().forEach(topic -> topics.getItems().add(Optional.of(topic)));
-        topics.setConverter(new TopicName());
-        topics.setValue(Optional.empty());
-        topics.valueProperty()
-                .addListener(
-                        (any, old, now) -> {
-                            model.topic().set(now.map(Trainer.Topic::id));
-                            model.next();
-                        });
-        topics.setMaxWidth(Double.MAX_VALUE);
+    private VBox topics() {
+        final VBox topics = new VBox(new TopicBox(model));
+        final List<String> troubles = model.trainer().troubles();
+        if (!troubles.isEmpty()) {
+            topics.getChildren().add(new Troubles(troubles));
+        }
+        topics.getStyleClass().add(Styles.TIGHT);
         return topics;
     }
 
-    private static final class TopicName extends StringConverter<Optional<Trainer.Topic>> {
-        @Override
-        public String toString(final Optional<Trainer.Topic> topic) {
-            return topic.map(Trainer.Topic::title).orElse("All topics: let the program choose");
-        }
-
-        @Override
-        public Optional<Trainer.Topic> fromString(final String text) {
-            return Optional.empty();
-        }
-    }
-
     private VBox answerPart() {
-        answer.getStyleClass().add(Styles.ANSWER);
-        answer.textProperty().bindBidirectional(model.typed());
-        answer.setOnAction(event -> model.answer());
-        understood.textProperty().bind(model.understood());
+        final Label notKept = Texts.soft("");
         notKept.textProperty().bind(model.notKept());
         notKept.managedProperty().bind(model.notKept().isNotEmpty());
-        final VBox part =
-                new VBox(
-                        answer,
-                        understood,
-                        notKept,
-                        Buttons.row(
-                                Buttons.main("Mark my answer", model::answer),
-                                Buttons.plain("Line by line", model::lineByLine),
-                                Buttons.plain("Show the rule", model::showRule)));
+        final Node buttons =
+                Buttons.row(Buttons.main(PracticeTexts.of("mark"), model::answer), lines, rule);
+        final VBox part = new VBox(answering, notKept, buttons);
         part.getStyleClass().add(Styles.TIGHT);
         return part;
     }
 
-    private void show(final Problem now) {
-        final Label heading = new Label(heading(now));
-        heading.getStyleClass().addAll(Styles.COPPER_TEXT, Styles.STRONG, Styles.SMALL);
-        heading.setWrapText(true);
-        final Label why = Texts.soft(model.why().get());
-        why.getStyleClass().add(Styles.SMALL);
-        problem.getChildren()
-                .setAll(
-                        heading,
-                        why,
-                        Texts.paragraph(now.text()),
-                        strong(now.ask()),
-                        Cards.card(drawing(now)));
-        final String asked = now.asked().quantity().words();
-        answer.setPromptText(asked + ", " + unit(now.asked().quantity()));
-        answer.setAccessibleText("Your answer: " + asked + " in " + unit(now.asked().quantity()));
+    private void show(final ExerciseModel doing) {
+        final ExerciseView now = ExerciseView.of(doing, way);
+        question.getChildren()
+                .setAll(new QuestionHead(doing.exercise(), model.skillState(), model.why().get()));
+        answering.getChildren().setAll(now.answering());
+        beside.getChildren().setAll(now.beside());
+        offer(doing.figure().isPresent());
+        view = Optional.of(now);
     }
 
-    private static Label strong(final String text) {
-        final Label label = Texts.paragraph(text);
-        label.getStyleClass().add(Styles.STRONG);
-        return label;
-    }
-
-    private static String unit(final Quantity quantity) {
-        final String unit = wireworthy.rules.FigureText.unit(quantity.dimension());
-        return unit.isEmpty() ? "a number" : unit;
-    }
-
-    private String heading(final Problem now) {
-        final String volts =
-                figure(now, Quantity.SUPPLY_VOLTAGE).map(text -> " · " + text).orElse("");
-        return model.skillState() + volts;
-    }
-
-    private static CircuitDrawing drawing(final Problem now) {
-        final String load =
-                Stream.of(LOAD_LABELS)
-                        .map(quantity -> figure(now, quantity))
-                        .flatMap(Optional::stream)
-                        .findFirst()
-                        .orElse("");
-        return new CircuitDrawing(
-                CircuitDrawing.Load.valueOf(now.drawing().name()),
-                new CircuitDrawing.Labels(
-                        figure(now, Quantity.SUPPLY_VOLTAGE).orElse(""),
-                        figure(now, Quantity.SECTION).orElse(""),
-                        figure(now, Quantity.ONE_WAY_LENGTH).orElse(""),
-                        load));
-    }
-
-    private static Optional<String> figure(final Problem now, final Quantity quantity) {
-        return now.worked()
-                .typed(Ref.circuit(quantity))
-                .map(read -> Telling.result(quantity, read.value()));
+    private void offer(final boolean working) {
+        lines.offer(working);
+        rule.offer(working);
     }
 
     private void none() {
-        problem.getChildren()
-                .setAll(
-                        new Notice(
-                                Verdict.CAUTION,
-                                "No problem bank could be read. "
-                                        + String.join(" ", model.trainer().troubles())));
+        offer(false);
+        question.getChildren().setAll(new Notice(Verdict.CAUTION, PracticeTexts.of("no-bank")));
     }
 }

@@ -2,22 +2,29 @@ package wireworthy.window;
 
 import java.util.List;
 import java.util.Optional;
-import wireworthy.marking.Mark;
+import wireworthy.marking.Evidence;
+import wireworthy.practice.Exercise;
 import wireworthy.practice.Problem;
 import wireworthy.practice.ProblemLine;
 import wireworthy.rules.Skill;
 
-/** What the Practice place needs of the banks, the choice of problems and the record. */
+/** What the Practice place needs of the banks, the choice of exercises and the record. */
 public interface Trainer {
     /** A topic to choose: a bank. */
     record Topic(String id, String title) {}
 
     /**
-     * The next problem.
+     * The next exercise.
      *
      * @param why one line that says why it was chosen
+     * @param topic the topic of the lesson that asks it; empty where none does
      */
-    record Next(Problem problem, String why) {}
+    record Next(Exercise exercise, String why, Optional<String> topic) {
+        /** One that no lesson asks. */
+        Next(final Exercise exercise, final String why) {
+            this(exercise, why, Optional.empty());
+        }
+    }
 
     /** The topics at hand, in order. */
     List<Topic> topics();
@@ -25,22 +32,29 @@ public interface Trainer {
     /** What of the banks could not be read, in words with file and line. */
     List<String> troubles();
 
-    /** The next problem of a topic, or of all topics; none where no bank could be read. */
+    /** The next exercise of a topic, or of all topics; none where no bank could be read. */
     Optional<Next> next(Optional<String> topic);
 
-    /** A problem like this one with new numbers. */
-    Next twin(Problem problem);
+    /** What a lesson wanted to ask is not asked any more. */
+    void leaveLesson();
+
+    /** An exercise like this one with new numbers. */
+    Next twin(Exercise exercise);
 
     /** The lines of the working, fitted to how firmly their skills hold; the last is the answer. */
     List<ProblemLine> lines(Problem problem);
 
+    /** What the answers to earlier exercises say about the slips of the next. */
+    Evidence evidence();
+
     /**
-     * Keeps an answer to a line or the problem. On disk when it returns.
+     * Keeps an answer to an exercise or a line of it. On disk when it returns.
      *
-     * @param skill what the answered line exercises
+     * @param skill what was exercised
      * @return why it could not be kept, in words; empty where it was
      */
-    Optional<String> keep(Problem problem, Mark mark, Skill skill, boolean aided, double seconds);
+    Optional<String> keep(
+            Exercise exercise, Attempt attempt, Skill skill, boolean aided, double seconds);
 
     /** How firmly a skill holds, in a word. */
     String state(Skill skill);

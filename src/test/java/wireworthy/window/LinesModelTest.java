@@ -38,16 +38,20 @@ class LinesModelTest {
         open("aisle-strips-drop");
     }
 
+    private static FigureModel figure(final PracticeModel of) {
+        return of.figure().orElseThrow();
+    }
+
     private void open(final String template) {
         final Learner learner = new Learner(file, new Solver(), Evenings.CLOCK);
         learner.want("voltage-drop", List.of(template));
         model = new PracticeModel(learner);
         model.next();
-        model.lineByLine();
+        figure(model).lineByLine();
     }
 
     private LinesModel lines() {
-        return model.lines().get().orElseThrow();
+        return figure(model).lines();
     }
 
     private LineRow row(final Ref ref) {
@@ -55,7 +59,7 @@ class LinesModelTest {
     }
 
     private Problem problem() {
-        return model.problem().get().orElseThrow();
+        return figure(model).exercise();
     }
 
     private double right(final Ref ref) {
@@ -64,7 +68,7 @@ class LinesModelTest {
 
     private Mark fill(final Ref ref, final double si) {
         row(ref).typed().set("%.6g".formatted(si));
-        model.leave(row(ref));
+        figure(model).leave(row(ref));
         return row(ref).mark().get().orElseThrow();
     }
 
@@ -116,7 +120,7 @@ class LinesModelTest {
     @Test
     void leavingALineUnchangedKeepsNothingMore() {
         fill(LOOP, right(LOOP));
-        model.leave(row(LOOP));
+        figure(model).leave(row(LOOP));
 
         assertThat(kept()).hasSize(1);
     }
@@ -220,8 +224,8 @@ class LinesModelTest {
     @Test
     void whatIsTypedStaysWhenTheRuleIsLookedAtAndTheLinesAreOpenedAgain() {
         row(LOOP).typed().set("14.");
-        model.showRule();
-        model.lineByLine();
+        figure(model).showRule();
+        figure(model).lineByLine();
 
         assertThat(row(LOOP).typed().get()).isEqualTo("14.");
         fill(LOOP, right(LOOP));
@@ -231,26 +235,26 @@ class LinesModelTest {
     /** One way of the cable, and then ten times the result. */
     @Test
     void theLineAskedForSettlesWhichTwoSlipsItWas() {
-        model.typed().set("%.6g".formatted(right(DROP) / 2 * 10));
-        model.answer();
-        assertThat(model.beside().get()).isEqualTo(PracticeModel.Beside.SETTLING);
-        final LineRow asked = model.settlingLine().orElseThrow();
+        figure(model).typed().set("%.6g".formatted(right(DROP) / 2 * 10));
+        figure(model).answer();
+        assertThat(figure(model).beside().get()).isEqualTo(Beside.SETTLING);
+        final LineRow asked = figure(model).settlingLine().orElseThrow();
 
-        model.askSettlingLine();
-        assertThat(model.beside().get()).isEqualTo(PracticeModel.Beside.LINES);
+        figure(model).askSettlingLine();
+        assertThat(figure(model).beside().get()).isEqualTo(Beside.LINES);
         assertThat(asked.state().get()).isEqualTo(LineState.ASKED);
         fill(asked.ref(), right(asked.ref()) / 2);
 
-        final Mark now = model.mark().get().orElseThrow();
+        final Mark now = figure(model).mark().get().orElseThrow();
         assertThat(now.explained()).extracting(each -> each.ids().get(0)).contains("power-of-ten");
         assertThat(asked.mark().get().orElseThrow().explained()).isNotEmpty();
-        assertThat(model.settlingLine()).isEmpty();
+        assertThat(figure(model).settlingLine()).isEmpty();
         assertThat(kept())
                 .extracting(Answer::asked, Answer::aided)
                 .containsExactly(
                         tuple(Optional.of(Quantity.DROP), false),
                         tuple(Optional.of(asked.ref().quantity()), false),
                         tuple(Optional.of(Quantity.DROP), true));
-        assertThat(model.comparison().partsAt()).isPresent();
+        assertThat(figure(model).comparison().partsAt()).isPresent();
     }
 }

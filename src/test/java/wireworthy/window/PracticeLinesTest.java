@@ -40,6 +40,10 @@ class PracticeLinesTest extends WindowTest {
     }
 
     /** Out and back is snug, the resistance loose: one line folded, the others asked. */
+    private static FigureModel figure(final PracticeModel of) {
+        return of.figure().orElseThrow();
+    }
+
     private static PracticeModel asked(final Path file) {
         Evenings.right(file, Skill.OUT_AND_BACK_LENGTH, 6);
         Evenings.right(file, Skill.RESISTANCE_OF_A_CABLE, 2);
@@ -53,7 +57,7 @@ class PracticeLinesTest extends WindowTest {
     }
 
     private static String right(final PracticeModel model, final Ref ref, final double times) {
-        final Problem problem = model.problem().get().orElseThrow();
+        final Problem problem = figure(model).exercise();
         return "%.6g".formatted(problem.worked().value(ref).orElseThrow() * times);
     }
 
@@ -83,7 +87,7 @@ class PracticeLinesTest extends WindowTest {
     }
 
     private int kept() {
-        final long seed = model.problem().get().orElseThrow().seed();
+        final long seed = figure(model).exercise().seed();
         return Evenings.kept(file, seed).size();
     }
 
@@ -136,7 +140,7 @@ class PracticeLinesTest extends WindowTest {
     void theLineThatWouldSettleTheSlipsIsOpenedAndAnswered() {
         clickOn(".answer").write(right(model, DROP, 5)).push(KeyCode.ENTER);
         assertThat(texts()).anyMatch(text -> text.contains("What did you get for the"));
-        final Ref asked = model.settlingLine().orElseThrow().ref();
+        final Ref asked = figure(model).settlingLine().orElseThrow().ref();
 
         clickOn("Answer that line");
         assertThat(focused()).isEqualTo(asked.quantity().words());
@@ -180,21 +184,21 @@ class PracticeLinesTest extends WindowTest {
         return built(
                 shown,
                 () -> {
-                    shown.lineByLine();
-                    final LinesModel lines = shown.lines().get().orElseThrow();
+                    figure(shown).lineByLine();
+                    final LinesModel lines = figure(shown).lines();
                     final LineRow resistance = lines.rowFor(RESISTANCE).orElseThrow();
                     lines.help(resistance);
                     lines.help(resistance);
                     resistance.typed().set(right(shown, RESISTANCE, 0.5));
-                    shown.leave(resistance);
+                    figure(shown).leave(resistance);
                     lines.answer().typed().set(right(shown, DROP, 0.5));
-                    shown.leave(lines.answer());
+                    figure(shown).leave(lines.answer());
                 });
     }
 
     private Parent firstContact() {
         final PracticeModel shown = modelOn(fresh());
-        return built(shown, shown::lineByLine);
+        return built(shown, () -> figure(shown).lineByLine());
     }
 
     private Parent settling() {
@@ -202,8 +206,8 @@ class PracticeLinesTest extends WindowTest {
         return built(
                 shown,
                 () -> {
-                    shown.typed().set(right(shown, DROP, 5));
-                    shown.answer();
+                    figure(shown).typed().set(right(shown, DROP, 5));
+                    figure(shown).answer();
                 });
     }
 

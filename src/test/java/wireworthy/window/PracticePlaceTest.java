@@ -29,8 +29,12 @@ class PracticePlaceTest extends WindowTest {
         return List.of(new PracticePlace(model, problem -> {}));
     }
 
+    private static FigureModel figure(final PracticeModel of) {
+        return of.figure().orElseThrow();
+    }
+
     private Problem problem() {
-        return model.problem().get().orElseThrow();
+        return figure(model).exercise();
     }
 
     private void answer(final String figure) {
@@ -76,7 +80,7 @@ class PracticePlaceTest extends WindowTest {
         assertThat(reads("read as 0.526 V")).isTrue();
         push(KeyCode.SHORTCUT, KeyCode.A);
         answer("1,526");
-        assertThat(model.mark().get().orElseThrow().sound()).isEmpty();
+        assertThat(figure(model).mark().get().orElseThrow().sound()).isEmpty();
         assertThat(kept()).isEmpty();
     }
 
@@ -84,7 +88,7 @@ class PracticePlaceTest extends WindowTest {
     void nothingTypedAndLessThanNothingAreSaidPlainly() {
         answer("-4");
         assertThat(shown()).anyMatch(text -> text.contains("less than nothing"));
-        interact(() -> model.typed().set(""));
+        interact(() -> figure(model).typed().set(""));
         push(KeyCode.ENTER);
         assertThat(shown()).noneMatch(text -> text.contains("less than nothing"));
         assertThat(kept()).isEmpty();
@@ -119,10 +123,10 @@ class PracticePlaceTest extends WindowTest {
         final List<Place> all = List.of(new TestPlace("Lessons"), place, new TestPlace("Tables"));
         final MainWindow whole = new MainWindow(all, settings, Background.atOnce()).open();
         if (wrong) {
-            final Problem now = shown.problem().get().orElseThrow();
+            final Problem now = figure(shown).exercise();
             final double right = now.worked().value(now.asked()).orElseThrow();
-            shown.typed().set("%.4f".formatted(right / 2));
-            shown.answer();
+            figure(shown).typed().set("%.4f".formatted(right / 2));
+            figure(shown).answer();
         }
         final javafx.scene.Parent root = whole.scene().getRoot();
         whole.scene().setRoot(new javafx.scene.Group());
@@ -148,10 +152,10 @@ class PracticePlaceTest extends WindowTest {
     void theWorkingsRunTogetherUntilTheyPart() {
         interact(
                 () -> {
-                    model.typed().set(oneWay());
-                    model.answer();
+                    figure(model).typed().set(oneWay());
+                    figure(model).answer();
                 });
-        final Comparison comparison = model.comparison();
+        final Comparison comparison = figure(model).comparison();
         final int parting = comparison.partsAt().orElseThrow();
         assertThat(comparison.rows().get(parting).sound().ref())
                 .isEqualTo(Ref.circuit(Quantity.LOOP_LENGTH));

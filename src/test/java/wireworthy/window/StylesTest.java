@@ -37,6 +37,7 @@ class StylesTest {
                     "separator",
                     "text-field",
                     "box",
+                    "radio-button",
                     "check-box",
                     "mark",
                     "slider",

@@ -1,5 +1,6 @@
 package wireworthy.window.parts;
 
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 
@@ -20,7 +21,7 @@ public final class Buttons {
     }
 
     /** Buttons side by side, on several rows where the room or the text size needs it. */
-    public static FlowPane row(final Button... buttons) {
+    public static FlowPane row(final Node... buttons) {
         final FlowPane row = new FlowPane(buttons);
         row.getStyleClass().add(Styles.BUTTON_ROW);
         return row;

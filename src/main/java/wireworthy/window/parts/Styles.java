@@ -69,6 +69,10 @@ public final class Styles {
     public static final String BENCH = "bench";
     public static final String BENCH_LEFT = "bench-left";
     public static final String ANSWER = "answer";
+    public static final String PARTS = "parts";
+    public static final String PICK_LIST = "pick-list";
+    public static final String STEP_ROW = "step-row";
+    public static final String TROUBLES = "troubles";
 
     // Live figures
     public static final String LIVE_FIGURE = "live-figure";

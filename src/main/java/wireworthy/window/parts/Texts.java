@@ -26,6 +26,11 @@ public final class Texts {
         return label(text, Styles.PROSE);
     }
 
+    /** Running text that stands out: the question, the first words of a notice. */
+    public static Label strong(final String text) {
+        return label(text, Styles.PROSE, Styles.STRONG);
+    }
+
     /** Secondary text. */
     public static Label soft(final String text) {
         return label(text, Styles.PROSE, Styles.SOFT);

@@ -1,0 +1,66 @@
+package wireworthy.window;
+
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import wireworthy.window.parts.Pages;
+import wireworthy.window.parts.Styles;
+
+/**
+ * Two pages side by side, each scrolling for itself; where the text is too large for that, one
+ * under the other.
+ */
+final class Bench extends StackPane {
+    /** Under this width, in text sizes, two pages don't fit side by side. */
+    private static final double ROOM_FOR_TWO = 46;
+
+    private final VBox left;
+    private final VBox right;
+    private final ScrollPane leftPage;
+    private final ScrollPane rightPage;
+    private final VBox stack = new VBox();
+    private final ScrollPane onePage;
+    private final HBox twoPages;
+    private final Label ruler = new Label();
+
+    /**
+     * @param leftName of the left page, for screen readers, as {@code rightName} of the right
+     */
+    Bench(final VBox left, final String leftName, final VBox right, final String rightName) {
+        this.left = left;
+        this.right = right;
+        left.getStyleClass().add(Styles.PAGE);
+        right.getStyleClass().add(Styles.PAGE);
+        leftPage = Pages.scroll(leftName, left);
+        leftPage.getStyleClass().add(Styles.BENCH_LEFT);
+        rightPage = Pages.scroll(rightName, right);
+        HBox.setHgrow(rightPage, Priority.ALWAYS);
+        twoPages = new HBox(leftPage, rightPage);
+        onePage = Pages.scroll(leftName + ". " + rightName, stack);
+        ruler.setVisible(false);
+        ruler.setManaged(false);
+        getStyleClass().add(Styles.BENCH);
+        getChildren().setAll(twoPages, ruler);
+        widthProperty().subscribe(any -> arrange());
+        ruler.fontProperty().subscribe(any -> arrange());
+    }
+
+    private void arrange() {
+        final boolean narrow =
+                getWidth() > 0 && getWidth() < ROOM_FOR_TWO * ruler.getFont().getSize();
+        if (narrow && !getChildren().contains(onePage)) {
+            leftPage.setContent(new VBox());
+            rightPage.setContent(new VBox());
+            stack.getChildren().setAll(left, right);
+            getChildren().setAll(onePage, ruler);
+        } else if (!narrow && !getChildren().contains(twoPages)) {
+            stack.getChildren().clear();
+            leftPage.setContent(left);
+            rightPage.setContent(right);
+            getChildren().setAll(twoPages, ruler);
+        }
+    }
+}

@@ -1,0 +1,13 @@
+package wireworthy.window;
+
+/** What is beside a figure that is asked. */
+public enum Beside {
+    NOTHING_YET,
+    LINES,
+    RULE,
+    /** The mark, and the working or both workings. */
+    MARKED,
+    /** One more line would tell which slips it was. */
+    SETTLING,
+    ASKED_BACK
+}

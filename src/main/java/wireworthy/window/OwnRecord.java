@@ -1,0 +1,145 @@
+package wireworthy.window;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import wireworthy.practice.Answered;
+import wireworthy.record.Answer;
+import wireworthy.record.AnsweredFrom;
+import wireworthy.record.RecordFile;
+import wireworthy.record.RecordProblem;
+
+/** The record of the one who learns here, and what was read of it. */
+final class OwnRecord {
+    static final String PERSON = "me";
+    private static final Duration LATELY = Duration.ofDays(7);
+
+    private final Path file;
+    private final Clock clock;
+    private final List<Answer> answers = new ArrayList<>();
+    private final Set<String> read = new HashSet<>();
+    private volatile List<Answered> history = List.of();
+    private volatile Optional<RecordFile> record = Optional.empty();
+    private Optional<String> trouble = Optional.empty();
+
+    /**
+     * @param clock tells the day
+     */
+    OwnRecord(final Path file, final Clock clock) {
+        this.file = file;
+        this.clock = clock;
+    }
+
+    /** Opens the record, once. Where it can't be opened the program goes on without. */
+    synchronized void fetch() {
+        if (record.isEmpty()) {
+            final RecordFile opened = open();
+            opened.setAside().ifPresent(aside -> trouble = Optional.of(setAside(aside)));
+            take(opened);
+            opened.screensRead(PERSON).forEach(screen -> read.add(screen.lesson()));
+            record = Optional.of(opened);
+        }
+    }
+
+    private void take(final RecordFile from) {
+        answers.clear();
+        answers.addAll(from.answers(PERSON));
+        history = AnsweredFrom.of(answers, clock.getZone());
+    }
+
+    private RecordFile open() {
+        try {
+            return RecordFile.open(file);
+        } catch (final RecordProblem problem) {
+            trouble = Optional.of(words(problem));
+            return RecordFile.inMemory();
+        }
+    }
+
+    private static String words(final RecordProblem problem) {
+        return problem.what() + ". " + problem.remedy() + ".";
+    }
+
+    private static String setAside(final Path aside) {
+        return "The record of your answers was damaged. It is kept as "
+                + aside.getFileName()
+                + ", and a new one was begun.";
+    }
+
+    private synchronized RecordFile opened() {
+        fetch();
+        return record.orElseThrow();
+    }
+
+    boolean isOpen() {
+        return record.isPresent();
+    }
+
+    /** What is wrong with the record, in words. */
+    Optional<String> trouble() {
+        return trouble;
+    }
+
+    Instant now() {
+        return Instant.now(clock);
+    }
+
+    long today() {
+        return LocalDate.now(clock).toEpochDay();
+    }
+
+    /** All answers, oldest first. */
+    List<Answer> answers() {
+        opened();
+        return List.copyOf(answers);
+    }
+
+    /** What the answers say of the skills, oldest first. */
+    List<Answered> history() {
+        opened();
+        return history;
+    }
+
+    /** The slips of the last seven days by id, those of one explanation together. */
+    List<List<String>> slips() {
+        final Instant since = now().minus(LATELY);
+        return answers().stream()
+                .filter(answer -> answer.at().isAfter(since))
+                .flatMap(answer -> answer.slips().stream())
+                .toList();
+    }
+
+    /** Keeps an answer; why it could not be kept, where it could not. */
+    Optional<String> keep(final Answer answer) {
+        final RecordFile to = opened();
+        Optional<String> notKept = trouble;
+        try {
+            to.keep(answer);
+        } catch (final RecordProblem e) {
+            notKept = Optional.of(words(e));
+        }
+        take(to);
+        return notKept;
+    }
+
+    boolean hasRead(final String lesson) {
+        return read.contains(lesson);
+    }
+
+    /** Remembers that the end of a lesson has been shown. */
+    void read(final String lesson) {
+        read.add(lesson);
+        try {
+            opened().reading(PERSON, lesson, 0, true);
+        } catch (final RecordProblem e) {
+            trouble = Optional.of(words(e));
+        }
+    }
+}

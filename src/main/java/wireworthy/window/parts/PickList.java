@@ -1,0 +1,87 @@
+package wireworthy.window.parts;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntConsumer;
+import javafx.scene.control.RadioButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.VBox;
+
+/** A few things one under the other, of which one is picked; the arrow keys go through them. */
+public final class PickList extends VBox {
+    private final List<RadioButton> buttons = new ArrayList<>();
+    private final Runnable entered;
+
+    /**
+     * @param name of the whole, for screen readers
+     * @param picked told the number, from 0, of what is picked
+     * @param entered what Enter does once it has picked what has the keyboard
+     */
+    public PickList(
+            final String name,
+            final List<String> texts,
+            final IntConsumer picked,
+            final Runnable entered) {
+        this.entered = entered;
+        getStyleClass().add(Styles.PICK_LIST);
+        setAccessibleText(name);
+        final ToggleGroup group = new ToggleGroup();
+        for (int i = 0; i < texts.size(); i++) {
+            buttons.add(button(texts.get(i), i, group, picked));
+        }
+        getChildren().setAll(buttons);
+        addEventFilter(KeyEvent.KEY_PRESSED, event -> key(event, group));
+    }
+
+    /** Enter picks what has the keyboard; while nothing is picked the arrows pick an end. */
+    private void key(final KeyEvent event, final ToggleGroup group) {
+        if (!(event.getTarget() instanceof RadioButton on) || event.isAltDown()) {
+            return;
+        }
+        final KeyCode code = event.getCode();
+        if (code == KeyCode.ENTER) {
+            on.setSelected(true);
+            entered.run();
+            event.consume();
+        } else if (group.getSelectedToggle() == null
+                && (code == KeyCode.DOWN || code == KeyCode.UP)) {
+            final RadioButton end = buttons.get(code == KeyCode.DOWN ? 0 : buttons.size() - 1);
+            end.setSelected(true);
+            end.requestFocus();
+            event.consume();
+        }
+    }
+
+    private static RadioButton button(
+            final String text, final int number, final ToggleGroup group, final IntConsumer told) {
+        final RadioButton button = new RadioButton(Texts.kept(text));
+        button.setMnemonicParsing(false);
+        button.setWrapText(true);
+        button.setMinHeight(USE_PREF_SIZE);
+        button.setToggleGroup(group);
+        button.selectedProperty()
+                .subscribe(
+                        selected -> {
+                            if (selected) {
+                                told.accept(number);
+                            }
+                        });
+        return button;
+    }
+
+    /** The button of a number, from 0. */
+    public RadioButton button(final int number) {
+        return buttons.get(number);
+    }
+
+    /** Puts the keyboard on what is picked, or on the first. */
+    public void focus() {
+        buttons.stream()
+                .filter(RadioButton::isSelected)
+                .findFirst()
+                .orElse(buttons.get(0))
+                .requestFocus();
+    }
+}
