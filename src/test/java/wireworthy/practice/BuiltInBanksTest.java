@@ -18,6 +18,7 @@ import wireworthy.working.Solver;
 /** Over the banks that came with the program and the two of the tests. */
 class BuiltInBanksTest {
     private static final int SEEDS = 40;
+    private static final int MEDIAN_DRAWS = 5;
     private static final int WORST_DRAWS = 20;
     private static final int ENOUGH_TEMPLATES = 5;
     private static final double SOUND = 0.011;
@@ -47,26 +48,16 @@ class BuiltInBanksTest {
     @MethodSource("templates")
     void slipsAreToldApartInEveryProblem(final Template template) {
         assertThat(problems(template))
-                .allSatisfy(problem -> assertThat(problem.closeness().confused()).isEmpty());
+                .allSatisfy(problem -> assertThat(problem.closeness().near()).isEmpty());
     }
 
     @ParameterizedTest
     @MethodSource("templates")
-    void fiveDrawsAreEnoughInTheMedian(final Template template) {
+    void fewDrawsAreEnough(final Template template) {
         final List<Integer> draws =
                 problems(template).stream().map(Problem::draws).sorted().toList();
-        assertThat(draws.get(SEEDS / 2)).isLessThanOrEqualTo(5);
-    }
-
-    @ParameterizedTest
-    @MethodSource("templates")
-    void noProblemTakesManyDraws(final Template template) {
-        assertThat(problems(template))
-                .allSatisfy(
-                        problem -> {
-                            assertThat(problem.draws()).isLessThanOrEqualTo(WORST_DRAWS);
-                            assertThat(problem.apart()).isTrue();
-                        });
+        assertThat(draws.get(SEEDS / 2)).isLessThanOrEqualTo(MEDIAN_DRAWS);
+        assertThat(draws.get(SEEDS - 1)).isLessThanOrEqualTo(WORST_DRAWS);
     }
 
     /** So that mixed practice does not come back to one text too soon. */
