@@ -152,6 +152,13 @@ public final class SlipFigures {
                 .toList();
     }
 
+    /** The givens on the way to a quantity whose unit is easily misread. */
+    public static List<Ref> givensInDoubt(final Worked worked, final Ref asked) {
+        return carriedOn(worked, asked, nothingPinned(worked.plan())).givensInDoubt().stream()
+                .map(worked.plan()::at)
+                .toList();
+    }
+
     /** The places of the givens on the way that may have been misread. */
     List<Integer> givensInDoubt() {
         return changes.stream()
