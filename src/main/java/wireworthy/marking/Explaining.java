@@ -240,7 +240,12 @@ final class Explaining {
     private String opened(final Diagnosis found, final Ref open, final Line line) {
         final String text =
                 MARKS.getString(found.suspected().isEmpty() ? "unknown" : "unknown.single");
-        return text.replace("{open}", MARKS.getString("open"))
+        final String whole = opened(text, "open", open, line);
+        return words(whole) <= MOST_WORDS ? whole : opened(text, "open.short", open, line);
+    }
+
+    private String opened(final String text, final String key, final Ref open, final Line line) {
+        return text.replace("{open}", MARKS.getString(key))
                 .replace("{line}", name(open))
                 .replace("{formula}", line.formula())
                 .replace("{numbers}", sum(line.numbers()));

@@ -169,6 +169,11 @@ public final class SlipFigures {
                 .toList();
     }
 
+    /** The value that comes of every line before it being rounded to three figures; SI. */
+    public static double inThreeFigures(final Worked worked, final Ref asked) {
+        return carriedOn(worked, asked, nothingPinned(worked.plan())).rounded(3);
+    }
+
     /** Whether a line has a sum of its own, rather than only carrying a value over. */
     static boolean told(final Step step) {
         return step.direction().reading() != Direction.Reading.CARRIED;

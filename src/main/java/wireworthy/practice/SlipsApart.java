@@ -69,6 +69,7 @@ final class SlipsApart {
             apart.withGivens();
         }
         apart.nearSizes();
+        apart.choiceByRounding();
         return new Closeness(apart.near, apart.confused);
     }
 
@@ -218,6 +219,14 @@ final class SlipsApart {
                 .filter(ref -> nearSize(ref, worked.value(ref).orElse(Double.NaN)))
                 .map(ref -> ref.quantity().id() + " and a standard size")
                 .forEach(what -> add(what, true));
+    }
+
+    /** A choice that sums in three figures would turn is none to ask for. */
+    private void choiceByRounding() {
+        final double rounded = SlipFigures.inThreeFigures(worked, asked);
+        if (asked.quantity().chosen() && distance(rounded, right) > SAME) {
+            add("the choice and its neighbour", true);
+        }
     }
 
     private boolean nearSize(final Ref ref, final double value) {

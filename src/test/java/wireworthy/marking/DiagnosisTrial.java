@@ -124,7 +124,10 @@ final class DiagnosisTrial {
         return outcome.changes().stream().map(Change::line).toList();
     }
 
-    /** Whether the pair is said, at once or after the line that is asked for. */
+    /**
+     * Whether the pair is said, at once or after the line that is asked for: a size one larger than
+     * the learner's own line needs is no slip but follows.
+     */
     private boolean said(final Learners at, final Outcome pair, final Mark mark, final int digits) {
         if (mark.ask().isEmpty()) {
             return Learners.first(mark, pair.ids());
@@ -135,7 +138,7 @@ final class DiagnosisTrial {
         final Mark last = marks.get(at.asked());
         return Learners.first(last, pair.ids())
                 || (Learners.first(line, pair.ids().subList(0, 1))
-                        && Learners.first(last, pair.ids().subList(1, 2)));
+                        && (last.follows() || Learners.first(last, pair.ids().subList(1, 2))));
     }
 
     private void nowhere(final Learners at) {
