@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import java.util.Set;
 import java.util.stream.Collectors;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
@@ -27,6 +28,9 @@ final class Explaining {
     private static final int MOST_ALTERNATIVES = 3;
     private static final double BELIEVED = 5;
     private static final String EQUALS = " = ";
+
+    /** Slips whose sum as it stands would not give the unit of the line. */
+    private static final Set<String> UNFINISHED = Set.of("fraction-for-percent");
 
     private final Worked worked;
 
@@ -107,20 +111,39 @@ final class Explaining {
         if (first.changes().size() > 1) {
             return pair(explained);
         }
-        final String todo = " " + SLIPS.getString(first.ids().get(0) + ".do");
-        return explained.size() == 1
-                ? single(first, ref, SLIPS.getString(first.ids().get(0) + ".say"), todo)
+        if (explained.size() > 1) {
+            return several(explained);
+        }
+        final String id = first.ids().get(0);
+        return single(first, ref, SLIPS.getString(id + ".say"), " " + SLIPS.getString(id + ".do"));
+    }
+
+    /** Slips that give one figure: some go by one sentence of their own. */
+    private String several(final List<Outcome> explained) {
+        final String twins =
+                explained.stream()
+                        .flatMap(outcome -> outcome.ids().stream())
+                        .distinct()
+                        .sorted()
+                        .collect(Collectors.joining("+", "twins.", ""));
+        return MARKS.containsKey(twins)
+                ? MARKS.getString(twins)
                 : withinLimit(
                         MARKS.getString("either").replace("{either}", either(explained, "or")),
-                        todo);
+                        " " + MARKS.getString("pairs.do"));
     }
 
     /** With the sum that went wrong in the numbers of the question, where there is room for it. */
     private String single(final Outcome slip, final Ref ref, final String say, final String todo) {
         return slipSum(slip, ref)
-                .map(sum -> say + MARKS.getString("here").replace("{numbers}", sum) + todo)
-                .filter(text -> words(text) <= MOST_WORDS)
+                .map(sum -> say + MARKS.getString(here(slip, ref)).replace("{numbers}", sum) + todo)
+                .filter(text -> words(text) < MOST_WORDS - 1)
                 .orElse(say + todo);
+    }
+
+    /** A sum further up ends in another figure than the learner's. */
+    private String here(final Outcome slip, final Ref ref) {
+        return lineOf(slip.changes().get(0)).equals(ref) ? "here" : "here.on";
     }
 
     private Optional<String> slipSum(final Outcome slip, final Ref ref) {
@@ -134,7 +157,9 @@ final class Explaining {
                 gone[worked.plan().placeOf(ref).orElseThrow()] == slip.value();
         final String sum =
                 Telling.slipNumbers(worked.plan(), change.at().slip(), lineOf(change), gone);
-        return Optional.of(sum).filter(told -> fromTheGivens && told.contains(EQUALS));
+        return Optional.of(sum)
+                .filter(told -> fromTheGivens && told.contains(EQUALS))
+                .filter(told -> !UNFINISHED.contains(change.id()));
     }
 
     private static int words(final String text) {
@@ -170,6 +195,9 @@ final class Explaining {
                         .toList();
         final int last = ways.size() - 1;
         final String first = String.join(MARKS.getString("comma"), ways.subList(0, last));
+        if (explained.stream().map(Explaining::clauses).distinct().count() > ways.size()) {
+            return String.join(MARKS.getString("comma"), ways) + MARKS.getString("others");
+        }
         return last == 0 ? ways.get(0) : first + MARKS.getString(joint) + ways.get(last);
     }
 
