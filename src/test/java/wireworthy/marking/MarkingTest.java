@@ -103,7 +103,7 @@ class MarkingTest {
         assertThat(three.ask()).hasValue(Ref.circuit(Quantity.LOOP_LENGTH));
         assertThat(three.explanation())
                 .startsWith(
-                        "0.275 V would come from the cable counted one way."
+                        "0.275 V would come out with the cable counted one way."
                                 + " To be sure: what did you get for the loop length?");
         assertThat(Marker.mark(cable, DROP, "0.2752 V").ask()).isEmpty();
     }
