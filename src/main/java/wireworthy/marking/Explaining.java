@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
@@ -240,10 +241,14 @@ final class Explaining {
     private String opened(final Diagnosis found, final Ref open, final Line line) {
         final String text =
                 MARKS.getString(found.suspected().isEmpty() ? "unknown" : "unknown.single");
-        return text.replace("{open}", MARKS.getString("open"))
-                .replace("{line}", name(open))
-                .replace("{formula}", line.formula())
-                .replace("{numbers}", sum(line.numbers()));
+        return Stream.of("open", "open.numbers", "open.line")
+                .map(MARKS::getString)
+                .map(way -> text.replace("{open}", way))
+                .map(way -> way.replace("{line}", name(open)))
+                .map(way -> way.replace("{formula}", line.formula()))
+                .map(way -> way.replace("{numbers}", sum(line.numbers())))
+                .reduce((longer, shorter) -> words(longer) <= MOST_WORDS ? longer : shorter)
+                .orElseThrow();
     }
 
     /** The sum of a line without what it comes to. */
