@@ -11,8 +11,6 @@ final class Fit {
     /** The relative part of the window. */
     static final double WINDOW = 0.001;
 
-    private static final int FIGURES_KEPT = 3;
-
     private Fit() {}
 
     static boolean holds(final Ref ref, final Reading.Read read, final double value) {
@@ -29,7 +27,7 @@ final class Fit {
     }
 
     private static BigDecimal kept(final double shown) {
-        return new BigDecimal(shown).round(new MathContext(FIGURES_KEPT));
+        return new BigDecimal(shown).round(new MathContext(SlipFigures.FIGURES_KEPT));
     }
 
     /** Free of the last binary digits, which change with the unit. */

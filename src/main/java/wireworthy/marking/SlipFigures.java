@@ -22,6 +22,9 @@ public final class SlipFigures {
             Comparator.comparingInt(Change::line)
                     .thenComparingInt(change -> SlipCatalogue.order(change.id()));
 
+    /** Figures kept on the way are enough where there are so many. */
+    static final int FIGURES_KEPT = 3;
+
     private final Worked worked;
     private final Plan plan;
     private final int asked;
@@ -41,7 +44,12 @@ public final class SlipFigures {
         return carriedOn(worked, asked, nothingPinned(worked.plan())).singles();
     }
 
-    /** The same, worked on from the learner's own earlier values. */
+    /** The SI value of a quantity, NaN for none, with every sum before it kept in three figures. */
+    public static double inThreeFigures(final Worked worked, final Ref asked) {
+        return carriedOn(worked, asked, nothingPinned(worked.plan())).rounded(FIGURES_KEPT);
+    }
+
+    /** Single slips worked on from the learner's own earlier values. */
     static SlipFigures carriedOn(final Worked worked, final Ref asked, final double[] pinned) {
         return new SlipFigures(worked, asked, pinned);
     }

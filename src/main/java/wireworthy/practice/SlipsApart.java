@@ -69,6 +69,7 @@ final class SlipsApart {
             apart.withGivens();
         }
         apart.nearSizes();
+        apart.chosenByRounding();
         return new Closeness(apart.near, apart.confused);
     }
 
@@ -218,6 +219,14 @@ final class SlipsApart {
                 .filter(ref -> nearSize(ref, worked.value(ref).orElse(Double.NaN)))
                 .map(ref -> ref.quantity().id() + " and a standard size")
                 .forEach(what -> add(what, true));
+    }
+
+    /** Whether three figures kept on the way, which are sound, would lead to another size. */
+    private void chosenByRounding() {
+        if (asked.quantity().chosen()
+                && distance(SlipFigures.inThreeFigures(worked, asked), right) > SAME) {
+            add("a figure on the way and the next " + asked.quantity().id(), true);
+        }
     }
 
     private boolean nearSize(final Ref ref, final double value) {
