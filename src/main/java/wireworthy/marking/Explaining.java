@@ -5,13 +5,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Danger;
-import wireworthy.working.Line;
 import wireworthy.working.Telling;
 import wireworthy.working.Worked;
 
@@ -22,17 +21,15 @@ final class Explaining {
             ResourceBundle.getBundle("wireworthy.texts.dangers");
     private static final ResourceBundle MARKS = ResourceBundle.getBundle("wireworthy.texts.marks");
 
-    /** Of the 45 allowed; a figure may count three. */
-    private static final int MOST_WORDS = 43;
-
     private static final int MOST_ALTERNATIVES = 3;
     private static final double BELIEVED = 5;
-    private static final String EQUALS = " = ";
-
+    private static final double BELIEVED_OF_VOLTS_LEFT = 2;
     private final Worked worked;
+    private final PlainLines lines;
 
     Explaining(final Worked worked) {
         this.worked = worked;
+        this.lines = new PlainLines(worked);
     }
 
     String sound(final Ref ref, final Reading.Read read, final double right) {
@@ -68,22 +65,24 @@ final class Explaining {
             final double right,
             final Diagnosis found,
             final Optional<Dangers> danger) {
-        final Optional<Dangers> worth = danger.filter(d -> worthSaying(d, read, right));
+        final Optional<Dangers> worth = danger.filter(d -> worthSaying(d, ref, read, right));
         if (!found.explained().isEmpty()) {
             return fill(withDanger(known(found, ref), worth), ref, read, right);
         }
         final Optional<Check> check = Checks.first(worked, ref, read, right);
-        final String why = check.map(Explaining::text).orElseGet(() -> unknown(found));
-        final String asked = check.isPresent() ? question(found, "") : "";
+        final String why = check.map(Explaining::text).orElseGet(() -> lines.unknown(found));
+        final String asked = check.isPresent() ? lines.question(found, "") : "";
         final Optional<Dangers> said = check.isPresent() ? worth.filter(Explaining::fire) : worth;
         return fill(withDanger(why + asked, said), ref, read, right);
     }
 
     /** What it costs is not said of a figure that nobody would buy for. */
     private static boolean worthSaying(
-            final Dangers danger, final Reading.Read read, final double right) {
+            final Dangers danger, final Ref ref, final Reading.Read read, final double right) {
+        final double believed =
+                ref.quantity() == Quantity.VOLTAGE_AT_LOAD ? BELIEVED_OF_VOLTS_LEFT : BELIEVED;
         return danger.danger() != Danger.COSTS_MONEY
-                || Checks.timesOff(read.value(), right) < BELIEVED;
+                || Checks.timesOff(read.value(), right) < believed;
     }
 
     private static boolean fire(final Dangers danger) {
@@ -99,11 +98,11 @@ final class Explaining {
     }
 
     private String known(final Diagnosis found, final Ref ref) {
-        final List<Outcome> explained = found.explained();
+        final List<Outcome> explained = told(found.explained());
         final Outcome first = explained.get(0);
         if (found.ask().isPresent()) {
             return MARKS.getString("to-be-sure").replace("{either}", either(explained, "or"))
-                    + question(found, "to-be-sure.");
+                    + lines.question(found, "to-be-sure.");
         }
         if (first.changes().size() > 1) {
             return pair(explained);
@@ -116,14 +115,35 @@ final class Explaining {
                         todo);
     }
 
+    /** Without a misreading that a later one names more closely: milliohms, not thousandths. */
+    private static List<Outcome> told(final List<Outcome> explained) {
+        return IntStream.range(0, explained.size())
+                .filter(
+                        i ->
+                                explained.subList(i + 1, explained.size()).stream()
+                                        .noneMatch(later -> sameReading(explained.get(i), later)))
+                .mapToObj(explained::get)
+                .toList();
+    }
+
+    private static boolean sameReading(final Outcome one, final Outcome other) {
+        return one.changes().size() == 1
+                && other.changes().size() == 1
+                && one.changes().get(0) instanceof Change.Misread a
+                && other.changes().get(0) instanceof Change.Misread b
+                && a.place() == b.place()
+                && a.value() == b.value();
+    }
+
     /** With the sum that went wrong in the numbers of the question, where there is room for it. */
     private String single(final Outcome slip, final Ref ref, final String say, final String todo) {
         return slipSum(slip, ref)
-                .map(sum -> say + MARKS.getString("here").replace("{numbers}", sum) + todo)
-                .filter(text -> words(text) <= MOST_WORDS)
+                .map(sum -> say + sum + todo)
+                .filter(PlainLines::fits)
                 .orElse(say + todo);
     }
 
+    /** At the asked line without what it comes to, which is the learner's figure. */
     private Optional<String> slipSum(final Outcome slip, final Ref ref) {
         if (!(slip.changes().get(0) instanceof Change.AtLine change)) {
             return Optional.empty();
@@ -133,18 +153,24 @@ final class Explaining {
                         .run(slip.changes());
         final boolean fromTheGivens =
                 gone[worked.plan().placeOf(ref).orElseThrow()] == slip.value();
-        final String sum =
-                Telling.slipNumbers(worked.plan(), change.at().slip(), lineOf(change), gone);
-        return Optional.of(sum).filter(told -> fromTheGivens && told.contains(EQUALS));
+        final Ref line = lineOf(change);
+        return Optional.of(Telling.slipNumbers(worked.plan(), change.at().slip(), line, gone))
+                .filter(sum -> fromTheGivens && PlainLines.hasResult(sum))
+                .map(
+                        sum ->
+                                line.equals(ref)
+                                        ? text("here", PlainLines.sum(sum))
+                                        : text("here.before", sum)
+                                                .replace("{line}", lines.name(line)));
     }
 
-    private static int words(final String text) {
-        return text.split(" ").length;
+    private static String text(final String key, final String numbers) {
+        return MARKS.getString(key).replace("{numbers}", numbers);
     }
 
     /** With what to do, where both together stay short. */
     private static String withinLimit(final String why, final String todo) {
-        return words(why + todo) <= MOST_WORDS ? why + todo : why;
+        return PlainLines.fits(why + todo) ? why + todo : why;
     }
 
     private String pair(final List<Outcome> explained) {
@@ -158,7 +184,7 @@ final class Explaining {
         return MARKS.getString("pair")
                 .replace("{first}", clause(first.changes().get(0)))
                 .replace("{second}", clause(first.changes().get(1)))
-                .replace("{line}", name(lineOf(first.changes().get(0))));
+                .replace("{line}", lines.name(lineOf(first.changes().get(0))));
     }
 
     /** "A, B or C" with the given last joint. */
@@ -192,29 +218,6 @@ final class Explaining {
                                 : worked.plan().steps().get(change.line()).output());
     }
 
-    /** A line by name, with the load that it speaks of. */
-    private String name(final Ref line) {
-        final String subject = worked.question().subject(line);
-        final String words = line.quantity().words();
-        return subject.isEmpty()
-                ? words
-                : MARKS.getString("of").replace("{line}", words).replace("{load}", subject);
-    }
-
-    private String question(final Diagnosis found, final String manner) {
-        return found.ask()
-                .map(
-                        line ->
-                                " "
-                                        + MARKS.getString(manner + asking(line))
-                                                .replace("{line}", name(line)))
-                .orElse("");
-    }
-
-    private String asking(final Ref line) {
-        return worked.question().figures().containsKey(line) ? "question.given" : "question";
-    }
-
     private static String text(final Check check) {
         String text = MARKS.getString(check.key());
         for (final Map.Entry<String, String> place : check.places().entrySet()) {
@@ -223,38 +226,6 @@ final class Explaining {
         return check.unit().isEmpty()
                 ? text
                 : text.replace("{unit}", MARKS.getString("unit." + check.unit()));
-    }
-
-    /** No slip is known: the line that would tell, else where to open the working. */
-    private String unknown(final Diagnosis found) {
-        if (found.ask().isPresent()) {
-            return MARKS.getString("ask").replace("{question}", question(found, "").strip());
-        }
-        final Ref open = found.open().orElseThrow();
-        return worked.wayTo(open).stream()
-                .filter(step -> step.direction().output().equals(open))
-                .map(step -> opened(found, open, Telling.line(worked, step, worked.values())))
-                .findFirst()
-                .orElseGet(() -> MARKS.getString("unknown.given"));
-    }
-
-    private String opened(final Diagnosis found, final Ref open, final Line line) {
-        final String text =
-                MARKS.getString(found.suspected().isEmpty() ? "unknown" : "unknown.single");
-        return Stream.of("open", "open.numbers", "open.line")
-                .map(MARKS::getString)
-                .map(way -> text.replace("{open}", way))
-                .map(way -> way.replace("{line}", name(open)))
-                .map(way -> way.replace("{formula}", line.formula()))
-                .map(way -> way.replace("{numbers}", sum(line.numbers())))
-                .reduce((longer, shorter) -> words(longer) <= MOST_WORDS ? longer : shorter)
-                .orElseThrow();
-    }
-
-    /** The sum of a line without what it comes to. */
-    private static String sum(final String numbers) {
-        final int equals = numbers.lastIndexOf(EQUALS);
-        return equals < 0 ? numbers : numbers.substring(0, equals);
     }
 
     private static String fill(
