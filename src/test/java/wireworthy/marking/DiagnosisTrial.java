@@ -213,7 +213,7 @@ final class DiagnosisTrial {
         return tallies;
     }
 
-    /** About 10,000 answers; with a number of problems a template, so many. */
+    /** Sixteen problems of every template, or as many as are wanted. */
     public static void main(final String[] args) {
         final DiagnosisTrial trial = over(args.length > 0 ? Integer.parseInt(args[0]) : 16);
         System.out.print(trial.tallies().table());

@@ -216,8 +216,9 @@ class MarkingTest {
     void aLineKeptInThreeFiguresIsStillTheLearnersOwn() {
         final Worked fridge =
                 worked(
-                        "'bank-capacity': '155 Ah', 'bank-voltage': '12.8 V', 'usable-share': '80 %',"
-                                + " 'efficiency': '85 %', 'load-power': '85 W'",
+                        "'bank-capacity': '155 Ah', 'bank-voltage': '12.8 V',"
+                                + " 'usable-share': '80 %', 'efficiency': '85 %',"
+                                + " 'load-power': '85 W'",
                         "runtime");
         final Ref energy = Ref.circuit(Quantity.USABLE_ENERGY);
         final Ref runtime = Ref.circuit(Quantity.RUNTIME);
@@ -260,8 +261,8 @@ class MarkingTest {
         final Worked day =
                 worked(
                         "'supply-voltage': '12 V', 'loads': ["
-                                + "{'name': 'ticket till', 'current': '1.7 A', 'share-of-time': '45 %'},"
-                                + "{'name': 'fridge', 'current': '3.7 A', 'share-of-time': '45 %'}]",
+                                + "{'name': 'till', 'current': '1.7 A', 'share-of-time': '45 %'},"
+                                + "{'name': 'lamp', 'current': '3.7 A', 'share-of-time': '45 %'}]",
                         "daily-energy");
         final Mark mark = Marker.mark(day, Ref.circuit(Quantity.DAILY_ENERGY), "473 Wh");
 
