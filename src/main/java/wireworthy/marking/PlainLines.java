@@ -66,7 +66,7 @@ final class PlainLines {
     private String opened(final Diagnosis found, final Ref open, final Line line) {
         final String text =
                 MARKS.getString(found.suspected().isEmpty() ? "unknown" : "unknown.single");
-        return Stream.of("open", "open.numbers", "open.line")
+        return Stream.of("open", "open.short", "open.line")
                 .map(way -> text.replace("{open}", MARKS.getString(way)))
                 .map(way -> way.replace("{line}", name(open)))
                 .map(way -> way.replace("{formula}", line.formula()))

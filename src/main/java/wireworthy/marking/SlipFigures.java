@@ -44,12 +44,7 @@ public final class SlipFigures {
         return carriedOn(worked, asked, nothingPinned(worked.plan())).singles();
     }
 
-    /** The SI value of a quantity, NaN for none, with every sum before it kept in three figures. */
-    public static double inThreeFigures(final Worked worked, final Ref asked) {
-        return carriedOn(worked, asked, nothingPinned(worked.plan())).rounded(FIGURES_KEPT);
-    }
-
-    /** Single slips worked on from the learner's own earlier values. */
+    /** The same, worked on from the learner's own earlier values. */
     static SlipFigures carriedOn(final Worked worked, final Ref asked, final double[] pinned) {
         return new SlipFigures(worked, asked, pinned);
     }
@@ -160,6 +155,13 @@ public final class SlipFigures {
                 .toList();
     }
 
+    /** The givens on the way to a quantity whose unit is easily misread. */
+    public static List<Ref> givensInDoubt(final Worked worked, final Ref asked) {
+        return carriedOn(worked, asked, nothingPinned(worked.plan())).givensInDoubt().stream()
+                .map(worked.plan()::at)
+                .toList();
+    }
+
     /** The places of the givens on the way that may have been misread. */
     List<Integer> givensInDoubt() {
         return changes.stream()
@@ -168,6 +170,11 @@ public final class SlipFigures {
                 .filter(place -> place != asked)
                 .distinct()
                 .toList();
+    }
+
+    /** The value that comes of every line before it being rounded to three figures; SI. */
+    public static double inThreeFigures(final Worked worked, final Ref asked) {
+        return carriedOn(worked, asked, nothingPinned(worked.plan())).rounded(FIGURES_KEPT);
     }
 
     /** Whether a line has a sum of its own, rather than only carrying a value over. */

@@ -2,68 +2,130 @@ package wireworthy.practice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import wireworthy.marking.SlipFigures;
+import wireworthy.rules.Dimension;
 import wireworthy.rules.Direction;
+import wireworthy.rules.FigureText;
+import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
+import wireworthy.rules.Skill;
+import wireworthy.working.Line;
 import wireworthy.working.Step;
 import wireworthy.working.Telling;
 import wireworthy.working.Worked;
 
 /** Opens the working of a problem line by line, each line fitted to how firmly its skill holds. */
 public final class LineByLine {
+    private static final int EXACT = 6;
+
     private final Problem problem;
     private final Skills skills;
     private final long day;
+    private final List<Ref> units;
     private final List<Step> steps;
-    private final Step main;
+    private final Optional<Step> main;
 
     private LineByLine(final Problem problem, final Skills skills, final long day) {
         this.problem = problem;
         this.skills = skills;
         this.day = day;
+        this.units = SlipFigures.givensInDoubt(problem.worked(), problem.asked());
         this.steps = Telling.way(problem.worked(), problem.asked());
         this.main = main();
     }
 
     /**
-     * The lines that lead to the asked quantity, which is the last. The line of the problem's main
-     * skill and the last one are always asked for.
+     * The lines that lead to the asked quantity, which is the last: first each given whose unit is
+     * easily misread, then the sums. The line of the problem's main skill and the last one are
+     * always asked for.
      */
     public static List<ProblemLine> of(final Problem problem, final Skills skills, final long day) {
         final LineByLine opened = new LineByLine(problem, skills, day);
-        return IntStream.range(0, opened.steps.size()).mapToObj(opened::line).toList();
+        return Stream.concat(
+                        IntStream.range(0, opened.units.size()).mapToObj(opened::unit),
+                        IntStream.range(0, opened.steps.size()).mapToObj(opened::line))
+                .toList();
     }
 
-    /** The last line of the main skill; where it has none, such as a unit, the last of all. */
-    private Step main() {
+    /**
+     * The last line of the main skill; where it has none, the last of all. None where the skill is
+     * to read the units.
+     */
+    private Optional<Step> main() {
+        if (unitsAreMain()) {
+            return Optional.empty();
+        }
         return steps.stream()
                 .filter(step -> step.direction().skill() == problem.skill())
                 .reduce((earlier, later) -> later)
-                .orElse(last());
+                .or(() -> Optional.of(last()));
+    }
+
+    private boolean unitsAreMain() {
+        return problem.skill() == Skill.UNITS_AND_PREFIXES && !units.isEmpty();
     }
 
     private Step last() {
         return steps.get(steps.size() - 1);
     }
 
+    /** A given, put into the unit that the sums want. */
+    private ProblemLine unit(final int index) {
+        final Ref ref = units.get(index);
+        final Worked worked = problem.worked();
+        final String name = ProblemLine.name(ref, worked.question().subject(ref));
+        final boolean asked = index == units.size() - 1 && unitsAreMain();
+        return new ProblemLine(
+                index + 1,
+                inBaseUnit(ref, name),
+                Skill.UNITS_AND_PREFIXES,
+                asked,
+                asked ? LineState.ASKED : state(Skill.UNITS_AND_PREFIXES),
+                List.of(new ProblemLine.Need(name, OptionalInt.empty(), false)));
+    }
+
+    private Line inBaseUnit(final Ref ref, final String name) {
+        final Worked worked = problem.worked();
+        final Dimension dimension = ref.quantity().dimension();
+        final double value = worked.value(ref).orElse(Double.NaN);
+        final String given = worked.typed(ref).map(Reading.Read::text).orElse("");
+        final int converted = given.indexOf(" (");
+        return new Line(
+                ref,
+                worked.question().subject(ref),
+                "given",
+                LineTexts.of("given", "name", name, "unit", FigureText.unit(dimension)),
+                (converted < 0 ? given : given.substring(0, converted))
+                        + " = "
+                        + FigureText.of(value, dimension, EXACT),
+                value,
+                Optional.empty(),
+                "");
+    }
+
     private ProblemLine line(final int index) {
         final Step step = steps.get(index);
         final Worked worked = problem.worked();
         return new ProblemLine(
-                index + 1,
+                units.size() + index + 1,
                 Telling.line(worked, step, worked.values()),
                 step.direction().skill(),
-                step.equals(main),
+                main.filter(step::equals).isPresent(),
                 state(step),
                 step.direction().formula().inputs().stream().map(this::need).toList());
     }
 
     private LineState state(final Step step) {
-        if (step.equals(main) || step.equals(last())) {
-            return LineState.ASKED;
-        }
-        final var skill = step.direction().skill();
+        return main.filter(step::equals).isPresent() || step.equals(last())
+                ? LineState.ASKED
+                : state(step.direction().skill());
+    }
+
+    private LineState state(final Skill skill) {
         return LineState.of(
                 skills.answers(skill), skills.chance(skill, day, 0), skills.running(skill));
     }
@@ -78,10 +140,11 @@ public final class LineByLine {
     }
 
     private OptionalInt number(final Ref ref) {
-        return IntStream.range(0, steps.size())
-                .filter(i -> steps.get(i).direction().output().equals(ref))
-                .map(i -> i + 1)
-                .findFirst();
+        final List<Ref> all =
+                Stream.concat(units.stream(), steps.stream().map(step -> step.direction().output()))
+                        .toList();
+        final int at = all.indexOf(ref);
+        return at < 0 ? OptionalInt.empty() : OptionalInt.of(at + 1);
     }
 
     /** Where a value comes from when lines that only carry it over are left aside. */

@@ -69,7 +69,7 @@ final class SlipsApart {
             apart.withGivens();
         }
         apart.nearSizes();
-        apart.chosenByRounding();
+        apart.choiceByRounding();
         return new Closeness(apart.near, apart.confused);
     }
 
@@ -221,11 +221,11 @@ final class SlipsApart {
                 .forEach(what -> add(what, true));
     }
 
-    /** Whether three figures kept on the way, which are sound, would lead to another size. */
-    private void chosenByRounding() {
-        if (asked.quantity().chosen()
-                && distance(SlipFigures.inThreeFigures(worked, asked), right) > SAME) {
-            add("a figure on the way and the next " + asked.quantity().id(), true);
+    /** A choice that sums in three figures would turn is none to ask for. */
+    private void choiceByRounding() {
+        final double rounded = SlipFigures.inThreeFigures(worked, asked);
+        if (asked.quantity().chosen() && distance(rounded, right) > SAME) {
+            add("the choice and its neighbour", true);
         }
     }
 

@@ -268,7 +268,7 @@ class MarkingTest {
 
         assertThat(mark.explanation())
                 .startsWith(
-                        "No known slip gives 473 Wh. Open the working at the daily energy, here")
+                        "No known slip gives 473 Wh. Open the working at the daily energy: 24 ×")
                 .doesNotContain("share of time of");
     }
 
