@@ -19,7 +19,7 @@ record Dangers(Danger danger, String key) {
                     STANDARD_SECTION,
                     Quantity.LOAD_POWER);
     private static final Set<Quantity> CEILINGS =
-            Set.of(AMPACITY, TABLE_AMPACITY, FUSE_CEILING, AMBIENT_FACTOR, BUNDLE_FACTOR, SECTION);
+            Set.of(AMPACITY, TABLE_AMPACITY, FUSE_CEILING, AMBIENT_FACTOR, BUNDLE_FACTOR);
     private static final Set<Quantity> DROPS =
             Set.of(DROP, DROP_PERCENT, LOOP_RESISTANCE, LOOP_LENGTH, RESISTANCE_PER_LENGTH);
 
@@ -47,12 +47,18 @@ record Dangers(Danger danger, String key) {
             return low ? costs() : fire("ceiling-too-high");
         }
         if (quantity == FUSE_FLOOR) {
-            return low ? wont("fuse-opens") : costs();
+            return low ? wont("fuse-opens") : fire("floor-too-high");
+        }
+        if (quantity == SECTION) {
+            return low ? costs() : fire("section-overrated");
         }
         if (DROPS.contains(quantity)) {
             return low ? wont("drop-too-low") : costs();
         }
-        if (quantity == VOLTAGE_AT_LOAD || quantity == LONGEST_RUN) {
+        if (quantity == VOLTAGE_AT_LOAD) {
+            return low ? Optional.empty() : wont("volts-too-high");
+        }
+        if (quantity == LONGEST_RUN) {
             return low ? costs() : wont("volts-too-high");
         }
         return LASTING.contains(quantity) && !low ? wont("runtime-too-long") : Optional.empty();

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
@@ -21,9 +21,15 @@ final class Explaining {
             ResourceBundle.getBundle("wireworthy.texts.dangers");
     private static final ResourceBundle MARKS = ResourceBundle.getBundle("wireworthy.texts.marks");
 
+    /** A number and its unit, in whose place one word stands. */
+    private static final String FIGURE = " 0 A";
+
     private static final int MOST_ALTERNATIVES = 3;
     private static final double BELIEVED = 5;
-    private static final double BELIEVED_OF_VOLTS_LEFT = 2;
+
+    /** Slips whose sum as it stands would not give the unit of the line. */
+    private static final Set<String> UNFINISHED = Set.of("fraction-for-percent");
+
     private final Worked worked;
     private final PlainLines lines;
 
@@ -65,7 +71,7 @@ final class Explaining {
             final double right,
             final Diagnosis found,
             final Optional<Dangers> danger) {
-        final Optional<Dangers> worth = danger.filter(d -> worthSaying(d, ref, read, right));
+        final Optional<Dangers> worth = danger.filter(d -> worthSaying(d, read, right));
         if (!found.explained().isEmpty()) {
             return fill(withDanger(known(found, ref), worth), ref, read, right);
         }
@@ -78,11 +84,9 @@ final class Explaining {
 
     /** What it costs is not said of a figure that nobody would buy for. */
     private static boolean worthSaying(
-            final Dangers danger, final Ref ref, final Reading.Read read, final double right) {
-        final double believed =
-                ref.quantity() == Quantity.VOLTAGE_AT_LOAD ? BELIEVED_OF_VOLTS_LEFT : BELIEVED;
+            final Dangers danger, final Reading.Read read, final double right) {
         return danger.danger() != Danger.COSTS_MONEY
-                || Checks.timesOff(read.value(), right) < believed;
+                || Checks.timesOff(read.value(), right) < BELIEVED;
     }
 
     private static boolean fire(final Dangers danger) {
@@ -98,7 +102,7 @@ final class Explaining {
     }
 
     private String known(final Diagnosis found, final Ref ref) {
-        final List<Outcome> explained = told(found.explained());
+        final List<Outcome> explained = found.told();
         final Outcome first = explained.get(0);
         if (found.ask().isPresent()) {
             return MARKS.getString("to-be-sure").replace("{either}", either(explained, "or"))
@@ -107,40 +111,39 @@ final class Explaining {
         if (first.changes().size() > 1) {
             return pair(explained);
         }
-        final String todo = " " + SLIPS.getString(first.ids().get(0) + ".do");
-        return explained.size() == 1
-                ? single(first, ref, SLIPS.getString(first.ids().get(0) + ".say"), todo)
+        if (explained.size() > 1) {
+            return several(explained);
+        }
+        final String id = first.ids().get(0);
+        return single(first, ref, SLIPS.getString(id + ".say"), " " + SLIPS.getString(id + ".do"));
+    }
+
+    /** Slips that give one figure: some go by one sentence of their own. */
+    private String several(final List<Outcome> explained) {
+        final String twins =
+                explained.stream()
+                        .flatMap(outcome -> outcome.ids().stream())
+                        .distinct()
+                        .sorted()
+                        .collect(Collectors.joining("+", "twins.", ""));
+        return MARKS.containsKey(twins)
+                ? MARKS.getString(twins)
                 : withinLimit(
                         MARKS.getString("either").replace("{either}", either(explained, "or")),
-                        todo);
-    }
-
-    /** Without a misreading that a later one names more closely: milliohms, not thousandths. */
-    private static List<Outcome> told(final List<Outcome> explained) {
-        return IntStream.range(0, explained.size())
-                .filter(
-                        i ->
-                                explained.subList(i + 1, explained.size()).stream()
-                                        .noneMatch(later -> sameReading(explained.get(i), later)))
-                .mapToObj(explained::get)
-                .toList();
-    }
-
-    private static boolean sameReading(final Outcome one, final Outcome other) {
-        return one.changes().size() == 1
-                && other.changes().size() == 1
-                && one.changes().get(0) instanceof Change.Misread a
-                && other.changes().get(0) instanceof Change.Misread b
-                && a.place() == b.place()
-                && a.value() == b.value();
+                        " " + MARKS.getString("pairs.do"));
     }
 
     /** With the sum that went wrong in the numbers of the question, where there is room for it. */
     private String single(final Outcome slip, final Ref ref, final String say, final String todo) {
         return slipSum(slip, ref)
-                .map(sum -> say + sum + todo)
-                .filter(PlainLines::fits)
+                .map(sum -> say + MARKS.getString(here(slip, ref)).replace("{numbers}", sum) + todo)
+                .filter(text -> PlainLines.fits(text + FIGURE))
                 .orElse(say + todo);
+    }
+
+    /** A sum further up ends in another figure than the learner's. */
+    private String here(final Outcome slip, final Ref ref) {
+        return lineOf(slip.changes().get(0)).equals(ref) ? "here" : "here.on";
     }
 
     /** At the asked line without what it comes to, which is the learner's figure. */
@@ -153,19 +156,12 @@ final class Explaining {
                         .run(slip.changes());
         final boolean fromTheGivens =
                 gone[worked.plan().placeOf(ref).orElseThrow()] == slip.value();
-        final Ref line = lineOf(change);
-        return Optional.of(Telling.slipNumbers(worked.plan(), change.at().slip(), line, gone))
-                .filter(sum -> fromTheGivens && PlainLines.hasResult(sum))
-                .map(
-                        sum ->
-                                line.equals(ref)
-                                        ? text("here", PlainLines.sum(sum))
-                                        : text("here.before", sum)
-                                                .replace("{line}", lines.name(line)));
-    }
-
-    private static String text(final String key, final String numbers) {
-        return MARKS.getString(key).replace("{numbers}", numbers);
+        final String sum =
+                Telling.slipNumbers(worked.plan(), change.at().slip(), lineOf(change), gone);
+        return Optional.of(sum)
+                .filter(told -> fromTheGivens && PlainLines.hasResult(told))
+                .filter(told -> !UNFINISHED.contains(change.id()))
+                .map(told -> lineOf(change).equals(ref) ? PlainLines.sum(told) : told);
     }
 
     /** With what to do, where both together stay short. */
@@ -197,6 +193,9 @@ final class Explaining {
                         .toList();
         final int last = ways.size() - 1;
         final String first = String.join(MARKS.getString("comma"), ways.subList(0, last));
+        if (explained.stream().map(Explaining::clauses).distinct().count() > ways.size()) {
+            return String.join(MARKS.getString("comma"), ways) + MARKS.getString("others");
+        }
         return last == 0 ? ways.get(0) : first + MARKS.getString(joint) + ways.get(last);
     }
 

@@ -128,8 +128,7 @@ final class Drawn {
                 || !(Figures.read(text, dimension, false) instanceof Reading.Read read)) {
             return text;
         }
-        final int converted = read.text().indexOf(" (");
-        return converted < 0 ? read.text() : read.text().substring(0, converted);
+        return read.inItsOwnUnit();
     }
 
     private static Dimension dimension(final String placeholder) {

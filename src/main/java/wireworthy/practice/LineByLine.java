@@ -92,16 +92,13 @@ public final class LineByLine {
         final Worked worked = problem.worked();
         final Dimension dimension = ref.quantity().dimension();
         final double value = worked.value(ref).orElse(Double.NaN);
-        final String given = worked.typed(ref).map(Reading.Read::text).orElse("");
-        final int converted = given.indexOf(" (");
+        final String given = worked.typed(ref).map(Reading.Read::inItsOwnUnit).orElse("");
         return new Line(
                 ref,
                 worked.question().subject(ref),
                 "given",
                 LineTexts.of("given", "name", name, "unit", FigureText.unit(dimension)),
-                (converted < 0 ? given : given.substring(0, converted))
-                        + " = "
-                        + FigureText.of(value, dimension, EXACT),
+                given + " = " + FigureText.of(value, dimension, EXACT),
                 value,
                 Optional.empty(),
                 "");

@@ -21,7 +21,13 @@ public sealed interface Reading {
             double lastDigit,
             int significantDigits,
             boolean unitTyped)
-            implements Reading {}
+            implements Reading {
+        /** The figure as people are shown it, never turned into other units: "850 mA". */
+        public String inItsOwnUnit() {
+            final int converted = text.indexOf(" (");
+            return converted < 0 ? text : text.substring(0, converted);
+        }
+    }
 
     /** A figure with two meanings; {@code question} asks which was meant. */
     record Unclear(Read first, Read second, String question) implements Reading {}

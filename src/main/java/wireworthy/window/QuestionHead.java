@@ -14,7 +14,6 @@ import wireworthy.window.parts.Cards;
 import wireworthy.window.parts.CircuitDrawing;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
-import wireworthy.working.Telling;
 import wireworthy.working.Worked;
 
 /** The situation, the question and the drawing of an exercise. */
@@ -74,7 +73,7 @@ final class QuestionHead extends VBox {
     private String figure(final Quantity quantity, final String before) {
         final Optional<Worked> worked = exercise.circuit();
         return worked.flatMap(circuit -> circuit.typed(Ref.circuit(quantity)))
-                .map(read -> before + Telling.result(quantity, read.value()))
+                .map(read -> before + read.inItsOwnUnit())
                 .orElse("");
     }
 }

@@ -103,7 +103,7 @@ class MarkingTest {
         assertThat(three.ask()).hasValue(Ref.circuit(Quantity.LOOP_LENGTH));
         assertThat(three.explanation())
                 .startsWith(
-                        "0.275 V would come from the cable counted one way."
+                        "0.275 V would come out with the cable counted one way."
                                 + " To be sure: what did you get for the loop length?");
         assertThat(Marker.mark(cable, DROP, "0.2752 V").ask()).isEmpty();
     }
@@ -229,7 +229,7 @@ class MarkingTest {
     }
 
     @Test
-    void theSumThatWentWrongNamesItsLineAndRepeatsNoFigure() {
+    void theSumThatWentWrongRepeatsNoFigureAndSaysWhereItLeads() {
         final Worked lamp =
                 worked("'load-power': '65 W', 'supply-voltage': '12 V'", "load-current");
         final Worked feed =
@@ -240,8 +240,8 @@ class MarkingTest {
 
         assertThat(Marker.mark(lamp, Ref.circuit(Quantity.LOAD_CURRENT), "780 A").explanation())
                 .contains("by the volts. Here: 65 × 12. Watts");
-        assertThat(Marker.mark(feed, DROP, "53.66 V").explanation())
-                .contains("by the volts. At the load current: 65 × 12 = 780 A. Watts");
+        assertThat(Marker.mark(feed, DROP, "0.03106 V").explanation())
+                .contains("Here: 65 ÷ 12² = 0.4514 A; worked on from there, 0.03106 V. The");
     }
 
     @Test

@@ -153,14 +153,16 @@ class PracticeKindsScreensTest {
         settings.change(it -> it.withPlace(PracticePlace.ID));
         final MainWindow whole =
                 new MainWindow(
-                        List.of(
-                                new TestPlace("Lessons"),
-                                new PracticePlace(model, exercise -> {}),
-                                new TestPlace("Tables")),
-                        settings,
-                        Background.atOnce());
+                                List.of(
+                                        new TestPlace("Lessons"),
+                                        new PracticePlace(model, exercise -> {}),
+                                        new TestPlace("Tables")),
+                                settings,
+                                Background.atOnce())
+                        .open();
         act.accept(model);
         final Parent root = whole.scene().getRoot();
+        assertThat(root.lookup(".bench")).as("the exercise is shown").isNotNull();
         whole.scene().setRoot(new Group());
         return root;
     }
