@@ -180,7 +180,7 @@ final class Checks {
     /** The number of another line of the working, in its own unit. */
     private Optional<Check> otherLine() {
         return worked.wayTo(ref).stream()
-                .filter(SlipFigures::told)
+                .filter(step -> SlipFigures.told(step) && !quantity.chosen())
                 .map(step -> step.direction().output())
                 .filter(line -> line.quantity().dimension() != quantity.dimension())
                 .filter(line -> sameNumber(line))

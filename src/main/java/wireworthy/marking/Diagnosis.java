@@ -2,6 +2,7 @@ package wireworthy.marking;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import wireworthy.rules.Ref;
 import wireworthy.working.Danger;
 
@@ -50,5 +51,28 @@ public record Diagnosis(
     /** Whether one explanation stands without a question first. */
     public boolean settled() {
         return !explained.isEmpty() && ask.isEmpty();
+    }
+
+    /**
+     * What explains it, without a misreading that a later one names more closely: milliohms, not
+     * thousandths.
+     */
+    List<Outcome> told() {
+        return IntStream.range(0, explained.size())
+                .filter(
+                        i ->
+                                explained.subList(i + 1, explained.size()).stream()
+                                        .noneMatch(later -> sameReading(explained.get(i), later)))
+                .mapToObj(explained::get)
+                .toList();
+    }
+
+    private static boolean sameReading(final Outcome one, final Outcome other) {
+        return one.changes().size() == 1
+                && other.changes().size() == 1
+                && one.changes().get(0) instanceof Change.Misread a
+                && other.changes().get(0) instanceof Change.Misread b
+                && a.place() == b.place()
+                && a.value() == b.value();
     }
 }

@@ -11,7 +11,6 @@ import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Danger;
-import wireworthy.working.Line;
 import wireworthy.working.Telling;
 import wireworthy.working.Worked;
 
@@ -22,20 +21,21 @@ final class Explaining {
             ResourceBundle.getBundle("wireworthy.texts.dangers");
     private static final ResourceBundle MARKS = ResourceBundle.getBundle("wireworthy.texts.marks");
 
-    /** Of the 45 allowed; a figure may count three. */
-    private static final int MOST_WORDS = 43;
+    /** A number and its unit, in whose place one word stands. */
+    private static final String FIGURE = " 0 A";
 
     private static final int MOST_ALTERNATIVES = 3;
     private static final double BELIEVED = 5;
-    private static final String EQUALS = " = ";
 
     /** Slips whose sum as it stands would not give the unit of the line. */
     private static final Set<String> UNFINISHED = Set.of("fraction-for-percent");
 
     private final Worked worked;
+    private final PlainLines lines;
 
     Explaining(final Worked worked) {
         this.worked = worked;
+        this.lines = new PlainLines(worked);
     }
 
     String sound(final Ref ref, final Reading.Read read, final double right) {
@@ -76,8 +76,8 @@ final class Explaining {
             return fill(withDanger(known(found, ref), worth), ref, read, right);
         }
         final Optional<Check> check = Checks.first(worked, ref, read, right);
-        final String why = check.map(Explaining::text).orElseGet(() -> unknown(found));
-        final String asked = check.isPresent() ? question(found, "") : "";
+        final String why = check.map(Explaining::text).orElseGet(() -> lines.unknown(found));
+        final String asked = check.isPresent() ? lines.question(found, "") : "";
         final Optional<Dangers> said = check.isPresent() ? worth.filter(Explaining::fire) : worth;
         return fill(withDanger(why + asked, said), ref, read, right);
     }
@@ -102,11 +102,11 @@ final class Explaining {
     }
 
     private String known(final Diagnosis found, final Ref ref) {
-        final List<Outcome> explained = found.explained();
+        final List<Outcome> explained = found.told();
         final Outcome first = explained.get(0);
         if (found.ask().isPresent()) {
             return MARKS.getString("to-be-sure").replace("{either}", either(explained, "or"))
-                    + question(found, "to-be-sure.");
+                    + lines.question(found, "to-be-sure.");
         }
         if (first.changes().size() > 1) {
             return pair(explained);
@@ -137,7 +137,7 @@ final class Explaining {
     private String single(final Outcome slip, final Ref ref, final String say, final String todo) {
         return slipSum(slip, ref)
                 .map(sum -> say + MARKS.getString(here(slip, ref)).replace("{numbers}", sum) + todo)
-                .filter(text -> words(text) < MOST_WORDS - 1)
+                .filter(text -> PlainLines.fits(text + FIGURE))
                 .orElse(say + todo);
     }
 
@@ -146,6 +146,7 @@ final class Explaining {
         return lineOf(slip.changes().get(0)).equals(ref) ? "here" : "here.on";
     }
 
+    /** At the asked line without what it comes to, which is the learner's figure. */
     private Optional<String> slipSum(final Outcome slip, final Ref ref) {
         if (!(slip.changes().get(0) instanceof Change.AtLine change)) {
             return Optional.empty();
@@ -158,17 +159,14 @@ final class Explaining {
         final String sum =
                 Telling.slipNumbers(worked.plan(), change.at().slip(), lineOf(change), gone);
         return Optional.of(sum)
-                .filter(told -> fromTheGivens && told.contains(EQUALS))
-                .filter(told -> !UNFINISHED.contains(change.id()));
-    }
-
-    private static int words(final String text) {
-        return text.split(" ").length;
+                .filter(told -> fromTheGivens && PlainLines.hasResult(told))
+                .filter(told -> !UNFINISHED.contains(change.id()))
+                .map(told -> lineOf(change).equals(ref) ? PlainLines.sum(told) : told);
     }
 
     /** With what to do, where both together stay short. */
     private static String withinLimit(final String why, final String todo) {
-        return words(why + todo) <= MOST_WORDS ? why + todo : why;
+        return PlainLines.fits(why + todo) ? why + todo : why;
     }
 
     private String pair(final List<Outcome> explained) {
@@ -182,7 +180,7 @@ final class Explaining {
         return MARKS.getString("pair")
                 .replace("{first}", clause(first.changes().get(0)))
                 .replace("{second}", clause(first.changes().get(1)))
-                .replace("{line}", name(lineOf(first.changes().get(0))));
+                .replace("{line}", lines.name(lineOf(first.changes().get(0))));
     }
 
     /** "A, B or C" with the given last joint. */
@@ -219,29 +217,6 @@ final class Explaining {
                                 : worked.plan().steps().get(change.line()).output());
     }
 
-    /** A line by name, with the load that it speaks of. */
-    private String name(final Ref line) {
-        final String subject = worked.question().subject(line);
-        final String words = line.quantity().words();
-        return subject.isEmpty()
-                ? words
-                : MARKS.getString("of").replace("{line}", words).replace("{load}", subject);
-    }
-
-    private String question(final Diagnosis found, final String manner) {
-        return found.ask()
-                .map(
-                        line ->
-                                " "
-                                        + MARKS.getString(manner + asking(line))
-                                                .replace("{line}", name(line)))
-                .orElse("");
-    }
-
-    private String asking(final Ref line) {
-        return worked.question().figures().containsKey(line) ? "question.given" : "question";
-    }
-
     private static String text(final Check check) {
         String text = MARKS.getString(check.key());
         for (final Map.Entry<String, String> place : check.places().entrySet()) {
@@ -250,39 +225,6 @@ final class Explaining {
         return check.unit().isEmpty()
                 ? text
                 : text.replace("{unit}", MARKS.getString("unit." + check.unit()));
-    }
-
-    /** No slip is known: the line that would tell, else where to open the working. */
-    private String unknown(final Diagnosis found) {
-        if (found.ask().isPresent()) {
-            return MARKS.getString("ask").replace("{question}", question(found, "").strip());
-        }
-        final Ref open = found.open().orElseThrow();
-        return worked.wayTo(open).stream()
-                .filter(step -> step.direction().output().equals(open))
-                .map(step -> opened(found, open, Telling.line(worked, step, worked.values())))
-                .findFirst()
-                .orElseGet(() -> MARKS.getString("unknown.given"));
-    }
-
-    private String opened(final Diagnosis found, final Ref open, final Line line) {
-        final String text =
-                MARKS.getString(found.suspected().isEmpty() ? "unknown" : "unknown.single");
-        final String whole = opened(text, "open", open, line);
-        return words(whole) <= MOST_WORDS ? whole : opened(text, "open.short", open, line);
-    }
-
-    private String opened(final String text, final String key, final Ref open, final Line line) {
-        return text.replace("{open}", MARKS.getString(key))
-                .replace("{line}", name(open))
-                .replace("{formula}", line.formula())
-                .replace("{numbers}", sum(line.numbers()));
-    }
-
-    /** The sum of a line without what it comes to. */
-    private static String sum(final String numbers) {
-        final int equals = numbers.lastIndexOf(EQUALS);
-        return equals < 0 ? numbers : numbers.substring(0, equals);
     }
 
     private static String fill(

@@ -1,5 +1,7 @@
 package wireworthy.marking;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
@@ -14,5 +16,22 @@ final class Fit {
     static boolean holds(final Ref ref, final Reading.Read read, final double value) {
         final double unit = ref.quantity().dimension() == Dimension.GAUGE ? 0 : read.lastDigit();
         return Math.abs(read.value() - value) <= unit / 2 + WINDOW * Math.abs(value);
+    }
+
+    /** The same for a line on the way, which may be kept in three figures: 1840 for 1843. */
+    static boolean holdsOnTheWay(final Ref ref, final Reading.Read read, final double value) {
+        final double unit = ref.quantity().dimension().scale();
+        return holds(ref, read, value)
+                || (!ref.quantity().chosen()
+                        && kept(value / unit).compareTo(typed(read.value() / unit)) == 0);
+    }
+
+    private static BigDecimal kept(final double shown) {
+        return new BigDecimal(shown).round(new MathContext(SlipFigures.FIGURES_KEPT));
+    }
+
+    /** Free of the last binary digits, which change with the unit. */
+    private static BigDecimal typed(final double shown) {
+        return new BigDecimal(shown).round(MathContext.DECIMAL32);
     }
 }

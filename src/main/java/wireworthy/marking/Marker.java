@@ -15,7 +15,6 @@ import wireworthy.working.Worked;
 /** Marks answers and says which slips explain them. */
 public final class Marker {
     private static final double EARLY_ROUNDING = 0.03;
-    private static final int FIGURES_KEPT = 3;
 
     private final Worked worked;
     private final Evidence evidence;
@@ -139,7 +138,7 @@ public final class Marker {
         }
 
         private Mark judged() {
-            if (holdsFor(worked.values()) || rounded(FIGURES_KEPT)) {
+            if (holdsFor(worked.values()) || rounded(SlipFigures.FIGURES_KEPT)) {
                 return sound(explaining.sound(ref, read, right));
             }
             if (holdsFor(figures.run(List.of()))) {

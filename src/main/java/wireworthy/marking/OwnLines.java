@@ -44,14 +44,14 @@ final class OwnLines {
     /** Whether these values are what the learner has on every line answered. */
     boolean agreeWith(final double[] values) {
         return answered.entrySet().stream()
-                .allMatch(e -> Fit.holds(at(e.getKey()), e.getValue(), values[e.getKey()]));
+                .allMatch(e -> Fit.holdsOnTheWay(at(e.getKey()), e.getValue(), values[e.getKey()]));
     }
 
     /** Whether a line further on holds what these values have there, and not what is sound. */
     boolean goOnFrom(final Ref ref, final double[] values) {
         return later.entrySet().stream()
                 .filter(e -> !at(e.getKey()).equals(ref))
-                .filter(e -> Fit.holds(at(e.getKey()), e.getValue(), values[e.getKey()]))
+                .filter(e -> Fit.holdsOnTheWay(at(e.getKey()), e.getValue(), values[e.getKey()]))
                 .anyMatch(e -> !sound(e.getKey(), e.getValue()));
     }
 
@@ -61,7 +61,10 @@ final class OwnLines {
         return agreeWith(figures.run(pair.changes()))
                 && answered.entrySet().stream()
                         .filter(e -> !soundAt(e.getKey()))
-                        .anyMatch(e -> Fit.holds(at(e.getKey()), e.getValue(), first[e.getKey()]));
+                        .anyMatch(
+                                e ->
+                                        Fit.holdsOnTheWay(
+                                                at(e.getKey()), e.getValue(), first[e.getKey()]));
     }
 
     private Ref at(final int place) {

@@ -22,6 +22,9 @@ public final class SlipFigures {
             Comparator.comparingInt(Change::line)
                     .thenComparingInt(change -> SlipCatalogue.order(change.id()));
 
+    /** Figures kept on the way are enough where there are so many. */
+    static final int FIGURES_KEPT = 3;
+
     private final Worked worked;
     private final Plan plan;
     private final int asked;
@@ -171,7 +174,7 @@ public final class SlipFigures {
 
     /** The value that comes of every line before it being rounded to three figures; SI. */
     public static double inThreeFigures(final Worked worked, final Ref asked) {
-        return carriedOn(worked, asked, nothingPinned(worked.plan())).rounded(3);
+        return carriedOn(worked, asked, nothingPinned(worked.plan())).rounded(FIGURES_KEPT);
     }
 
     /** Whether a line has a sum of its own, rather than only carrying a value over. */

@@ -29,12 +29,14 @@ final class Splitting {
     /** All values once the first slip of a pair is in, and once both are. */
     private record Runs(double[] first, double[] both) {}
 
-    /** The line that shows the first slip of as many pairs as can be, each by its own figure. */
+    /** The line that shows the first slip of most pairs, then that which leaves the fewest. */
     Optional<Ref> amongPairs(final List<Outcome> pairs) {
         final List<Runs> runs = pairs.stream().map(this::runs).toList();
         return all.stream()
-                .filter(place -> runs.stream().anyMatch(run -> shows(run, place)))
-                .min(Comparator.comparingLong(place -> left(runs, place)))
+                .filter(place -> shown(runs, place) > 0)
+                .min(
+                        Comparator.<Integer>comparingLong(place -> -shown(runs, place))
+                                .thenComparingLong(place -> left(runs, place)))
                 .map(worked.plan()::at);
     }
 
@@ -48,14 +50,16 @@ final class Splitting {
                 && same(run.first()[place], run.both()[place]);
     }
 
+    private long shown(final List<Runs> runs, final int place) {
+        return runs.stream().filter(run -> shows(run, place)).count();
+    }
+
     /** How many pairs an answer at a line would leave, summed over all the pairs. */
     private long left(final List<Runs> runs, final int place) {
-        long left = 0;
-        for (final Runs run : runs) {
-            left += runs.stream().filter(r -> same(r.both()[place], run.both()[place])).count();
-            left += shows(run, place) ? 0 : runs.size();
-        }
-        return left;
+        return runs.stream()
+                .map(run -> run.both()[place])
+                .mapToLong(own -> runs.stream().filter(r -> same(r.both()[place], own)).count())
+                .sum();
     }
 
     /**

@@ -95,6 +95,9 @@ final class DiagnosisTrial {
         final boolean once = said(at, pair, mark, TYPED);
         final boolean point = pair.ids().contains("power-of-ten");
         tally(point ? Count.POINT : Count.PAIR, once, mark, pair);
+        if (point && at.shownOnTheWay(pair)) {
+            tally(Count.POINT_LINE, once, mark, pair);
+        }
         final Mark three = looked(at, at.mark(pair.value(), 3, Evidence.NONE));
         if (!point && !three.isSound()) {
             tally(Count.PAIR_THREE, said(at, pair, three, 3), three, pair);
@@ -125,8 +128,8 @@ final class DiagnosisTrial {
     }
 
     /**
-     * Whether the pair is said, at once or after the line that is asked for: a size one larger than
-     * the learner's own line needs is no slip but follows.
+     * Whether the pair is said, at once or after the line that is asked for: there the first slip,
+     * and of the answer that it follows or is the second slip.
      */
     private boolean said(final Learners at, final Outcome pair, final Mark mark, final int digits) {
         if (mark.ask().isEmpty()) {
@@ -136,9 +139,9 @@ final class DiagnosisTrial {
         marks.values().forEach(each -> looked(at, each));
         final Mark line = marks.get(mark.ask().orElseThrow());
         final Mark last = marks.get(at.asked());
+        final boolean rest = last.follows() || Learners.first(last, pair.ids().subList(1, 2));
         return Learners.first(last, pair.ids())
-                || (Learners.first(line, pair.ids().subList(0, 1))
-                        && (last.follows() || Learners.first(last, pair.ids().subList(1, 2))));
+                || (Learners.first(line, pair.ids().subList(0, 1)) && rest);
     }
 
     private void nowhere(final Learners at) {
@@ -210,7 +213,7 @@ final class DiagnosisTrial {
         return tallies;
     }
 
-    /** About 10,000 answers; with a number of problems a template, so many. */
+    /** Sixteen problems of every template, or as many as are wanted. */
     public static void main(final String[] args) {
         final DiagnosisTrial trial = over(args.length > 0 ? Integer.parseInt(args[0]) : 16);
         System.out.print(trial.tallies().table());

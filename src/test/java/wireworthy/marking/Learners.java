@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.Stream;
 import wireworthy.practice.Draw;
 import wireworthy.practice.Problem;
 import wireworthy.practice.Template;
@@ -18,6 +19,7 @@ import wireworthy.working.Worked;
 /** A problem of a bank and what people with known habits type at it. */
 record Learners(Worked worked, Ref asked, SlipFigures figures) {
     private static final Draw DRAW = new Draw(new Solver());
+    private static final double SOUND = 0.01;
 
     static Learners at(final Template template, final long seed) {
         final Problem problem = DRAW.problem(template, seed);
@@ -91,7 +93,23 @@ record Learners(Worked worked, Ref asked, SlipFigures figures) {
                 && Double.isFinite(value)
                 && apart(value, right())
                 && (outcome.changes().size() == 1
-                        || figures.singles().stream().allMatch(s -> apart(value, s.value())));
+                        || figures.singles().stream().allMatch(s -> apart(value, s.value())))
+                && (outcome.changes().size() == 1 || bothShow(outcome));
+    }
+
+    /** Whether neither slip of a pair drowns in what the other does to the answer. */
+    private boolean bothShow(final Outcome pair) {
+        final int place = worked.plan().placeOf(asked).orElseThrow();
+        return pair.changes().stream()
+                .map(change -> figures.run(List.of(change))[place])
+                .allMatch(alone -> !(Math.abs(pair.value() - alone) <= SOUND * Math.abs(alone)));
+    }
+
+    /** Whether a line in between, or a given that may be misread, shows the first slip. */
+    boolean shownOnTheWay(final Outcome pair) {
+        final double[] first = figures.run(pair.changes().subList(0, 1));
+        return Stream.concat(figures.linesBetween().stream(), figures.givensInDoubt().stream())
+                .anyMatch(place -> apart(first[place], worked.values()[place]));
     }
 
     private static boolean apart(final double one, final double other) {

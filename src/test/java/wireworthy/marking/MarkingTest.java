@@ -211,6 +211,67 @@ class MarkingTest {
                 .doesNotContain("costs");
     }
 
+    /** 1587 Wh put down as 1590 Wh and worked on with in full. */
+    @Test
+    void aLineKeptInThreeFiguresIsStillTheLearnersOwn() {
+        final Worked fridge =
+                worked(
+                        "'bank-capacity': '155 Ah', 'bank-voltage': '12.8 V',"
+                                + " 'usable-share': '80 %', 'efficiency': '85 %',"
+                                + " 'load-power': '85 W'",
+                        "runtime");
+        final Ref energy = Ref.circuit(Quantity.USABLE_ENERGY);
+        final Ref runtime = Ref.circuit(Quantity.RUNTIME);
+        final List<Mark> marks = Marker.marks(fridge, Map.of(energy, "1590 Wh", runtime, "952 h"));
+
+        assertThat(marks.get(0).isSound()).isTrue();
+        assertThat(first(marks.get(1))).containsExactly("hours-as-minutes");
+    }
+
+    @Test
+    void theSumThatWentWrongRepeatsNoFigureAndSaysWhereItLeads() {
+        final Worked lamp =
+                worked("'load-power': '65 W', 'supply-voltage': '12 V'", "load-current");
+        final Worked feed =
+                worked(
+                        "'load-power': '65 W', 'supply-voltage': '12 V',"
+                                + " 'one-way-length': '5 m', 'section': '2.5 mm2'",
+                        "drop");
+
+        assertThat(Marker.mark(lamp, Ref.circuit(Quantity.LOAD_CURRENT), "780 A").explanation())
+                .contains("by the volts. Here: 65 × 12. Watts");
+        assertThat(Marker.mark(feed, DROP, "0.03106 V").explanation())
+                .contains("Here: 65 ÷ 12² = 0.4514 A; worked on from there, 0.03106 V. The");
+    }
+
+    @Test
+    void oneMisreadingIsToldOnce() {
+        final Worked mat =
+                worked("'resistance': '1240 mohm', 'supply-voltage': '12 V'", "load-current");
+        final Mark mark = Marker.mark(mat, Ref.circuit(Quantity.LOAD_CURRENT), "0.009677 A");
+
+        assertThat(Marker.ids(mark))
+                .containsExactly(List.of("milli-as-unit"), List.of("milliohm-as-ohm"));
+        assertThat(mark.explanation())
+                .contains("0.009677 A comes out when milliohms are taken as ohms.");
+    }
+
+    @Test
+    void aFormulaTooLongToReadGivesWayToItsNumbers() {
+        final Worked day =
+                worked(
+                        "'supply-voltage': '12 V', 'loads': ["
+                                + "{'name': 'till', 'current': '1.7 A', 'share-of-time': '45 %'},"
+                                + "{'name': 'lamp', 'current': '3.7 A', 'share-of-time': '45 %'}]",
+                        "daily-energy");
+        final Mark mark = Marker.mark(day, Ref.circuit(Quantity.DAILY_ENERGY), "473 Wh");
+
+        assertThat(mark.explanation())
+                .startsWith(
+                        "No known slip gives 473 Wh. Open the working at the daily energy: 24 ×")
+                .doesNotContain("share of time of");
+    }
+
     @Test
     void noFigureIsSaidTwiceInTwoRoundings() {
         final Ref current = Ref.circuit(Quantity.LOAD_CURRENT);

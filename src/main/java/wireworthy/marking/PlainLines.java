@@ -1,0 +1,88 @@
+package wireworthy.marking;
+
+import java.util.ResourceBundle;
+import java.util.stream.Stream;
+import wireworthy.rules.Ref;
+import wireworthy.working.Line;
+import wireworthy.working.Telling;
+import wireworthy.working.Worked;
+
+/** Names the lines of a working, asks for one and says where to open it. */
+final class PlainLines {
+    private static final ResourceBundle MARKS = ResourceBundle.getBundle("wireworthy.texts.marks");
+
+    /** Of the 45 allowed; a figure may count three. */
+    private static final int MOST_WORDS = 43;
+
+    private static final String EQUALS = " = ";
+
+    private final Worked worked;
+
+    PlainLines(final Worked worked) {
+        this.worked = worked;
+    }
+
+    /** Whether an explanation is short enough to be read. */
+    static boolean fits(final String text) {
+        return text.split(" ").length <= MOST_WORDS;
+    }
+
+    /** A line by name, with the load that it speaks of. */
+    String name(final Ref line) {
+        final String subject = worked.question().subject(line);
+        final String words = line.quantity().words();
+        return subject.isEmpty()
+                ? words
+                : MARKS.getString("of").replace("{line}", words).replace("{load}", subject);
+    }
+
+    /** The question for the line that would settle it, with a space before; empty for none. */
+    String question(final Diagnosis found, final String manner) {
+        return found.ask().map(line -> " " + question(line, manner)).orElse("");
+    }
+
+    private String question(final Ref line, final String manner) {
+        return MARKS.getString(manner + kind(line)).replace("{line}", name(line));
+    }
+
+    private String kind(final Ref line) {
+        return worked.question().figures().containsKey(line) ? "question.given" : "question";
+    }
+
+    /** No slip is known: the line that would tell, else where to open the working. */
+    String unknown(final Diagnosis found) {
+        if (found.ask().isPresent()) {
+            return MARKS.getString("ask").replace("{question}", question(found, "").strip());
+        }
+        final Ref open = found.open().orElseThrow();
+        return worked.wayTo(open).stream()
+                .filter(step -> step.direction().output().equals(open))
+                .map(step -> opened(found, open, Telling.line(worked, step, worked.values())))
+                .findFirst()
+                .orElseGet(() -> MARKS.getString("unknown.given"));
+    }
+
+    /** With formula and numbers where there is room, else the numbers, else the name alone. */
+    private String opened(final Diagnosis found, final Ref open, final Line line) {
+        final String text =
+                MARKS.getString(found.suspected().isEmpty() ? "unknown" : "unknown.single");
+        return Stream.of("open", "open.short", "open.line")
+                .map(way -> text.replace("{open}", MARKS.getString(way)))
+                .map(way -> way.replace("{line}", name(open)))
+                .map(way -> way.replace("{formula}", line.formula()))
+                .map(way -> way.replace("{numbers}", sum(line.numbers())))
+                .reduce((longer, shorter) -> fits(longer) ? longer : shorter)
+                .orElseThrow();
+    }
+
+    /** Whether the numbers of a line say what they come to. */
+    static boolean hasResult(final String numbers) {
+        return numbers.contains(EQUALS);
+    }
+
+    /** The sum of a line without what it comes to. */
+    static String sum(final String numbers) {
+        final int equals = numbers.lastIndexOf(EQUALS);
+        return equals < 0 ? numbers : numbers.substring(0, equals);
+    }
+}
