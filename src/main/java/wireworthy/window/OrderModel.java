@@ -24,6 +24,10 @@ public final class OrderModel implements ExerciseModel {
     private final OrderProblem problem;
     private final Keeping keeping;
     private final ObservableList<Integer> order;
+
+    /** Kept, since whoever listens to it holds on to it only weakly. */
+    private final ObservableList<Integer> orderToRead;
+
     private final ReadOnlyObjectWrapper<Optional<Marked>> marked =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private List<Integer> markedOrder = List.of();
@@ -32,6 +36,7 @@ public final class OrderModel implements ExerciseModel {
         this.problem = problem;
         this.keeping = keeping;
         order = FXCollections.observableArrayList(problem.shown());
+        orderToRead = FXCollections.unmodifiableObservableList(order);
     }
 
     @Override
@@ -41,7 +46,7 @@ public final class OrderModel implements ExerciseModel {
 
     /** The right places of the steps, in the order in which they stand now. */
     public ObservableList<Integer> order() {
-        return FXCollections.unmodifiableObservableList(order);
+        return orderToRead;
     }
 
     /** What the step in a row says. */

@@ -21,6 +21,11 @@ public final class PartsModel implements ExerciseModel {
     private final Trainer trainer;
     private final Consumer<String> notKept;
     private final ObservableList<FigureModel> opened = FXCollections.observableArrayList();
+
+    /** Kept, since whoever listens to it holds on to it only weakly. */
+    private final ObservableList<FigureModel> openedToRead =
+            FXCollections.unmodifiableObservableList(opened);
+
     private final ReadOnlyObjectWrapper<FigureModel> spokenOf;
 
     PartsModel(final Problem problem, final Trainer trainer, final Consumer<String> notKept) {
@@ -43,7 +48,7 @@ public final class PartsModel implements ExerciseModel {
 
     /** The parts opened so far, in order; the last is being worked. */
     public ObservableList<FigureModel> opened() {
-        return FXCollections.unmodifiableObservableList(opened);
+        return openedToRead;
     }
 
     /** The part that is being worked. */

@@ -99,6 +99,7 @@ class PracticeKindsTest extends WindowTest {
 
         enter(right(part(1)) * 1.7);
         assertThat(focused()).as("a wrong one waits").startsWith("Your answer: fuse floor");
+        System.gc();
         tabTo("Go on");
         push(KeyCode.SPACE);
         assertThat(texts()).anyMatch(text -> text.contains("your own earlier ones"));
