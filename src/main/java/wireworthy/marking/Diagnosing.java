@@ -84,7 +84,7 @@ final class Diagnosing {
     private List<Outcome> unseen() {
         final SlipFigures fresh = fresh();
         return fitting(fresh.singles()).stream()
-                .filter(slip -> !chancy(fresh) || own.agreeWith(fresh.run(slip.changes())))
+                .filter(s -> !chancy(fresh) || !own.contradict(fresh.run(s.changes())))
                 .toList();
     }
 

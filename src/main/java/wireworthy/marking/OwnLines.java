@@ -47,6 +47,14 @@ final class OwnLines {
                 .allMatch(e -> Fit.holdsOnTheWay(at(e.getKey()), e.getValue(), values[e.getKey()]));
     }
 
+    /** Whether a line that would not be sound with these values is another one here. */
+    boolean contradict(final double[] values) {
+        return answered.entrySet().stream()
+                .filter(e -> values[e.getKey()] != worked.values()[e.getKey()])
+                .anyMatch(
+                        e -> !Fit.holdsOnTheWay(at(e.getKey()), e.getValue(), values[e.getKey()]));
+    }
+
     /** Whether a line further on holds what these values have there, and not what is sound. */
     boolean goOnFrom(final Ref ref, final double[] values) {
         return later.entrySet().stream()
