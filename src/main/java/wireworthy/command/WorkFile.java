@@ -110,6 +110,13 @@ public final class WorkFile {
     private static Unworkable noObject(
             final int number, final @Nullable TokenStreamLocation place, final String why) {
         final String column = place == null ? "" : ", column " + place.getColumnNr();
-        return new Unworkable("line " + number + column, "this is not one JSON object: " + why);
+        return new Unworkable(
+                "line " + number + column, "this is not one JSON object: " + withoutPlace(why));
+    }
+
+    /** The place is said already, and better than the parser can. */
+    private static String withoutPlace(final String why) {
+        final int place = why.indexOf(" (start marker at");
+        return place < 0 ? why : why.substring(0, place);
     }
 }
