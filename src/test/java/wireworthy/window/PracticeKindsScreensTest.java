@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import javafx.scene.Group;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -24,7 +25,9 @@ import wireworthy.record.SettingsKeeper;
 class PracticeKindsScreensTest {
     private static final List<Integer> TEXT_SIZES = List.of(100, 150, 200);
 
-    @TempDir static Path folder;
+    // Settings are written a little later, on a thread of their own.
+    @TempDir(cleanup = CleanupMode.NEVER)
+    static Path folder;
 
     private static Path fresh() {
         return Kinds.fresh(folder);

@@ -10,6 +10,7 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -26,7 +27,9 @@ class ReadingScreensTest {
     private static final Solver SOLVER = new Solver();
     private static final Lessons LESSONS = Lessons.read(SOLVER, Optional.empty());
 
-    @TempDir private Path folder;
+    // Settings are written a little later, on a thread of their own.
+    @TempDir(cleanup = CleanupMode.NEVER)
+    private Path folder;
 
     static Stream<String> lessons() {
         return LESSONS.contents().stream().map(LessonHeading::id);

@@ -9,6 +9,7 @@ import javafx.scene.Group;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,7 +29,9 @@ class ScreensTest {
     private static final List<String> FIVE_PLACES =
             List.of("Lessons", "Practice", "Check my sums", "Evening class", "Tables");
 
-    @TempDir private Path folder;
+    // Settings are written a little later, on a thread of their own.
+    @TempDir(cleanup = CleanupMode.NEVER)
+    private Path folder;
 
     @Test
     void theShellAndItsPartsAreRendered() {

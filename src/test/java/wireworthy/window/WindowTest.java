@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
 import javafx.stage.Stage;
+import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.framework.junit5.ApplicationTest;
 import wireworthy.record.DataFolder;
@@ -14,7 +15,10 @@ import wireworthy.record.SettingsKeeper;
 
 /** A window with the places of the test, used through keys and mouse as a person does. */
 abstract class WindowTest extends ApplicationTest {
-    @TempDir protected static Path folder;
+    // Settings are written a little later, on a thread of their own.
+    @TempDir(cleanup = CleanupMode.NEVER)
+    protected static Path folder;
+
     protected SettingsKeeper settings;
     protected MainWindow window;
     protected Stage stage;
