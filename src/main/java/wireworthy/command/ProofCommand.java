@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import wireworthy.lessons.Lesson;
 import wireworthy.lessons.LessonHeading;
@@ -64,6 +65,11 @@ final class ProofCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (draws < 1) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--draws " + draws + " would prove nothing: take 1 or more.");
+        }
         final Solver solver = new Solver();
         final Banks all = Banks.read(Optional.ofNullable(banks).stream().toList());
         final List<String> found = new ArrayList<>();

@@ -84,7 +84,8 @@ public final class LessonProof {
         }
     }
 
-    private static Stream<Node> texts(final Lesson.Screen screen) {
+    /** The running texts and cautions of a screen. */
+    static Stream<Node> texts(final Lesson.Screen screen) {
         return screen.blocks().stream()
                 .flatMap(
                         block -> {

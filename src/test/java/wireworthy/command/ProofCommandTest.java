@@ -62,6 +62,15 @@ class ProofCommandTest {
     }
 
     @Test
+    void noDrawsProveNothing() {
+        final CommandLine line = WireworthyCommand.line(any -> {});
+        line.setErr(new PrintWriter(said));
+
+        assertThat(line.execute("proof", "--draws", "0")).isEqualTo(2);
+        assertThat(said.toString()).contains("--draws 0 would prove nothing");
+    }
+
+    @Test
     void namesASlipThatThereIsNot() throws IOException {
         bank(NARROW.formatted("The same comes back."));
 

@@ -41,17 +41,7 @@ class BuiltInLessonsTest {
     }
 
     private static List<Node> texts(final Lesson.Screen screen) {
-        return screen.blocks().stream()
-                .flatMap(
-                        block -> {
-                            if (block instanceof Block.Prose prose) {
-                                return Stream.of(prose.markdown());
-                            }
-                            return block instanceof Block.CautionBox box
-                                    ? Stream.of(box.markdown())
-                                    : Stream.empty();
-                        })
-                .toList();
+        return LessonProof.texts(screen).toList();
     }
 
     private static String text(final Lesson.Screen screen) {
