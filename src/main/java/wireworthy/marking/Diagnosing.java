@@ -112,7 +112,8 @@ final class Diagnosing {
 
     private Optional<Ref> ask(final List<Outcome> pairs) {
         final Splitting splitting = new Splitting(worked, carried);
-        final Optional<Ref> showing = splitting.amongPairs(pairs);
+        final Optional<Ref> showing =
+                splitting.amongPairs(pairs).or(() -> Splitting.pointPutRight(pairs, ref));
         return showing.isPresent() || pairs.isEmpty() || !own.none()
                 ? showing
                 : splitting.leaving(FEW_SLIPS, ref);

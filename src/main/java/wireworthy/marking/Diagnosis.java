@@ -48,6 +48,11 @@ public record Diagnosis(
         return new Diagnosis(explained, suspected, ask, open, consequence);
     }
 
+    /** Whether the figure itself is asked for once more, for a decimal point that moved. */
+    boolean asksAgain(final Ref answered) {
+        return ask.equals(Optional.of(answered));
+    }
+
     /** Whether one explanation stands without a question first. */
     public boolean settled() {
         return !explained.isEmpty() && ask.isEmpty();

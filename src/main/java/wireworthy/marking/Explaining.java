@@ -76,8 +76,8 @@ final class Explaining {
             return fill(withDanger(known(found, ref), worth), ref, read, right);
         }
         final Optional<Check> check = Checks.first(worked, ref, read, right);
-        final String why = check.map(Explaining::text).orElseGet(() -> lines.unknown(found));
-        final String asked = check.isPresent() ? lines.question(found, "") : "";
+        final String why = check.map(Explaining::text).orElseGet(() -> lines.unknown(found, ref));
+        final String asked = check.isPresent() ? lines.question(found, ref) : "";
         final Optional<Dangers> said = check.isPresent() ? worth.filter(Explaining::fire) : worth;
         return fill(withDanger(why + asked, said), ref, read, right);
     }
@@ -106,7 +106,7 @@ final class Explaining {
         final Outcome first = explained.get(0);
         if (found.ask().isPresent()) {
             return MARKS.getString("to-be-sure").replace("{either}", either(explained, "or"))
-                    + lines.question(found, "to-be-sure.");
+                    + lines.toBeSure(found);
         }
         if (first.changes().size() > 1) {
             return pair(explained);

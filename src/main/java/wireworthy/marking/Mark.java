@@ -51,6 +51,11 @@ public record Mark(
         return diagnosis.ask();
     }
 
+    /** Whether the figure itself should be typed once more, its decimal point looked at. */
+    public boolean asksAgain() {
+        return diagnosis.asksAgain(ref);
+    }
+
     /** What acting on it would lead to, where it is unsound. */
     public Optional<Danger> danger() {
         return diagnosis.danger();

@@ -36,23 +36,36 @@ final class PlainLines {
                 : MARKS.getString("of").replace("{line}", words).replace("{load}", subject);
     }
 
-    /** The question for the line that would settle it, with a space before; empty for none. */
-    String question(final Diagnosis found, final String manner) {
-        return found.ask().map(line -> " " + question(line, manner)).orElse("");
+    /**
+     * The question for the figure that would settle it, with a space before; empty for none.
+     *
+     * @param answered what was answered, which may be asked for once more
+     */
+    String question(final Diagnosis found, final Ref answered) {
+        return found.ask()
+                .map(line -> line.equals(answered) ? "question.again" : kind(line))
+                .map(key -> " " + filled(key, found))
+                .orElse("");
     }
 
-    private String question(final Ref line, final String manner) {
-        return MARKS.getString(manner + kind(line)).replace("{line}", name(line));
+    /** The question that makes sure of a slip, with a space before. */
+    String toBeSure(final Diagnosis found) {
+        return " " + filled("to-be-sure." + kind(found.ask().orElseThrow()), found);
     }
 
     private String kind(final Ref line) {
         return worked.question().figures().containsKey(line) ? "question.given" : "question";
     }
 
+    private String filled(final String key, final Diagnosis found) {
+        return MARKS.getString(key).replace("{line}", name(found.ask().orElseThrow()));
+    }
+
     /** No slip is known: the line that would tell, else where to open the working. */
-    String unknown(final Diagnosis found) {
+    String unknown(final Diagnosis found, final Ref answered) {
         if (found.ask().isPresent()) {
-            return MARKS.getString("ask").replace("{question}", question(found, "").strip());
+            final String text = MARKS.getString(found.asksAgain(answered) ? "again" : "ask");
+            return text.replace("{question}", question(found, answered).strip());
         }
         final Ref open = found.open().orElseThrow();
         return worked.wayTo(open).stream()

@@ -40,6 +40,17 @@ final class Splitting {
                 .map(worked.plan()::at);
     }
 
+    /** The figure itself, once more: with its decimal point put right one slip is left in it. */
+    static Optional<Ref> pointPutRight(final List<Outcome> pairs, final Ref asked) {
+        return pairs.stream().anyMatch(Splitting::pointMoved)
+                ? Optional.of(asked)
+                : Optional.empty();
+    }
+
+    private static boolean pointMoved(final Outcome pair) {
+        return pair.changes().stream().anyMatch(Change.OfResult.class::isInstance);
+    }
+
     private Runs runs(final Outcome pair) {
         return new Runs(figures.run(pair.changes().subList(0, 1)), figures.run(pair.changes()));
     }

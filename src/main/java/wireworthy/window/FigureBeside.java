@@ -122,14 +122,13 @@ final class FigureBeside extends VBox {
 
     /** The workings would tell the line that is asked for, so they wait. */
     private List<Node> settling() {
-        return List.of(
-                new Notice(Verdict.UNSOUND, explanation()),
-                row(
-                        WayOn.first(
-                                Buttons.plain(
-                                        LineTexts.of("answer-that-line"), model::askSettlingLine)),
-                        Buttons.plain(LineTexts.of("workings"), model::showWorkings),
-                        again()));
+        final Notice notice = new Notice(Verdict.UNSOUND, explanation());
+        final Button workings = Buttons.plain(LineTexts.of("workings"), model::showWorkings);
+        if (model.mark().get().filter(Mark::asksAgain).isPresent()) {
+            return List.of(notice, row(WayOn.first(again()), workings));
+        }
+        final Button line = Buttons.plain(LineTexts.of("answer-that-line"), model::askSettlingLine);
+        return List.of(notice, row(WayOn.first(line), workings, again()));
     }
 
     private List<Node> rule() {

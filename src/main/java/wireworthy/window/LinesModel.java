@@ -117,7 +117,7 @@ public final class LinesModel {
                 answer.mark().get().flatMap(Mark::ask).flatMap(this::rowFor);
         final List<Mark> marks = marks();
         keep(row, marks);
-        if (asked.filter(row::equals).isPresent()) {
+        if (row != answer && asked.filter(row::equals).isPresent()) {
             keep(answer, marks);
         }
         show(marks);

@@ -47,6 +47,7 @@ class DiagnosisTest {
     void twoSlipsAreSettledByTheLineAskedFor() {
         atLeast(Count.PAIR, 0.90);
         atLeast(Count.PAIR_THREE, 0.90);
+        atLeast(Count.POINT, 0.90);
         atLeast(Count.POINT_LINE, 0.90);
     }
 

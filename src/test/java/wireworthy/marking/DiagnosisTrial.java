@@ -129,7 +129,8 @@ final class DiagnosisTrial {
 
     /**
      * Whether the pair is said, at once or after the line that is asked for: there the first slip,
-     * and of the answer that it follows or is the second slip.
+     * and of the answer that it follows or is the second slip. Where the figure itself is asked for
+     * once more, its decimal point is right then and the other slip is named.
      */
     private boolean said(final Learners at, final Outcome pair, final Mark mark, final int digits) {
         if (mark.ask().isEmpty()) {
@@ -139,7 +140,8 @@ final class DiagnosisTrial {
         marks.values().forEach(each -> looked(at, each));
         final Mark line = marks.get(mark.ask().orElseThrow());
         final Mark last = marks.get(at.asked());
-        final boolean rest = last.follows() || Learners.first(last, pair.ids().subList(1, 2));
+        final boolean rest =
+                line == last || last.follows() || Learners.first(last, pair.ids().subList(1, 2));
         return Learners.first(last, pair.ids())
                 || (Learners.first(line, pair.ids().subList(0, 1)) && rest);
     }

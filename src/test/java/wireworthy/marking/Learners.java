@@ -48,13 +48,21 @@ record Learners(Worked worked, Ref asked, SlipFigures figures) {
     /** The answer once the line asked for has been answered by the same learner. */
     Map<Ref, Mark> settled(final Mark first, final Outcome slips, final int digits) {
         final Ref line = first.ask().orElseThrow();
-        final double own = figures.run(slips.changes())[worked.plan().placeOf(line).orElseThrow()];
         final Map<Ref, String> typed = new LinkedHashMap<>();
-        typed.put(line, typed(line, own, digits));
         typed.put(asked, first.given());
+        typed.put(line, typed(line, own(line, slips), digits));
         final Map<Ref, Mark> marks = new LinkedHashMap<>();
         Marker.marks(worked, typed).forEach(mark -> marks.put(mark.ref(), mark));
         return marks;
+    }
+
+    /** What the same slips give at a line; asked once more, the decimal point is put right. */
+    private double own(final Ref line, final Outcome slips) {
+        final List<Change> changes =
+                slips.changes().stream()
+                        .filter(c -> !line.equals(asked) || !(c instanceof Change.OfResult))
+                        .toList();
+        return figures.run(changes)[worked.plan().placeOf(line).orElseThrow()];
     }
 
     /** A figure of no slip: log-uniform from a tenth to ten times the right one. */

@@ -140,6 +140,24 @@ class MarkingTest {
         assertThat(first(marks.get(1))).containsExactly("power-times-volts");
     }
 
+    /** Volts times watts, and ten times that: there is no line in between to ask for. */
+    @Test
+    void aMovedPointInASumOfOneLineIsLookedAtOnceMore() {
+        final Worked lamp =
+                worked("'load-power': '65 W', 'supply-voltage': '12 V'", "load-current");
+        final Ref current = Ref.circuit(Quantity.LOAD_CURRENT);
+        final Mark both = Marker.mark(lamp, current, "7800");
+
+        assertThat(both.explained()).isEmpty();
+        assertThat(both.asksAgain()).isTrue();
+        assertThat(both.explanation())
+                .endsWith(
+                        "even twice the load power would only make it 10.8 A. A decimal point may"
+                                + " have moved: roughly how large must the load current be? Type it"
+                                + " once more.");
+        assertThat(first(Marker.mark(lamp, current, "780"))).containsExactly("power-times-volts");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -46,10 +46,10 @@ final class Evenings {
     }
 
     /** What is on record for one set of numbers, oldest first. */
-    static List<Answer> kept(final Path file, final long seed) {
+    static List<Answer> kept(final Path file, final String bank, final long seed) {
         try (RecordFile record = RecordFile.open(file)) {
             return record.answers("me").stream()
-                    .filter(answer -> answer.seed() == seed && answer.bank().equals("voltage-drop"))
+                    .filter(answer -> answer.seed() == seed && answer.bank().equals(bank))
                     .toList();
         }
     }

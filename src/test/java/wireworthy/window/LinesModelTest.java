@@ -27,6 +27,7 @@ class LinesModelTest {
     @TempDir private Path folder;
     private Path file;
     private PracticeModel model;
+    private String bank = "";
 
     @BeforeEach
     void everyLineIsTheLearnersOwn() {
@@ -35,16 +36,17 @@ class LinesModelTest {
                 List.of(Skill.OUT_AND_BACK_LENGTH, Skill.RESISTANCE_OF_A_CABLE, Skill.DROP)) {
             Evenings.right(file, skill, 1);
         }
-        open("aisle-strips-drop");
+        open("voltage-drop", "aisle-strips-drop");
     }
 
     private static FigureModel figure(final PracticeModel of) {
         return of.figure().orElseThrow();
     }
 
-    private void open(final String template) {
+    private void open(final String from, final String template) {
+        bank = from;
         final Learner learner = new Learner(file, new Solver(), Evenings.CLOCK);
-        learner.want("voltage-drop", List.of(template));
+        learner.want(bank, List.of(template));
         model = new PracticeModel(learner);
         model.next();
         figure(model).lineByLine();
@@ -73,7 +75,7 @@ class LinesModelTest {
     }
 
     private List<Answer> kept() {
-        return Evenings.kept(file, problem().seed());
+        return Evenings.kept(file, bank, problem().seed());
     }
 
     @Test
@@ -185,7 +187,7 @@ class LinesModelTest {
 
     @Test
     void theAnswerStandsForTheMainSkillUnlessItsLineWasAnswered() {
-        open("pump-drop-by-the-reel");
+        open("voltage-drop", "pump-drop-by-the-reel");
         fill(DROP, right(DROP));
         assertThat(kept()).extracting(Answer::skill).containsExactly(problem().skill());
 
@@ -201,7 +203,7 @@ class LinesModelTest {
     void aShownLineWaitsForTheLinesWhoseFiguresItTells() {
         file = folder.resolve("new.sqlite");
         Evenings.right(file, Skill.OUT_AND_BACK_LENGTH, 1);
-        open("aisle-strips-drop");
+        open("voltage-drop", "aisle-strips-drop");
         assertThat(row(RESISTANCE).state().get()).isEqualTo(LineState.SHOWN);
         assertThat(row(RESISTANCE).waitsFor().get()).containsExactly(1);
 
@@ -213,7 +215,7 @@ class LinesModelTest {
     void aFoldedLineCanBeUnfoldedAndAskedAndCountsUnaided() {
         file = folder.resolve("firm.sqlite");
         Evenings.right(file, Skill.OUT_AND_BACK_LENGTH, 6);
-        open("aisle-strips-drop");
+        open("voltage-drop", "aisle-strips-drop");
         assertThat(row(LOOP).state().get()).isEqualTo(LineState.FOLDED);
 
         lines().ask(row(LOOP));
@@ -230,6 +232,26 @@ class LinesModelTest {
         assertThat(row(LOOP).typed().get()).isEqualTo("14.");
         fill(LOOP, right(LOOP));
         assertThat(kept()).extracting(Answer::aided).containsExactly(true);
+    }
+
+    /** Divided the wrong way round, and then ten times the result. */
+    @Test
+    void aSumOfOneLineIsAskedForOnceMore() {
+        open("current", "warming-mat-current-24");
+        final Ref current = problem().asked();
+        final double once = Math.pow(right(current), -1);
+        figure(model).typed().set("%.6g".formatted(once * 10));
+        figure(model).answer();
+        assertThat(figure(model).beside().get()).isEqualTo(Beside.SETTLING);
+        assertThat(figure(model).mark().get().orElseThrow().asksAgain()).isTrue();
+
+        figure(model).again();
+        figure(model).typed().set("%.6g".formatted(once));
+        figure(model).answer();
+        final Mark now = figure(model).mark().get().orElseThrow();
+        assertThat(now.explained()).isNotEmpty();
+        assertThat(figure(model).beside().get()).isEqualTo(Beside.MARKED);
+        assertThat(kept()).extracting(Answer::aided).containsExactly(false, true);
     }
 
     /** One way of the cable, and then ten times the result. */

@@ -88,7 +88,7 @@ class PracticeLinesTest extends WindowTest {
 
     private int kept() {
         final long seed = figure(model).exercise().seed();
-        return Evenings.kept(file, seed).size();
+        return Evenings.kept(file, "voltage-drop", seed).size();
     }
 
     @Test
