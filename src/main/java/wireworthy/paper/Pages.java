@@ -1,0 +1,120 @@
+package wireworthy.paper;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Calendar;
+import java.util.GregorianCalendar;
+import java.util.Objects;
+import java.util.TimeZone;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+/**
+ * Pages being written. They become a PDF in the program's own fonts; nothing is fetched from
+ * anywhere, and the same pages always give the same bytes.
+ */
+public final class Pages {
+    private static final String FONT = "Andika";
+    private static final String FONTS = "/wireworthy/fonts/Andika-";
+
+    /** PDF wants an identity and a day of each file; a fixed one keeps equal files equal. */
+    private static final long IDENTITY = 1;
+
+    private final Document document;
+    private final Block body;
+
+    /**
+     * Empty pages.
+     *
+     * @param title what the file is called in a reader
+     * @param foot what stands at the foot of every page
+     */
+    public Pages(final String title, final PaperSize size, final String foot) {
+        document = empty();
+        final Element html = document.createElement("html");
+        html.setAttribute("lang", "en");
+        document.appendChild(html);
+        final Block head = new Block(html).add("head");
+        head.say("title", title);
+        head.say("style", style(size));
+        body = new Block(html).add("body");
+        body.say("div", "foot", foot);
+    }
+
+    private static Document empty() {
+        try {
+            return DocumentBuilderFactory.newInstance().newDocumentBuilder().newDocument();
+        } catch (final ParserConfigurationException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static String style(final PaperSize size) {
+        try (InputStream css = resource("/wireworthy/paper/paper.css")) {
+            return "@page { size: "
+                    + size.css()
+                    + "; }\n"
+                    + new String(css.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (final IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static InputStream resource(final String name) {
+        return Objects.requireNonNull(Pages.class.getResourceAsStream(name), name);
+    }
+
+    /** Where the parts of the pages go. */
+    public Block body() {
+        return body;
+    }
+
+    /** The pages as a file. */
+    public byte[] pdf() {
+        XRLog.setLoggingEnabled(false);
+        final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (PdfBoxRenderer renderer = renderer();
+                PDDocument pdf = renderer.createPDFKeepOpen()) {
+            pdf.setDocumentId(IDENTITY);
+            pdf.getDocumentInformation().setCreationDate(day());
+            pdf.getDocumentInformation().setModificationDate(day());
+            pdf.save(bytes);
+        } catch (final IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return bytes.toByteArray();
+    }
+
+    private static Calendar day() {
+        final Calendar day = new GregorianCalendar(TimeZone.getTimeZone("UTC"));
+        day.setTimeInMillis(0);
+        return day;
+    }
+
+    private PdfBoxRenderer renderer() {
+        final PdfRendererBuilder builder = new PdfRendererBuilder();
+        font(builder, "Regular", 400, FontStyle.NORMAL);
+        font(builder, "Bold", 700, FontStyle.NORMAL);
+        font(builder, "Italic", 400, FontStyle.ITALIC);
+        return builder.withW3cDocument(document, "about:blank")
+                .withProducer("Wireworthy")
+                .useUriResolver((base, uri) -> null)
+                .useObjectDrawerFactory(new CircuitDrawers())
+                .buildPdfRenderer();
+    }
+
+    private static void font(
+            final PdfRendererBuilder builder, String face, final int weight, FontStyle style) {
+        builder.useFont(() -> resource(FONTS + face + ".ttf"), FONT, weight, style, true);
+    }
+}

@@ -1,0 +1,83 @@
+package wireworthy.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Pages as they go to the printer. */
+class PagesTest {
+    private static final String SIGNS = "0.0172 Ω·mm²/m, ≤ 3 %, 5 × 4 W ÷ 12 V, µ, °C, √, ρ";
+
+    private static Pages pages(final PaperSize size) {
+        final Pages pages = new Pages("Signs", size, "Checks sums; no licence to touch mains.");
+        pages.body().say("h1", "Signs").say("p", SIGNS);
+        for (final CircuitOnPaper.Load load : CircuitOnPaper.Load.values()) {
+            new CircuitOnPaper(load, "12 V", "2.5 mm²", "4.2 m", "6.4 A").into(pages.body());
+        }
+        pages.body().say("h2", "new-page", "Overleaf");
+        return pages;
+    }
+
+    private static String text(final byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(document);
+        }
+    }
+
+    @Test
+    void equalPagesGiveEqualBytes() {
+        assertThat(pages(PaperSize.A4).pdf()).isEqualTo(pages(PaperSize.A4).pdf());
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void signsAreReadableAndTheFootIsOnEveryPage(final PaperSize size) throws IOException {
+        final byte[] pdf = pages(size).pdf();
+        Files.write(
+                Files.createDirectories(Path.of("target", "pages")).resolve(size + ".pdf"), pdf);
+
+        assertThat(text(pdf)).contains(SIGNS, "2.5 mm²", "1 / 2", "2 / 2");
+        assertThat(text(pdf).split("no licence to touch mains", -1)).hasSize(3);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void pagesHaveTheSizeOfThePaper(final PaperSize size) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pages(size).pdf())) {
+            final float width = document.getPage(0).getMediaBox().getWidth();
+            assertThat(width).isCloseTo(size == PaperSize.A4 ? 595.3f : 612f, within(0.5f));
+        }
+    }
+
+    @Test
+    void everyFontIsOneOfOurOwnAndEmbedded() throws IOException {
+        try (PDDocument document = Loader.loadPDF(pages(PaperSize.A4).pdf())) {
+            for (final PDPage page : document.getPages()) {
+                for (final var name : page.getResources().getFontNames()) {
+                    final PDFont font = page.getResources().getFont(name);
+                    assertThat(font.getName()).contains("Andika");
+                    assertThat(font.isEmbedded()).isTrue();
+                }
+            }
+        }
+    }
+
+    @Test
+    void textIsNeverReadAsMarkup() throws IOException {
+        final Pages pages = new Pages("<b>", PaperSize.A4, "&amp;");
+        pages.body().say("p", "<script>1 < 2</script> \f &lt;");
+
+        assertThat(text(pages.pdf())).contains("<script>1 < 2</script>", "&lt;", "&amp;");
+    }
+}
