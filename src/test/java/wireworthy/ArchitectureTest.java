@@ -103,7 +103,7 @@ class ArchitectureTest {
     void nobodyDrawsWithAwtSwingOrAWebView() {
         noClasses()
                 .that()
-                .doNotHaveSimpleName("CircuitPen")
+                .doNotHaveSimpleName("Pen")
                 .and()
                 .doNotHaveSimpleName("CircuitDrawers")
                 .should()

@@ -1,5 +1,6 @@
 package wireworthy.paper;
 
+import java.util.Locale;
 import org.w3c.dom.Element;
 
 /** A part of a page that takes further parts; text put into it is never read as markup. */
@@ -42,6 +43,14 @@ public final class Block {
     public Block say(final String tag, final String words) {
         add(tag).text(words);
         return this;
+    }
+
+    /** Words over a drawing, so many millimetres from its corner; nothing for no words. */
+    void label(final double left, final double top, final String words) {
+        if (!words.isEmpty()) {
+            final String place = String.format(Locale.ROOT, "left: %smm; top: %smm", left, top);
+            add("div").with("style", place).text(words);
+        }
     }
 
     /** Sets an attribute. */

@@ -6,12 +6,17 @@ import com.openhtmltopdf.extend.OutputDevice;
 import com.openhtmltopdf.render.RenderingContext;
 import java.awt.Shape;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
 
 /** Draws the circuits of a page. */
 final class CircuitDrawers implements FSObjectDrawerFactory, FSObjectDrawer {
-    private static final double WIDTH_IN_MM = 78;
+    private static final Set<String> KINDS =
+            Set.of(CircuitOnPaper.KIND, DistributionOnPaper.FEED, DistributionOnPaper.BRANCH);
+
+    /** A pixel of CSS is so many of an inch, which is so many millimetres. */
+    private static final double MM_PER_PIXEL = 25.4 / 96;
 
     @Override
     public FSObjectDrawer createDrawer(final Element e) {
@@ -20,7 +25,7 @@ final class CircuitDrawers implements FSObjectDrawerFactory, FSObjectDrawer {
 
     @Override
     public boolean isReplacedObject(final Element e) {
-        return e.getAttribute("type").equals(CircuitOnPaper.KIND);
+        return KINDS.contains(e.getAttribute("type"));
     }
 
     @Override
@@ -33,11 +38,24 @@ final class CircuitDrawers implements FSObjectDrawerFactory, FSObjectDrawer {
             final OutputDevice device,
             final RenderingContext context,
             final int dotsPerPixel) {
-        final CircuitOnPaper.Load load = CircuitOnPaper.Load.valueOf(e.getAttribute("data-load"));
-        final double scale = width / WIDTH_IN_MM;
         device.translate(x, y);
-        new CircuitPen(device, scale).circuit(load);
+        draw(e, new Pen(device, dotsPerPixel / MM_PER_PIXEL));
         device.translate(-x, -y);
         return null;
+    }
+
+    private static void draw(final Element e, final Pen pen) {
+        switch (e.getAttribute("type")) {
+            case DistributionOnPaper.FEED -> new DistributionDrawing(pen).feed();
+            case DistributionOnPaper.BRANCH ->
+                    new DistributionDrawing(pen)
+                            .branch(
+                                    Integer.parseInt(e.getAttribute("data-depth")),
+                                    Boolean.parseBoolean(e.getAttribute("data-fused")),
+                                    e.getAttribute("data-through"));
+            default ->
+                    new CircuitSketch(pen)
+                            .circuit(CircuitOnPaper.Load.valueOf(e.getAttribute("data-load")));
+        }
     }
 }

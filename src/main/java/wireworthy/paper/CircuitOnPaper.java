@@ -1,7 +1,5 @@
 package wireworthy.paper;
 
-import java.util.Locale;
-
 /**
  * A circuit drawn with the symbols of IEC 60617 and its figures: supply, fuse, cable out and back,
  * load.
@@ -30,20 +28,13 @@ public record CircuitOnPaper(Load load, String supply, String cable, String leng
     public void into(final Block page) {
         final Block box = page.add("div", KIND);
         box.add("object").with("type", KIND).with("data-load", load.name());
-        label(box, 0, 15.5, supply);
-        label(box, 20, 2, "fuse");
-        label(box, 33, 2, cable);
-        label(box, 26, 16.2, length);
-        label(box, 49, 29, taken);
+        box.label(0, 15.5, supply);
+        box.label(20, 2, "fuse");
+        box.label(33, 2, cable);
+        box.label(26, 16.2, length);
+        box.label(49, 29, taken);
         if (load == Load.MOTOR) {
-            label(box, 63.6, 15.5, "M");
-        }
-    }
-
-    private static void label(final Block box, double left, double top, String words) {
-        if (!words.isEmpty()) {
-            final String place = String.format(Locale.ROOT, "left: %smm; top: %smm", left, top);
-            box.add("div").with("style", place).text(words);
+            box.label(63.6, 15.5, "M");
         }
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -14,6 +15,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import wireworthy.paper.DistributionOnPaper.Branch;
 
 /** Pages as they go to the printer. */
 class PagesTest {
@@ -26,6 +28,17 @@ class PagesTest {
             new CircuitOnPaper(load, "12 V", "2.5 mm²", "4.2 m", "6.4 A").into(pages.body());
         }
         pages.body().say("h2", "new-page", "Overleaf");
+        new DistributionOnPaper(
+                        "24 V, 200 Ah",
+                        "main fuse 100 A",
+                        "35 mm², 1.2 m",
+                        List.of(
+                                new Branch(0, true, "house lamps", "10 A", "2.5 mm², 6 m"),
+                                new Branch(1, false, "reading lamp", "", "0.75 mm², 1 m"),
+                                new Branch(1, true, "aisle strips", "5 A", "1 mm², 4 m"),
+                                new Branch(2, true, "last strip", "3 A", "0.75 mm², 2 m"),
+                                new Branch(0, true, "fridge", "15 A", "6 mm², 7 m")))
+                .into(pages.body());
         return pages;
     }
 
