@@ -44,8 +44,7 @@ public record History(List<Step> past, Step now, List<Step> ahead) {
             return this;
         }
         final boolean goesOn = !change.isEmpty() && change.equals(now.change());
-        return new History(
-                goesOn ? past : front(now, past), new Step(vehicle, change), List.of());
+        return new History(goesOn ? past : front(now, past), new Step(vehicle, change), List.of());
     }
 
     /** As it stands, but the next change begins a step of its own: the field was left. */

@@ -58,8 +58,7 @@ public final class VehicleReader {
 
     private static Vehicle vehicle(final Entry root) {
         ours(root);
-        root.only(
-                Set.of("wireworthy", "version", NAME, "notes", "supply", "main", "circuits"));
+        root.only(Set.of("wireworthy", "version", NAME, "notes", "supply", "main", "circuits"));
         final List<Circuit> circuits = new ArrayList<>();
         for (final Entry circuit : list(root, "circuits", Vehicle.MOST_CIRCUITS)) {
             circuits.add(circuit(circuit.only(circuitEntries())));
@@ -82,8 +81,7 @@ public final class VehicleReader {
         if (version.whole(1, Integer.MAX_VALUE) > VehicleWriter.VERSION) {
             throw version.unfit(
                     "a newer version of the program wrote this file; it was left as it is",
-                    "Open it with that version; this one reads version "
-                            + VehicleWriter.VERSION);
+                    "Open it with that version; this one reads version " + VehicleWriter.VERSION);
         }
     }
 
