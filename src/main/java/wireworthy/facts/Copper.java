@@ -14,11 +14,19 @@ public final class Copper {
     /** The constant 234.5 of the adiabatic formula of IEC 60949, in degC. */
     public static final double ADIABATIC_BETA = 234.5;
 
+    /** Of annealed copper at 20 degC, in kg/m3. */
+    public static final double DENSITY_KG_PER_M3 = 8890;
+
     private Copper() {}
 
     /** Where the resistivity is published. */
     public static Source source() {
         return new Source("OpenStax College Physics 2e, chapter 20", Provenance.READ);
+    }
+
+    /** Where the density is published. */
+    public static Source densitySource() {
+        return new Source("IEC 60028", Provenance.MEMORY);
     }
 
     /** Where the growth with temperature is published. */

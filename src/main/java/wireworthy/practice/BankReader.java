@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tools.jackson.core.JacksonException;
-import tools.jackson.core.TokenStreamLocation;
 
 /** Reads one bank file. What is broken is told with its line; the other templates still load. */
 final class BankReader {
@@ -49,11 +48,9 @@ final class BankReader {
     }
 
     private static BankProblem notJson(final String file, final JacksonException e) {
-        final TokenStreamLocation location = e.getLocation();
-        final int line = location == null ? 0 : Math.max(0, location.getLineNr());
         return new BankProblem(
                 file,
-                line,
+                Located.lineOf(e),
                 "this is not JSON as it should be: " + e.getOriginalMessage(),
                 "Look here and just before for a missing comma, quote or bracket");
     }

@@ -8,28 +8,28 @@ import java.util.Map;
 import java.util.Set;
 import tools.jackson.databind.JsonNode;
 
-/** An entry of a bank file, with its place; what it does not hold as wanted is {@link Unfit}. */
-record Entry(JsonNode json, String pointer) {
+/** An entry of a JSON file, with its place; what it does not hold as wanted is {@link Unfit}. */
+public record Entry(JsonNode json, String pointer) {
     private static final int MOST_DIGITS = 12;
 
-    boolean has(final String key) {
+    public boolean has(final String key) {
         return json.has(key);
     }
 
-    boolean isObject() {
+    public boolean isObject() {
         return json.isObject();
     }
 
-    boolean isArray() {
+    public boolean isArray() {
         return json.isArray();
     }
 
-    boolean isText() {
+    public boolean isText() {
         return json.isString();
     }
 
     /** The entry of this name. */
-    Entry at(final String key) {
+    public Entry at(final String key) {
         if (!json.has(key)) {
             throw unfit("\"" + key + "\" is missing", "Add \"" + key + "\"");
         }
@@ -37,7 +37,7 @@ record Entry(JsonNode json, String pointer) {
     }
 
     /** All entries, in the order of the file. */
-    List<Map.Entry<String, Entry>> entries() {
+    public List<Map.Entry<String, Entry>> entries() {
         return json.properties().stream()
                 .map(e -> Map.entry(e.getKey(), new Entry(e.getValue(), child(e.getKey()))))
                 .toList();
@@ -48,7 +48,7 @@ record Entry(JsonNode json, String pointer) {
     }
 
     /** Allows no other names than these. */
-    Entry only(final Set<String> keys) {
+    public Entry only(final Set<String> keys) {
         if (!json.isObject()) {
             throw unfit("an object was expected here", "Write it in braces");
         }
@@ -68,7 +68,7 @@ record Entry(JsonNode json, String pointer) {
     }
 
     /** The things of a list. */
-    List<Entry> list(final int most) {
+    public List<Entry> list(final int most) {
         if (!json.isArray() || json.isEmpty()) {
             throw unfit("a list with at least one entry was expected", "Write it in brackets");
         }
@@ -85,7 +85,7 @@ record Entry(JsonNode json, String pointer) {
     }
 
     /** A text that is not blank. */
-    String text(final int most) {
+    public String text(final int most) {
         if (!json.isString() || json.stringValue().isBlank()) {
             throw unfit("a text was expected", "Write it in quotes");
         }
@@ -96,7 +96,7 @@ record Entry(JsonNode json, String pointer) {
     }
 
     /** A name of small letters, digits and hyphens. */
-    String id() {
+    public String id() {
         final String id = text(60);
         if (!id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
             throw unfit(
@@ -106,7 +106,7 @@ record Entry(JsonNode json, String pointer) {
         return id;
     }
 
-    int whole(final int least, final int most) {
+    public int whole(final int least, final int most) {
         if (!json.isInt() || json.intValue() < least || json.intValue() > most) {
             throw unfit(
                     "a whole number was expected",
@@ -115,7 +115,7 @@ record Entry(JsonNode json, String pointer) {
         return json.intValue();
     }
 
-    BigDecimal number() {
+    public BigDecimal number() {
         if (!json.isNumber() || !handy(json.decimalValue())) {
             throw unfit(
                     "a number was expected",
@@ -132,14 +132,14 @@ record Entry(JsonNode json, String pointer) {
     }
 
     /** True or false. */
-    boolean yes() {
+    public boolean yes() {
         if (!json.isBoolean()) {
             throw unfit("true or false was expected", "Write true or false, without quotes");
         }
         return json.booleanValue();
     }
 
-    Unfit unfit(final String message, final String remedy) {
+    public Unfit unfit(final String message, final String remedy) {
         return new Unfit(pointer, message, remedy);
     }
 

@@ -2,17 +2,19 @@ package wireworthy.practice;
 
 import java.util.HashMap;
 import java.util.Map;
+import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
+import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** A JSON text as a tree that remembers on which line each entry stands. */
-final class Located {
+public final class Located {
     private static final JsonMapper JSON =
             JsonMapper.builder(
                             JsonFactory.builder()
@@ -41,7 +43,7 @@ final class Located {
      *
      * @throws tools.jackson.core.JacksonException where it is not JSON or too deeply nested
      */
-    static Located parse(final String text) {
+    public static Located parse(final String text) {
         final Located located = new Located(JSON.readTree(text));
         try (JsonParser parser = JSON.createParser(text)) {
             for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
@@ -53,12 +55,18 @@ final class Located {
         return located;
     }
 
-    Entry root() {
+    public Entry root() {
         return new Entry(root, "");
     }
 
+    /** The line where a text stops being JSON; 0 where that is not known. */
+    public static int lineOf(final JacksonException problem) {
+        final TokenStreamLocation location = problem.getLocation();
+        return location == null ? 0 : Math.max(0, location.getLineNr());
+    }
+
     /** The line of an entry, or of the nearest one around it. */
-    int line(final String pointer) {
+    public int line(final String pointer) {
         final int end = pointer.lastIndexOf('/');
         final Integer line = lines.get(pointer);
         if (line != null) {

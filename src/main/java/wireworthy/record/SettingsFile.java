@@ -2,10 +2,8 @@ package wireworthy.record;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import tools.jackson.core.JacksonException;
 
 /**
@@ -43,10 +41,7 @@ public final class SettingsFile {
      */
     public void write(final Settings settings) {
         try {
-            Files.createDirectories(file.toAbsolutePath().getParent());
-            final Path fresh = beside(".new");
-            Files.write(fresh, SettingsText.of(settings));
-            move(fresh, file);
+            WholeFile.write(file, SettingsText.of(settings));
         } catch (IOException e) {
             throw new UncheckedIOException("The settings cannot be written to " + file, e);
         }
@@ -61,21 +56,9 @@ public final class SettingsFile {
 
     private void keepAside() {
         try {
-            move(file, beside(".damaged"));
+            WholeFile.move(file, file.resolveSibling(file.getFileName() + ".damaged"));
         } catch (IOException e) {
             throw new UncheckedIOException("The damaged " + file + " cannot be set aside", e);
-        }
-    }
-
-    private Path beside(final String ending) {
-        return file.resolveSibling(file.getFileName() + ending);
-    }
-
-    private static void move(final Path from, final Path to) throws IOException {
-        try {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 }

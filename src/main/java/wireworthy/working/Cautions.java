@@ -7,8 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import wireworthy.facts.Class5Copper;
-import wireworthy.facts.Copper;
 import wireworthy.facts.FuseSeries;
 import wireworthy.facts.FuseSeriesTable;
 import wireworthy.rules.Dimension;
@@ -21,7 +19,6 @@ import wireworthy.rules.Voltages;
 /** What could hurt someone in the numbers of a question, worst first. */
 public final class Cautions {
     private static final double EVEN = 1e-9;
-    private static final double WARM = 60;
     private static final double EXTRA_LOW = 60;
 
     private final Question question;
@@ -226,7 +223,7 @@ public final class Cautions {
                             + FigureText.of(limit.getAsDouble(), Dimension.VOLTAGE)
                             + ".");
         } else {
-            warmDrop().ifPresent(warm -> onlyCold(warm, limit.getAsDouble()));
+            WarmDrop.of(worked).ifPresent(warm -> onlyCold(warm, limit.getAsDouble()));
         }
     }
 
@@ -242,29 +239,6 @@ public final class Cautions {
                             + FigureText.of(limit, Dimension.VOLTAGE)
                             + ".");
         }
-    }
-
-    /** The drop with the class 5 maximum resistance at 60 degC; none where another was given. */
-    private OptionalDouble warmDrop() {
-        final OptionalDouble mm2 = worked.value(SECTION);
-        final OptionalDouble length = worked.value(LOOP_LENGTH);
-        final OptionalDouble amps = worked.value(CIRCUIT_CURRENT);
-        if (given(RESISTIVITY) || given(RESISTANCE_PER_LENGTH) || setting.aluminium()) {
-            return OptionalDouble.empty();
-        }
-        if (mm2.isEmpty() || length.isEmpty() || amps.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        final OptionalDouble ohms =
-                Class5Copper.maxResistanceMohmPerM(mm2.getAsDouble() / Dimension.AREA.scale());
-        return ohms.isEmpty()
-                ? ohms
-                : OptionalDouble.of(
-                        ohms.getAsDouble()
-                                / 1000
-                                * (1 + Copper.ALPHA_20 * (WARM - 20))
-                                * length.getAsDouble()
-                                * amps.getAsDouble());
     }
 
     private void chassis() {

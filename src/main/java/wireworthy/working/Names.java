@@ -12,13 +12,17 @@ import wireworthy.facts.FuseSeriesTable;
 import wireworthy.rules.Quantity;
 
 /** The closed lists of names a question may use. */
-final class Names {
+public final class Names {
     private static final int SHOWN = 40;
 
     private Names() {}
 
-    /** The name as the program knows it. */
-    static String of(final Quantity quantity, final String where, final String typed) {
+    /**
+     * The name as the program knows it.
+     *
+     * @throws Unworkable where there is no such name; it says which there are
+     */
+    public static String of(final Quantity quantity, final String where, final String typed) {
         final String name = typed.strip().toLowerCase(Locale.ROOT).replace('_', '-');
         final List<String> known = known(quantity);
         if (!known.contains(name)) {
@@ -30,7 +34,7 @@ final class Names {
     }
 
     /** The names allowed for a quantity. */
-    static List<String> known(final Quantity quantity) {
+    public static List<String> known(final Quantity quantity) {
         return switch (quantity) {
             case FUSE_SERIES -> FuseSeriesTable.all().stream().map(FuseSeries::id).toList();
             case CABLE_TABLE -> CableTables.all().stream().map(CableTable::id).toList();

@@ -127,17 +127,27 @@ public final class QuestionReader {
     }
 
     private void limit(final String where, final String typed) {
+        figure(where, Ref.circuit(limit(typed)), typed);
+    }
+
+    /** What a typed drop limit is: a share of the supply, or volts. */
+    public static Quantity limit(final String typed) {
         final String plain = typed.toLowerCase(Locale.ROOT);
         final boolean share = plain.contains("%") || plain.contains("per");
-        final Quantity kept = share ? Quantity.DROP_LIMIT_SHARE : Quantity.DROP_LIMIT;
-        figure(where, Ref.circuit(kept), typed);
+        return share ? Quantity.DROP_LIMIT_SHARE : Quantity.DROP_LIMIT;
     }
 
     private void figure(final String where, final Ref ref, final String typed) {
         figures.put(ref, figure(where, ref.quantity(), typed));
     }
 
-    static Reading.Read figure(final String where, final Quantity quantity, final String typed) {
+    /**
+     * A given figure.
+     *
+     * @throws Unworkable where it can't be read or is no figure a circuit can have
+     */
+    public static Reading.Read figure(
+            final String where, final Quantity quantity, final String typed) {
         final Reading reading = FIGURES.read(typed, quantity.dimension());
         if (reading instanceof Reading.Unclear unclear) {
             throw new Unworkable(where, unclear.question());

@@ -38,7 +38,7 @@ public final class Remedies {
     }
 
     /** The drop limit in force, V, whether a line worked it or not. */
-    static OptionalDouble limit(final Worked worked) {
+    public static OptionalDouble limit(final Worked worked) {
         final OptionalDouble given = worked.value(DROP_LIMIT);
         final OptionalDouble supply = worked.value(SUPPLY_VOLTAGE);
         if (given.isPresent() || supply.isEmpty()) {

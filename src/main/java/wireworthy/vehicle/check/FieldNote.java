@@ -1,0 +1,27 @@
+package wireworthy.vehicle.check;
+
+/**
+ * Something to say at one field of the form.
+ *
+ * @param where path of the entry, such as {@code given.section}, {@code given.loads[0].power},
+ *     {@code given.network.stretches[1].one-way-length}, {@code answers.drop} or {@code fed-from}
+ * @param kind what is the matter with it
+ * @param text what is the matter and what to do, for people
+ */
+public record FieldNote(String where, Kind kind, String text) {
+    /** What is the matter with an entry. */
+    public enum Kind {
+        /** Nothing is typed there and something would be needed. */
+        MISSING,
+        /** It can't be read, or contradicts another entry. */
+        WRONG
+    }
+
+    static FieldNote missing(final String where, final String text) {
+        return new FieldNote(where, Kind.MISSING, text);
+    }
+
+    static FieldNote wrong(final String where, final String text) {
+        return new FieldNote(where, Kind.WRONG, text);
+    }
+}

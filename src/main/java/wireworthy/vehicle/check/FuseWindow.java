@@ -1,0 +1,126 @@
+package wireworthy.vehicle.check;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import wireworthy.facts.FuseSeries;
+import wireworthy.facts.FuseSeriesTable;
+import wireworthy.facts.StandardSizes;
+import wireworthy.rules.Dimension;
+import wireworthy.rules.FigureText;
+
+/**
+ * Which fuses fit: from the floor, so that it does not open for nothing, to the ceiling, so that it
+ * opens before the cable overheats.
+ *
+ * @param floor A; empty where the current is not known
+ * @param ceiling A, of the weakest cable behind the fuse; empty where the cable is not known
+ * @param series the kind of fuse the ratings are of
+ * @param between the ratings that fit, A, rising; empty unless floor and ceiling are known
+ * @param chosen the builder's fuse, A; empty where none was typed
+ */
+public record FuseWindow(
+        OptionalDouble floor,
+        OptionalDouble ceiling,
+        FuseSeries series,
+        List<Double> between,
+        OptionalDouble chosen) {
+    public FuseWindow {
+        between = List.copyOf(between);
+    }
+
+    static FuseWindow of(
+            final OptionalDouble floor,
+            final OptionalDouble ceiling,
+            final FuseSeries wanted,
+            final boolean seriesGiven,
+            final OptionalDouble chosen) {
+        final FuseSeries series = seriesGiven ? wanted : reaching(floor, wanted);
+        final List<Double> between =
+                floor.isEmpty() || ceiling.isEmpty()
+                        ? List.of()
+                        : series.ratings().stream()
+                                .filter(rating -> atLeast(rating, floor.getAsDouble()))
+                                .filter(rating -> atLeast(ceiling.getAsDouble(), rating))
+                                .toList();
+        return new FuseWindow(floor, ceiling, series, between, chosen);
+    }
+
+    /** Where no series was chosen: the first one that reaches the floor. */
+    private static FuseSeries reaching(final OptionalDouble floor, final FuseSeries usual) {
+        return FuseSeriesTable.risingToMain().stream()
+                .filter(each -> each.atOrAbove(floor.orElse(0)).isPresent())
+                .findFirst()
+                .orElse(usual);
+    }
+
+    private static boolean atLeast(final double one, final double other) {
+        return one > other || StandardSizes.same(one, other);
+    }
+
+    /** Whether both ends are known. */
+    public boolean known() {
+        return floor.isPresent() && ceiling.isPresent();
+    }
+
+    /** The builder's fuse, or else the smallest that fits. */
+    public OptionalDouble inUse() {
+        return chosen.isPresent() || between.isEmpty() ? chosen : OptionalDouble.of(between.get(0));
+    }
+
+    /** Whether the builder's fuse would let the cable overheat. */
+    public boolean chosenAboveCeiling() {
+        return chosen.isPresent()
+                && ceiling.isPresent()
+                && !atLeast(ceiling.getAsDouble(), chosen.getAsDouble());
+    }
+
+    /** The window for people: which ratings fit, or why none does and what to change. */
+    public String text() {
+        if (!known()) {
+            return floor.isEmpty()
+                    ? "The fuse can't be chosen before the current is known."
+                    : "At least "
+                            + up(floor.getAsDouble())
+                            + "; how much at most can't be said before the cable is known.";
+        }
+        final String ends = up(floor.getAsDouble()) + " to " + down(ceiling.getAsDouble());
+        return between.isEmpty() ? "None fits: " + why() : "From " + ends + ": " + ratings();
+    }
+
+    private String ratings() {
+        final String all =
+                between.stream()
+                        .map(rating -> FigureText.number(rating, Dimension.CURRENT, 4))
+                        .collect(Collectors.joining(", "));
+        return all + " A of the series " + series.id() + (between.size() == 1 ? " fits." : " fit.");
+    }
+
+    private String why() {
+        final String least = up(floor.getAsDouble());
+        final String most = down(ceiling.getAsDouble());
+        if (!atLeast(ceiling.getAsDouble(), floor.getAsDouble())) {
+            return "the current needs a fuse of at least "
+                    + least
+                    + ", the cable allows "
+                    + most
+                    + " at most. Take a thicker cable, a cooler or roomier way for it, or split"
+                    + " the circuit.";
+        }
+        return "the series "
+                + series.id()
+                + " has no rating from "
+                + least
+                + " to "
+                + most
+                + ". Take a thicker cable or a series with a rating between; never one above.";
+    }
+
+    private static String up(final double amps) {
+        return FigureText.roundedUp(amps, Dimension.CURRENT, 3);
+    }
+
+    private static String down(final double amps) {
+        return FigureText.roundedDown(amps, Dimension.CURRENT, 3);
+    }
+}

@@ -1,0 +1,125 @@
+package wireworthy.vehicle.check;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+import wireworthy.marking.Mark;
+import wireworthy.marking.Marker;
+import wireworthy.rules.Quantity;
+import wireworthy.vehicle.Entries;
+import wireworthy.working.Assumed;
+import wireworthy.working.Caution;
+import wireworthy.working.Cautions;
+import wireworthy.working.Line;
+import wireworthy.working.Question;
+import wireworthy.working.QuestionReader;
+import wireworthy.working.Solver;
+import wireworthy.working.Telling;
+import wireworthy.working.Unworkable;
+import wireworthy.working.Worked;
+
+/**
+ * A question of the check, worked.
+ *
+ * @param worked what was asked; empty where nothing of it can be worked
+ * @param around the same as widely as the givens allow, for cautions and ways out
+ */
+record Sums(
+        Optional<Worked> worked,
+        Optional<Worked> around,
+        List<Mark> marks,
+        List<Caution> cautions,
+        List<FieldNote> notes) {
+    private static final String ANSWERS = "answers";
+
+    /** Works all that can be worked, and marks the builder's own figures. */
+    static Sums of(
+            final Solver solver,
+            final Givens givens,
+            final List<Quantity> find,
+            final Entries<Quantity> answers) {
+        final List<FieldNote> notes = new ArrayList<>(givens.notes());
+        if (givens.blocked()) {
+            return nothing(notes);
+        }
+        try {
+            final Question question = QuestionReader.read(question(givens, find, answers));
+            final Worked worked = solver.work(question);
+            final Worked around = solver.widely(question);
+            notes.addAll(offTheWay(worked));
+            return new Sums(
+                    Optional.of(worked),
+                    Optional.of(around),
+                    Marker.marks(worked),
+                    Cautions.of(question, around),
+                    List.copyOf(notes));
+        } catch (final Unworkable why) {
+            notes.add(FieldNote.wrong(why.where(), sentence(why.what())));
+            return nothing(notes);
+        }
+    }
+
+    private static Sums nothing(final List<FieldNote> notes) {
+        return new Sums(
+                Optional.empty(), Optional.empty(), List.of(), List.of(), List.copyOf(notes));
+    }
+
+    private static ObjectNode question(
+            final Givens givens, final List<Quantity> find, final Entries<Quantity> answers) {
+        final ObjectNode question = JsonNodeFactory.instance.objectNode();
+        question.set("given", givens.json());
+        final Set<Quantity> asked = new LinkedHashSet<>(find);
+        asked.addAll(answers.typed().keySet());
+        final ArrayNode list = question.putArray("find");
+        asked.forEach(each -> list.add(each.id()));
+        final ObjectNode own = question.putObject(ANSWERS);
+        answers.typed().forEach((quantity, text) -> own.put(quantity.id(), text));
+        return question;
+    }
+
+    private static List<FieldNote> offTheWay(final Worked worked) {
+        return worked.question().answers().keySet().stream()
+                .filter(quantity -> Marker.onTheWay(worked, quantity).isEmpty())
+                .map(quantity -> notMarked(worked, quantity))
+                .toList();
+    }
+
+    private static FieldNote notMarked(final Worked worked, final Quantity quantity) {
+        return FieldNote.missing(
+                ANSWERS + "." + quantity.id(),
+                worked.problem(quantity)
+                        .map(why -> "It can't be checked yet: " + why.what() + ".")
+                        .orElse("It is among what is given, so there is nothing to check."));
+    }
+
+    private static String sentence(final String text) {
+        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+
+    /** SI value of the circuit itself; empty where it can't be worked. */
+    OptionalDouble value(final Quantity quantity) {
+        return worked.map(each -> each.value(quantity)).orElseGet(OptionalDouble::empty);
+    }
+
+    List<Found> found() {
+        return worked.map(Found::of).orElse(List.of());
+    }
+
+    List<Line> working() {
+        return worked.map(Telling::lines).orElse(List.of());
+    }
+
+    List<Assumed> assumed() {
+        return worked.map(Assumed::of).orElse(List.of());
+    }
+
+    CheckedPart part() {
+        return new CheckedPart(found(), marks, cautions, notes, working(), assumed());
+    }
+}

@@ -1,0 +1,48 @@
+package wireworthy.vehicle.check;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import wireworthy.vehicle.Vehicle;
+import wireworthy.working.Solver;
+
+/**
+ * Checks vehicles. The sums of a circuit are kept until something they depend on changes, so that a
+ * changed figure costs one circuit's sums. Safe from several threads.
+ */
+public final class VehicleChecker {
+    private final Solver solver = new Solver();
+    private Map<CircuitInput, CircuitSums> kept = Map.of();
+
+    /** Works all that can be worked of a vehicle. Never throws for what was typed. */
+    public synchronized CheckedVehicle check(final Vehicle vehicle) {
+        final FeedTree tree = new FeedTree(vehicle);
+        final Source source = Source.of(vehicle, solver);
+        final List<CircuitSums> sums = sums(vehicle, tree, source);
+        final CircuitCheck check = new CircuitCheck(tree, sums);
+        final List<CheckedCircuit> circuits =
+                IntStream.range(0, sums.size()).mapToObj(check::of).toList();
+        return new WholeCheck(vehicle, tree, source, solver).of(circuits, sums);
+    }
+
+    private List<CircuitSums> sums(
+            final Vehicle vehicle, final FeedTree tree, final Source source) {
+        final Map<CircuitInput, CircuitSums> now = new HashMap<>();
+        final CircuitSums[] sums = new CircuitSums[vehicle.circuits().size()];
+        for (final int index : tree.tapsFirst()) {
+            final List<Tap> taps = tree.taps(index).stream().map(tap -> sums[tap].asTap()).toList();
+            final CircuitInput input =
+                    new CircuitInput(
+                            vehicle.circuits().get(index), source.volts(), taps, source.atBoard());
+            sums[index] = now.computeIfAbsent(input, this::kept);
+        }
+        kept = now;
+        return List.of(sums);
+    }
+
+    private CircuitSums kept(final CircuitInput input) {
+        final CircuitSums known = kept.get(input);
+        return known == null ? CircuitSums.of(input, solver) : known;
+    }
+}
