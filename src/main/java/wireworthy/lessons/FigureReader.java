@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import wireworthy.rules.Quantity;
 
 /** Reads the block of a live figure. */
@@ -12,6 +14,8 @@ final class FigureReader {
     private static final List<String> RANGE = List.of("from", "to", "step", "start");
     private static final List<String> CHOICE = List.of("of", "start");
     private static final List<String> LOAD = List.of("name", "power", "count", "on");
+    private static final List<String> TIMED = List.of("hours", "share-of-time");
+    private static final double SECONDS_A_DAY = 86_400;
     private static final int MOST_STEPS = 2000;
     private static final int MOST_CHOICES = 12;
     private static final int MOST_LOADS = 8;
@@ -31,7 +35,7 @@ final class FigureReader {
         kind.options().forEach(option -> known.add(option.id()));
         keys.only(known);
         final Map<FigureOption, Handle> handles = new LinkedHashMap<>();
-        kind.options().forEach(option -> handles.put(option, handle(option, keys)));
+        kind.options().forEach(option -> handles.put(option, handle(kind, option, keys)));
         return new Figure(kind, Collections.unmodifiableMap(handles), keys.text("try"));
     }
 
@@ -46,10 +50,12 @@ final class FigureReader {
                                         "There are " + String.join(", ", FigureKind.ids()) + "."));
     }
 
-    private static Handle handle(final FigureOption option, final Yaml.Keys keys) {
+    private static Handle handle(
+            final FigureKind kind, final FigureOption option, final Yaml.Keys keys) {
         final Yaml value = keys.at(option.id());
         if (option == FigureOption.LOADS) {
-            return switches(Yaml.items(option.id(), value), value.line());
+            return switches(
+                    Yaml.items(option.id(), value), value.line(), kind == FigureKind.DAYS_ENERGY);
         }
         if (value instanceof Yaml.Text text) {
             return fixed(option.quantity(), text);
@@ -72,7 +78,11 @@ final class FigureReader {
             throw new Refused(
                     set.line(), "\"" + option.id() + "\" is one name", "Write the name alone.");
         }
-        return Given.number(option.quantity(), new Yaml.Text(set.at(key).line(), set.text(key)));
+        final Yaml.Text text = new Yaml.Text(set.at(key).line(), set.text(key));
+        if (option.mayBeNone() && Given.none(option.quantity(), text)) {
+            return new Given.Amount(option.quantity(), 0);
+        }
+        return Given.number(option.quantity(), text);
     }
 
     private static Handle range(final FigureOption option, final Yaml.Keys set) {
@@ -113,33 +123,51 @@ final class FigureReader {
         return new Handle.Choice(start.quantity(), values, start.value());
     }
 
-    private static Handle switches(final List<Yaml> loads, final int line) {
+    private static Handle switches(final List<Yaml> loads, final int line, final boolean timed) {
         if (loads.isEmpty() || loads.size() > MOST_LOADS) {
             throw new Refused(line, "A feed has 1 to " + MOST_LOADS + " loads", "Give as many.");
         }
         return new Handle.Switches(
-                loads.stream().map(load -> load(Yaml.keys("loads", load))).toList());
+                loads.stream().map(load -> load(Yaml.keys("loads", load), timed)).toList());
     }
 
-    private static Handle.Load load(final Yaml.Keys set) {
-        set.only(LOAD);
+    private static Handle.Load load(final Yaml.Keys set, final boolean timed) {
+        set.only(timed ? Stream.concat(LOAD.stream(), TIMED.stream()).toList() : LOAD);
         final String name = set.text("name");
         if (name.length() > LONGEST_NAME) {
             throw new Refused(set.line(), "This name is too long", "Use at most 40 characters.");
         }
-        final Yaml.Text power = new Yaml.Text(set.at("power").line(), set.text("power"));
         return new Handle.Load(
-                name, Given.number(Quantity.LOAD_POWER, power).value(), count(set), on(set));
+                name,
+                number(Quantity.LOAD_POWER, set, "power"),
+                count(set),
+                on(set),
+                timed ? OptionalDouble.of(share(set)) : OptionalDouble.empty());
+    }
+
+    private static double number(final Quantity quantity, final Yaml.Keys set, final String key) {
+        return Given.number(quantity, new Yaml.Text(set.at(key).line(), set.text(key))).value();
+    }
+
+    private static double share(final Yaml.Keys set) {
+        if (set.has("share-of-time")) {
+            return number(Quantity.USABLE_SHARE, set, "share-of-time");
+        }
+        final double share = number(Quantity.TIME, set, "hours") / SECONDS_A_DAY;
+        if (share > 1) {
+            throw new Refused(set.at("hours").line(), "A day has 24 hours", "Give at most 24 h.");
+        }
+        return share;
     }
 
     private static int count(final Yaml.Keys set) {
         if (!set.has("count")) {
             return 1;
         }
-        final Yaml.Text text = new Yaml.Text(set.at("count").line(), set.text("count"));
-        final double count = Given.number(Quantity.LOAD_COUNT, text).value();
+        final double count = number(Quantity.LOAD_COUNT, set, "count");
         if (count > MOST_OF_ONE) {
-            throw new Refused(text.line(), "These are too many", "Use at most 100 of one load.");
+            throw new Refused(
+                    set.at("count").line(), "These are too many", "Use at most 100 of one load.");
         }
         return (int) count;
     }
