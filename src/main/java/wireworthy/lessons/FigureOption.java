@@ -38,6 +38,8 @@ public enum FigureOption {
     CHARGE_TIME(Quantity.CHARGE_TIME),
     CHARGE_EFFICIENCY(Quantity.CHARGE_EFFICIENCY);
 
+    private static final int MOST_DRAWN = 4;
+
     private final Quantity quantity;
 
     FigureOption(final Quantity quantity) {
@@ -57,6 +59,11 @@ public enum FigureOption {
     /** Whether it may be none at all: a day without sun, or without the engine. */
     boolean mayBeNone() {
         return this == SUN_HOURS || this == CHARGE_TIME;
+    }
+
+    /** The most a figure can draw of it. */
+    double most() {
+        return this == IN_SERIES || this == IN_PARALLEL ? MOST_DRAWN : Double.MAX_VALUE;
     }
 
     static Optional<FigureOption> of(final String id) {

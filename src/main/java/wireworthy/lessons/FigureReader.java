@@ -58,17 +58,17 @@ final class FigureReader {
                     Yaml.items(option.id(), value), value.line(), kind == FigureKind.DAYS_ENERGY);
         }
         if (value instanceof Yaml.Text text) {
-            return fixed(option.quantity(), text);
+            return fixed(option, text);
         }
         final Yaml.Keys set = Yaml.keys(option.id(), value);
         return set.has("of") ? choice(option, set) : range(option, set);
     }
 
-    private static Handle fixed(final Quantity quantity, final Yaml.Text text) {
-        if (!quantity.numeric()) {
-            return new Handle.Named(quantity, Given.name(quantity, text));
+    private static Handle fixed(final FigureOption option, final Yaml.Text text) {
+        if (!option.quantity().numeric()) {
+            return new Handle.Named(option.quantity(), Given.name(option.quantity(), text));
         }
-        final Given.Amount number = Given.number(quantity, text);
+        final Given.Amount number = number(option, text);
         return new Handle.Fixed(number.quantity(), number.value());
     }
 
@@ -78,11 +78,21 @@ final class FigureReader {
             throw new Refused(
                     set.line(), "\"" + option.id() + "\" is one name", "Write the name alone.");
         }
-        final Yaml.Text text = new Yaml.Text(set.at(key).line(), set.text(key));
+        return number(option, new Yaml.Text(set.at(key).line(), set.text(key)));
+    }
+
+    private static Given.Amount number(final FigureOption option, final Yaml.Text text) {
         if (option.mayBeNone() && Given.none(option.quantity(), text)) {
             return new Given.Amount(option.quantity(), 0);
         }
-        return Given.number(option.quantity(), text);
+        final Given.Amount number = Given.number(option.quantity(), text);
+        if (number.value() > option.most()) {
+            throw new Refused(
+                    text.line(),
+                    "This is more of \"" + option.id() + "\" than can be drawn",
+                    "Use at most %.0f.".formatted(option.most()));
+        }
+        return number;
     }
 
     private static Handle range(final FigureOption option, final Yaml.Keys set) {
@@ -112,7 +122,7 @@ final class FigureReader {
         final List<Double> values =
                 Yaml.items("of", set.at("of")).stream()
                         .map(item -> new Yaml.Text(item.line(), Yaml.text("of", item)))
-                        .map(text -> Given.number(option.quantity(), text).value())
+                        .map(text -> number(option, text).value())
                         .toList();
         if (!values.contains(start.value()) || values.size() > MOST_CHOICES) {
             throw new Refused(

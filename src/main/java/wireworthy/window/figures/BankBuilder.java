@@ -39,6 +39,7 @@ final class BankBuilder implements FigureModel<BankBuilder.Shown> {
      * What is drawn.
      *
      * @param batteryVolts V of one battery
+     * @param each a battery in words
      * @param tapped whether something is taken off the first battery of a string
      * @param bankVolts V
      * @param extraLow whether that is still extra-low voltage
@@ -49,6 +50,7 @@ final class BankBuilder implements FigureModel<BankBuilder.Shown> {
             int series,
             int parallel,
             double batteryVolts,
+            String each,
             boolean tapped,
             double bankVolts,
             boolean extraLow,
@@ -109,9 +111,16 @@ final class BankBuilder implements FigureModel<BankBuilder.Shown> {
         public String words() {
             final StringBuilder text = new StringBuilder();
             text.append(counted(parallel, "string")).append(parallel == 1 ? " of " : ", each of ");
-            text.append(counted(series, "battery")).append(" in series. ");
+            text.append(counted(series, "battery"))
+                    .append(" in series, ")
+                    .append(each)
+                    .append(". ");
             rows.forEach(
-                    row -> text.append("%s: %s = %s. ".formatted(row.name, row.sum, row.result)));
+                    row ->
+                            text.append(
+                                    "%s: %s = %s. "
+                                            .formatted(
+                                                    Told.capital(row.name), row.sum, row.result)));
             text.append(Told.capital(fault())).append(" (ISO 8820-3). ");
             text.append(sound() ? "Sound: " : "Unsound: ").append(verdict()).append(". ");
             return text.append(CAUTION).toString();
@@ -186,6 +195,7 @@ final class BankBuilder implements FigureModel<BankBuilder.Shown> {
                 (int) Math.round(series.value()),
                 (int) Math.round(parallel.value()),
                 voltage.value(),
+                "each " + voltage.text() + ", " + capacity.text(),
                 tap.get() && series.value() > 1,
                 worked.value(Quantity.BANK_VOLTAGE).orElseThrow(),
                 asking.cautions(solver, Quantity.BANK_VOLTAGE).stream()

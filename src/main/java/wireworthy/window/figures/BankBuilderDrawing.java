@@ -2,7 +2,7 @@ package wireworthy.window.figures;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -29,6 +29,7 @@ final class BankBuilderDrawing extends Drawing {
     private final List<Row> strings = new ArrayList<>();
     private final Label plus = text(Styles.STRONG);
     private final Label minus = text(Styles.STRONG);
+    private final Label each = text(Styles.SOFT, Styles.SMALL);
     private final Line tap = line(Styles.LIMIT_LINE);
     private final Circle tapJoint = add(new Circle(), Styles.RING);
     private final Label tapWords = text(Styles.UNSOUND_TEXT, Styles.SMALL);
@@ -38,13 +39,14 @@ final class BankBuilderDrawing extends Drawing {
     private final VerdictLine fault = across(new VerdictLine());
     private final Label caution = across(new Label(), Styles.SOFT, Styles.SMALL);
 
-    private record Row(Line line, Symbol fuse, List<Symbol> batteries) {}
+    /** A string: its conductor in pieces, from the plus bar by the fuse to the minus bar. */
+    private record Row(List<Line> pieces, Symbol fuse, List<Symbol> batteries) {}
 
     private record Figures(Label name, Label sum, Label result) {}
 
     BankBuilderDrawing(final BankBuilder model) {
         this.model = model;
-        IntStream.range(0, model.mostStrings()).forEach(each -> strings.add(row()));
+        Stream.generate(this::row).limit(model.mostStrings()).forEach(strings::add);
         model.now().getValue().rows().forEach(each -> figures.add(figures()));
         caution.setText(BankBuilder.CAUTION);
         minus.setText("−");
@@ -57,15 +59,11 @@ final class BankBuilderDrawing extends Drawing {
     }
 
     private Row row() {
-        final Line line = line(Styles.FEED_LINE);
+        final int longest = model.longest();
         return new Row(
-                line,
+                Stream.generate(() -> line(Styles.FEED_LINE)).limit(longest + 2).toList(),
                 add(Symbol.fuse()),
-                IntStream.range(0, model.longest()).mapToObj(each -> battery()).toList());
-    }
-
-    private Symbol battery() {
-        return add(Symbol.battery());
+                Stream.generate(() -> add(Symbol.battery())).limit(longest).toList());
     }
 
     private Figures figures() {
@@ -75,6 +73,7 @@ final class BankBuilderDrawing extends Drawing {
     private void show(final BankBuilder.Shown shown) {
         plus.setText("+ " + shown.volts());
         tapWords.setText("✗ " + shown.tapVolts());
+        each.setText(shown.each());
         tapBox.setText("take " + Texts.kept(shown.tapVolts()) + " off one battery of a string");
         tapBox.setDisable(shown.series() == 1);
         for (int i = 0; i < figures.size(); i++) {
@@ -109,7 +108,7 @@ final class BankBuilderDrawing extends Drawing {
     }
 
     private double bankHeight() {
-        return FIRST + STEP * (strings.size() - 1) + TALL / 2 + 2.6;
+        return FIRST + STEP * (strings.size() - 1) + TALL / 2 + 4;
     }
 
     @Override
@@ -139,6 +138,7 @@ final class BankBuilderDrawing extends Drawing {
         thick(minusBar, 2 * THICK);
         put(plus, Pos.TOP_LEFT, 0.6, 0.2);
         put(minus, Pos.TOP_CENTER, to, 0.2);
+        put(each, Pos.TOP_CENTER, (from + to) / 2, last + TALL / 2 + 0.2);
         tap(shown, from, to);
     }
 
@@ -148,16 +148,31 @@ final class BankBuilderDrawing extends Drawing {
             final double from,
             final double to,
             final double y) {
-        lay(row.line(), from, y, to, y);
-        thick(row.line(), THICK);
-        lay(row.fuse(), from + 0.8, y - 0.45, FUSE, 0.9);
-        row.line().setVisible(there);
+        final int number = there ? model.now().getValue().series() : 0;
+        final double fuse = from + 0.8;
+        lay(row.fuse(), fuse, y - 0.45, FUSE, 0.9);
         row.fuse().setVisible(there);
+        piece(row.pieces().get(0), there, from, fuse, y);
+        double end = fuse + FUSE;
         for (int i = 0; i < row.batteries().size(); i++) {
-            final Symbol battery = row.batteries().get(i);
-            battery.setVisible(there && i < model.now().getValue().series());
-            lay(battery, middle(i, from, to) - BATTERY / 2, y - TALL / 2, BATTERY, TALL);
+            final double left = middle(i, from, to) - BATTERY / 2;
+            lay(row.batteries().get(i), left, y - TALL / 2, BATTERY, TALL);
+            row.batteries().get(i).setVisible(i < number);
+            piece(row.pieces().get(i + 1), i < number, end, left, y);
+            end = i < number ? left + BATTERY : end;
         }
+        piece(row.pieces().get(row.batteries().size() + 1), there, end, to, y);
+    }
+
+    private void piece(
+            final Line piece,
+            final boolean there,
+            final double from,
+            final double to,
+            final double y) {
+        lay(piece, from, y, to, y);
+        thick(piece, THICK);
+        piece.setVisible(there);
     }
 
     /** Where the middle of a battery stands, counted from the plus. */
@@ -183,11 +198,13 @@ final class BankBuilderDrawing extends Drawing {
     }
 
     private void table(final double left, final double right, final double top) {
+        final double results =
+                figures.stream().mapToDouble(row -> width(row.result())).max().orElse(0);
         for (int i = 0; i < figures.size(); i++) {
             final Figures row = figures.get(i);
             final double y = top + i * ROW;
             put(row.name(), Pos.TOP_LEFT, left, y);
-            put(row.sum(), Pos.TOP_RIGHT, right - 5.2, y + 0.1);
+            put(row.sum(), Pos.TOP_RIGHT, right - results - 0.6, y + 0.1);
             put(row.result(), Pos.TOP_RIGHT, right, y);
         }
     }

@@ -60,7 +60,7 @@ final class DaysEnergyDrawing extends Drawing {
         sun.number().setText(DaysEnergy.Shown.wattHours(shown.sun()));
         engine.number().setText(DaysEnergy.Shown.wattHours(shown.engine()));
         bank.number().setText(DaysEnergy.Shown.wattHours(shown.usable()));
-        bank.name().setText("in the bank, " + shown.share() + " of it");
+        bank.name().setText("usable of the bank, " + shown.share());
         lasts.setText(shown.lasts());
         verdict.say(shown.covered() ? Verdict.SOUND : Verdict.CAUTION, shown.verdict());
         requestLayout();

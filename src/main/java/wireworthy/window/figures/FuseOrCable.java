@@ -199,10 +199,7 @@ final class FuseOrCable implements FigureModel<FuseOrCable.Shown> {
         section = Knob.of("section", figure.handle(FigureOption.SECTION));
         insulation = Knob.of("insulation for", figure.handle(FigureOption.INSULATION_TEMPERATURE));
         voltage = Knob.of("supply voltage", figure.handle(FigureOption.SUPPLY_VOLTAGE));
-        resistance =
-                Knob.of(
-                        "resistance inside battery",
-                        figure.handle(FigureOption.INTERNAL_RESISTANCE));
+        resistance = Knob.of("resistance inside", figure.handle(FigureOption.INTERNAL_RESISTANCE));
         length = Knob.of("length one way", figure.handle(FigureOption.ONE_WAY_LENGTH));
         resistivity = Knob.of("resistivity", figure.handle(FigureOption.RESISTIVITY));
         table = Handle.Named.of(figure.handle(FigureOption.CABLE_TABLE));
@@ -224,7 +221,14 @@ final class FuseOrCable implements FigureModel<FuseOrCable.Shown> {
 
     /** The power of ten above every current the handles give, A. */
     int mostPower() {
-        final double most = voltage.greatest() / resistance.smallest();
+        final double most =
+                new Asking()
+                        .with(Quantity.SUPPLY_VOLTAGE, voltage.greatest())
+                        .with(Quantity.INTERNAL_RESISTANCE, resistance.smallest())
+                        .with(Quantity.ONE_WAY_LENGTH, length.smallest())
+                        .with(Quantity.SECTION, section.greatest())
+                        .with(Quantity.RESISTIVITY, resistivity.smallest())
+                        .value(solver, Quantity.SHORT_CIRCUIT_CURRENT);
         return (int) Math.ceil(Math.log10(Math.max(most, 10 * fuse.greatest())));
     }
 

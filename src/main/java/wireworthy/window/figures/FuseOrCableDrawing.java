@@ -22,6 +22,7 @@ final class FuseOrCableDrawing extends Drawing {
     private static final double TOP = 1.8;
     private static final double HIGH = 13;
     private static final double ROW = 1.6;
+    private static final double SIGN = 1.4;
     private static final double LEGEND = 4.6;
     private static final String SOURCES =
             "Fuse: ISO 8820-3, from memory, unconfirmed. Cable: IEC 60364-4-43 and 60949, below 5 s"
@@ -38,8 +39,11 @@ final class FuseOrCableDrawing extends Drawing {
     private final Line current = line(Styles.MARK);
     private final Label currentWords = text(Styles.STRONG, Styles.SMALL);
     private final Circle cableJoint = add(new Circle(), Styles.RING);
-    private final Legend fuseLegend = legend();
-    private final Legend cableLegend = legend();
+    private final Legend fuseLegend = named();
+    private final Legend cableLegend = named();
+    private final Region fuseSign = area(Styles.FUSE_BAND);
+    private final Line fuseLimit = line(Styles.MARK);
+    private final Line cableSign = line(Styles.HEAT_LINE);
     private final VerdictLine verdict = across(new VerdictLine());
     private final Label sources = across(new Label(SOURCES), Styles.SOFT, Styles.SMALL);
     private double width;
@@ -56,27 +60,27 @@ final class FuseOrCableDrawing extends Drawing {
                 .forEach(power -> amps.add(mark(power, Dimension.CURRENT)));
         model.now().getValue().limits().forEach(each -> band.add(area(Styles.FUSE_BAND)));
         model.now().getValue().limits().forEach(each -> limits.add(line(Styles.MARK)));
-        boundWords.setText("5 s: above, the cable's line no longer holds");
+        boundWords.setText("above 5 s the cable's line no longer holds");
         List.of(bound, boundWords, cable, current, currentWords, cableJoint).forEach(Node::toFront);
         model.now().addListener((of, before, shown) -> show(shown));
         show(model.now().getValue());
     }
 
     private Mark mark(final int power, final Dimension dimension) {
-        final Mark mark = new Mark(power, line(Styles.HAIRLINE), text(Styles.SOFT, Styles.SMALL));
+        final Mark mark = new Mark(power, line(Styles.GRID_LINE), text(Styles.SOFT, Styles.SMALL));
         mark.label().setText(FigureText.of(Math.pow(10, power), dimension));
         return mark;
     }
 
-    private Legend legend() {
+    private Legend named() {
         return new Legend(text(), text(Styles.STRONG));
     }
 
     private void show(final FuseOrCable.Shown shown) {
         currentWords.setText("short circuit " + shown.amps());
-        fuseLegend.name().setText("▮ fuse of " + shown.fuseAmps() + " opens in");
+        fuseLegend.name().setText("fuse of " + shown.fuseAmps() + " opens in");
         fuseLegend.time().setText(shown.fuseTime());
-        cableLegend.name().setText("╱ " + shown.cableName() + ", too hot in");
+        cableLegend.name().setText("cable of " + shown.cableName() + ", too hot in");
         cableLegend.time().setText(shown.cableTime());
         verdict.say(shown.verdict(), shown.says());
         requestLayout();
@@ -97,8 +101,7 @@ final class FuseOrCableDrawing extends Drawing {
         final double x = x(shown.current());
         lay(current, x, TOP, x, TOP + HIGH);
         put(currentWords, Pos.TOP_CENTER, x, 0.1);
-        legend(fuseLegend, TOP + HIGH + 2);
-        legend(cableLegend, TOP + HIGH + 2 + ROW);
+        signs();
         stack(wide, TOP + HIGH + 1.8 + LEGEND, verdict, sources);
     }
 
@@ -115,7 +118,7 @@ final class FuseOrCableDrawing extends Drawing {
         }
         lay(bound, LEFT, y(FuseOrCable.LONGEST_ADIABATIC), width, y(FuseOrCable.LONGEST_ADIABATIC));
         thick(bound, 0.08);
-        put(boundWords, Pos.TOP_RIGHT, width - 0.4, y(FuseOrCable.LONGEST_ADIABATIC) - 1.5);
+        put(boundWords, Pos.TOP_RIGHT, width - 0.4, y(FuseOrCable.LONGEST_ADIABATIC) + 0.1);
     }
 
     /** Between two limits the longest time of the lower share and the shortest of the higher. */
@@ -146,9 +149,21 @@ final class FuseOrCableDrawing extends Drawing {
         cableJoint.setRadius(0.4 * em());
     }
 
+    private void signs() {
+        final double y = TOP + HIGH + 2;
+        lay(fuseSign, LEFT, y + 0.2, SIGN, 1);
+        lay(fuseLimit, LEFT, y + 0.2, LEFT, y + 1.2);
+        lay(cableSign, LEFT, y + ROW + 0.4, LEFT + SIGN, y + ROW + 1.1);
+        legend(fuseLegend, y);
+        legend(cableLegend, y + ROW);
+    }
+
     private void legend(final Legend legend, final double y) {
-        put(legend.name(), Pos.TOP_LEFT, LEFT, y);
-        put(legend.time(), Pos.TOP_RIGHT, width, y);
+        final double names = Math.max(width(fuseLegend.name()), width(cableLegend.name()));
+        final double times = Math.max(width(fuseLegend.time()), width(cableLegend.time()));
+        final double from = LEFT + SIGN + 0.6;
+        put(legend.name(), Pos.TOP_LEFT, from, y);
+        put(legend.time(), Pos.TOP_RIGHT, from + names + 1 + times, y);
     }
 
     private double x(final double current) {

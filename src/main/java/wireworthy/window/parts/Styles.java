@@ -92,6 +92,7 @@ public final class Styles {
     public static final String AXIS = "axis-line";
     public static final String MARK = "mark-line";
     public static final String HAIRLINE = "hairline";
+    public static final String GRID_LINE = "grid-line";
     public static final String LIMIT_LINE = "limit-line";
     public static final String FEED_LINE = "feed-line";
     public static final String IDLE_LINE = "idle-line";
