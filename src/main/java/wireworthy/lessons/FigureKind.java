@@ -13,7 +13,10 @@ public enum FigureKind {
     CONVERTER_CURRENT,
     LAMPS_ON_A_FEED,
     FUSE_BETWEEN,
-    VOLTS_ALONG_THE_RUN;
+    VOLTS_ALONG_THE_RUN,
+    BANK_BUILDER,
+    FUSE_OR_CABLE,
+    DAYS_ENERGY;
 
     /** The id used in files, such as {@code fuse-between}. */
     public String id() {
@@ -42,6 +45,37 @@ public enum FigureKind {
                             SUPPLY_VOLTAGE,
                             DROP_LIMIT,
                             RESISTIVITY);
+            case BANK_BUILDER ->
+                    List.of(
+                            BATTERY_VOLTAGE,
+                            BATTERY_CAPACITY,
+                            IN_SERIES,
+                            IN_PARALLEL,
+                            USABLE_SHARE,
+                            BATTERY_RESISTANCE);
+            case FUSE_OR_CABLE ->
+                    List.of(
+                            FUSE,
+                            FUSE_SERIES,
+                            SECTION,
+                            CABLE_TABLE,
+                            INSULATION_TEMPERATURE,
+                            SUPPLY_VOLTAGE,
+                            INTERNAL_RESISTANCE,
+                            ONE_WAY_LENGTH,
+                            RESISTIVITY);
+            case DAYS_ENERGY ->
+                    List.of(
+                            SUPPLY_VOLTAGE,
+                            LOADS,
+                            BANK_CAPACITY,
+                            USABLE_SHARE,
+                            ARRAY_POWER,
+                            SUN_HOURS,
+                            ARRAY_EFFICIENCY,
+                            CHARGE_CURRENT,
+                            CHARGE_TIME,
+                            CHARGE_EFFICIENCY);
         };
     }
 

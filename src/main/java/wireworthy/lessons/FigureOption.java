@@ -20,7 +20,25 @@ public enum FigureOption {
     FUSE_SERIES(Quantity.FUSE_SERIES),
     ONE_WAY_LENGTH(Quantity.ONE_WAY_LENGTH),
     RESISTIVITY(Quantity.RESISTIVITY),
-    DROP_LIMIT(Quantity.DROP_LIMIT);
+    DROP_LIMIT(Quantity.DROP_LIMIT),
+    BATTERY_VOLTAGE(Quantity.BATTERY_VOLTAGE),
+    BATTERY_CAPACITY(Quantity.BATTERY_CAPACITY),
+    BATTERY_RESISTANCE(Quantity.BATTERY_RESISTANCE),
+    IN_SERIES(Quantity.IN_SERIES),
+    IN_PARALLEL(Quantity.IN_PARALLEL),
+    USABLE_SHARE(Quantity.USABLE_SHARE),
+    FUSE(Quantity.FUSE),
+    INSULATION_TEMPERATURE(Quantity.INSULATION_TEMPERATURE),
+    INTERNAL_RESISTANCE(Quantity.INTERNAL_RESISTANCE),
+    BANK_CAPACITY(Quantity.BANK_CAPACITY),
+    ARRAY_POWER(Quantity.ARRAY_POWER),
+    SUN_HOURS(Quantity.SUN_HOURS),
+    ARRAY_EFFICIENCY(Quantity.ARRAY_EFFICIENCY),
+    CHARGE_CURRENT(Quantity.CHARGE_CURRENT),
+    CHARGE_TIME(Quantity.CHARGE_TIME),
+    CHARGE_EFFICIENCY(Quantity.CHARGE_EFFICIENCY);
+
+    private static final int MOST_DRAWN = 4;
 
     private final Quantity quantity;
 
@@ -36,6 +54,16 @@ public enum FigureOption {
     /** What its values are values of. */
     public Quantity quantity() {
         return quantity;
+    }
+
+    /** Whether it may be none at all: a day without sun, or without the engine. */
+    boolean mayBeNone() {
+        return this == SUN_HOURS || this == CHARGE_TIME;
+    }
+
+    /** The most a figure can draw of it. */
+    double most() {
+        return this == IN_SERIES || this == IN_PARALLEL ? MOST_DRAWN : Double.MAX_VALUE;
     }
 
     static Optional<FigureOption> of(final String id) {

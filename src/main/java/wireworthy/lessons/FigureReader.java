@@ -5,6 +5,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import wireworthy.rules.Quantity;
 
 /** Reads the block of a live figure. */
@@ -12,6 +14,8 @@ final class FigureReader {
     private static final List<String> RANGE = List.of("from", "to", "step", "start");
     private static final List<String> CHOICE = List.of("of", "start");
     private static final List<String> LOAD = List.of("name", "power", "count", "on");
+    private static final List<String> TIMED = List.of("hours", "share-of-time");
+    private static final double SECONDS_A_DAY = 86_400;
     private static final int MOST_STEPS = 2000;
     private static final int MOST_CHOICES = 12;
     private static final int MOST_LOADS = 8;
@@ -31,7 +35,7 @@ final class FigureReader {
         kind.options().forEach(option -> known.add(option.id()));
         keys.only(known);
         final Map<FigureOption, Handle> handles = new LinkedHashMap<>();
-        kind.options().forEach(option -> handles.put(option, handle(option, keys)));
+        kind.options().forEach(option -> handles.put(option, handle(kind, option, keys)));
         return new Figure(kind, Collections.unmodifiableMap(handles), keys.text("try"));
     }
 
@@ -46,23 +50,25 @@ final class FigureReader {
                                         "There are " + String.join(", ", FigureKind.ids()) + "."));
     }
 
-    private static Handle handle(final FigureOption option, final Yaml.Keys keys) {
+    private static Handle handle(
+            final FigureKind kind, final FigureOption option, final Yaml.Keys keys) {
         final Yaml value = keys.at(option.id());
         if (option == FigureOption.LOADS) {
-            return switches(Yaml.items(option.id(), value), value.line());
+            return switches(
+                    Yaml.items(option.id(), value), value.line(), kind == FigureKind.DAYS_ENERGY);
         }
         if (value instanceof Yaml.Text text) {
-            return fixed(option.quantity(), text);
+            return fixed(option, text);
         }
         final Yaml.Keys set = Yaml.keys(option.id(), value);
         return set.has("of") ? choice(option, set) : range(option, set);
     }
 
-    private static Handle fixed(final Quantity quantity, final Yaml.Text text) {
-        if (!quantity.numeric()) {
-            return new Handle.Named(quantity, Given.name(quantity, text));
+    private static Handle fixed(final FigureOption option, final Yaml.Text text) {
+        if (!option.quantity().numeric()) {
+            return new Handle.Named(option.quantity(), Given.name(option.quantity(), text));
         }
-        final Given.Amount number = Given.number(quantity, text);
+        final Given.Amount number = number(option, text);
         return new Handle.Fixed(number.quantity(), number.value());
     }
 
@@ -72,7 +78,21 @@ final class FigureReader {
             throw new Refused(
                     set.line(), "\"" + option.id() + "\" is one name", "Write the name alone.");
         }
-        return Given.number(option.quantity(), new Yaml.Text(set.at(key).line(), set.text(key)));
+        return number(option, new Yaml.Text(set.at(key).line(), set.text(key)));
+    }
+
+    private static Given.Amount number(final FigureOption option, final Yaml.Text text) {
+        if (option.mayBeNone() && Given.none(option.quantity(), text)) {
+            return new Given.Amount(option.quantity(), 0);
+        }
+        final Given.Amount number = Given.number(option.quantity(), text);
+        if (number.value() > option.most()) {
+            throw new Refused(
+                    text.line(),
+                    "This is more of \"" + option.id() + "\" than can be drawn",
+                    "Use at most %.0f.".formatted(option.most()));
+        }
+        return number;
     }
 
     private static Handle range(final FigureOption option, final Yaml.Keys set) {
@@ -102,7 +122,7 @@ final class FigureReader {
         final List<Double> values =
                 Yaml.items("of", set.at("of")).stream()
                         .map(item -> new Yaml.Text(item.line(), Yaml.text("of", item)))
-                        .map(text -> Given.number(option.quantity(), text).value())
+                        .map(text -> number(option, text).value())
                         .toList();
         if (!values.contains(start.value()) || values.size() > MOST_CHOICES) {
             throw new Refused(
@@ -113,33 +133,51 @@ final class FigureReader {
         return new Handle.Choice(start.quantity(), values, start.value());
     }
 
-    private static Handle switches(final List<Yaml> loads, final int line) {
+    private static Handle switches(final List<Yaml> loads, final int line, final boolean timed) {
         if (loads.isEmpty() || loads.size() > MOST_LOADS) {
             throw new Refused(line, "A feed has 1 to " + MOST_LOADS + " loads", "Give as many.");
         }
         return new Handle.Switches(
-                loads.stream().map(load -> load(Yaml.keys("loads", load))).toList());
+                loads.stream().map(load -> load(Yaml.keys("loads", load), timed)).toList());
     }
 
-    private static Handle.Load load(final Yaml.Keys set) {
-        set.only(LOAD);
+    private static Handle.Load load(final Yaml.Keys set, final boolean timed) {
+        set.only(timed ? Stream.concat(LOAD.stream(), TIMED.stream()).toList() : LOAD);
         final String name = set.text("name");
         if (name.length() > LONGEST_NAME) {
             throw new Refused(set.line(), "This name is too long", "Use at most 40 characters.");
         }
-        final Yaml.Text power = new Yaml.Text(set.at("power").line(), set.text("power"));
         return new Handle.Load(
-                name, Given.number(Quantity.LOAD_POWER, power).value(), count(set), on(set));
+                name,
+                number(Quantity.LOAD_POWER, set, "power"),
+                count(set),
+                on(set),
+                timed ? OptionalDouble.of(share(set)) : OptionalDouble.empty());
+    }
+
+    private static double number(final Quantity quantity, final Yaml.Keys set, final String key) {
+        return Given.number(quantity, new Yaml.Text(set.at(key).line(), set.text(key))).value();
+    }
+
+    private static double share(final Yaml.Keys set) {
+        if (set.has("share-of-time")) {
+            return number(Quantity.USABLE_SHARE, set, "share-of-time");
+        }
+        final double share = number(Quantity.TIME, set, "hours") / SECONDS_A_DAY;
+        if (share > 1) {
+            throw new Refused(set.at("hours").line(), "A day has 24 hours", "Give at most 24 h.");
+        }
+        return share;
     }
 
     private static int count(final Yaml.Keys set) {
         if (!set.has("count")) {
             return 1;
         }
-        final Yaml.Text text = new Yaml.Text(set.at("count").line(), set.text("count"));
-        final double count = Given.number(Quantity.LOAD_COUNT, text).value();
+        final double count = number(Quantity.LOAD_COUNT, set, "count");
         if (count > MOST_OF_ONE) {
-            throw new Refused(text.line(), "These are too many", "Use at most 100 of one load.");
+            throw new Refused(
+                    set.at("count").line(), "These are too many", "Use at most 100 of one load.");
         }
         return (int) count;
     }

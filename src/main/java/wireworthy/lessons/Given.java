@@ -3,7 +3,9 @@ package wireworthy.lessons;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
+import wireworthy.rules.FiguresRead;
 import wireworthy.rules.Quantity;
+import wireworthy.rules.Reading;
 import wireworthy.working.Question;
 import wireworthy.working.QuestionReader;
 import wireworthy.working.Unworkable;
@@ -11,6 +13,8 @@ import wireworthy.working.Unworkable;
 /** Reads one value of a live figure the way a question reads its givens, limits and all. */
 final class Given {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private static final FiguresRead FIGURES = new FiguresRead();
 
     private Given() {}
 
@@ -25,6 +29,12 @@ final class Given {
                 .findFirst()
                 .map(entry -> new Amount(entry.getKey().quantity(), entry.getValue().value()))
                 .orElseThrow();
+    }
+
+    /** Whether the text says nothing at all with its unit, such as 0 h. */
+    static boolean none(final Quantity quantity, final Yaml.Text text) {
+        return FIGURES.read(text.text(), quantity.dimension()) instanceof Reading.Read read
+                && read.value() == 0;
     }
 
     static String name(final Quantity quantity, final Yaml.Text text) {

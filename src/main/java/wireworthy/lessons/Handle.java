@@ -1,6 +1,7 @@
 package wireworthy.lessons;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import wireworthy.rules.Quantity;
 
 /** How an option of a live figure may move. Numbers are SI. */
@@ -21,7 +22,19 @@ public sealed interface Handle {
     }
 
     /** A name that stays, such as that of a cable table. */
-    record Named(Quantity quantity, String name) implements Handle {}
+    record Named(Quantity quantity, String name) implements Handle {
+        /**
+         * A handle known to be a name.
+         *
+         * @throws IllegalArgumentException if it is none
+         */
+        public static Named of(final Handle handle) {
+            if (handle instanceof Named named) {
+                return named;
+            }
+            throw new IllegalArgumentException("Not a name: " + handle);
+        }
+    }
 
     /** Loads to switch on and off. */
     record Switches(List<Load> loads) implements Handle {
@@ -36,6 +49,11 @@ public sealed interface Handle {
      * @param watts of one such load
      * @param count how many of them one switch turns on
      * @param on whether it is on at first
+     * @param share of the day that it runs; empty where the figure has nothing to do with time
      */
-    record Load(String name, double watts, int count, boolean on) {}
+    record Load(String name, double watts, int count, boolean on, OptionalDouble share) {
+        public Load(final String name, final double watts, final int count, final boolean on) {
+            this(name, watts, count, on, OptionalDouble.empty());
+        }
+    }
 }

@@ -46,7 +46,13 @@ final class BatteryRules {
                 .gives(BATTERY_CAPACITY, "{bank-capacity} ÷ {in-parallel}", (x, s) -> x[0] / x[1])
                 .backward()
                 .gives(IN_PARALLEL, "{bank-capacity} ÷ {battery-capacity}", (x, s) -> x[0] / x[1])
-                .backward();
+                .backward()
+                .rule("resistance-of-a-bank", SERIES_AND_PARALLEL_BATTERIES)
+                .gives(
+                        INTERNAL_RESISTANCE,
+                        "{in-series} × {battery-resistance} ÷ {in-parallel}",
+                        (x, s) -> x[0] * x[1] / x[2])
+                .forward();
     }
 
     private static void energy(final Topic topic) {
@@ -161,6 +167,12 @@ final class BatteryRules {
                         "{daily-energy} × {days-of-reserve}"
                                 + " ÷ ((1 − {usable-share}) × {bank-voltage})",
                         (x, s) -> x[2] < 1 ? x[0] * x[1] / ((1 - x[2]) * x[3]) : Double.NaN)
+                .rule("days-without-charge", ENERGY_AND_RUNTIME)
+                .gives(
+                        DAYS_WITHOUT_CHARGE,
+                        "{usable-energy} ÷ {daily-energy}",
+                        (x, s) -> x[0] / x[1])
+                .forward()
                 .rule("daily-energy", ENERGY_AND_RUNTIME)
                 .gives(
                         DAILY_ENERGY,
@@ -225,6 +237,12 @@ final class BatteryRules {
                         BANK_CAPACITY,
                         "{charge-current} × {charge-efficiency} × {charge-time} ÷ {usable-share}",
                         (x, s) -> x[0] * x[1] * x[2] / x[3])
-                .backward();
+                .backward()
+                .rule("charge-energy", CHARGING)
+                .gives(
+                        CHARGE_ENERGY,
+                        "{bank-voltage} × {charge-current} × {charge-time} × {charge-efficiency}",
+                        (x, s) -> x[0] * x[1] * x[2] * x[3])
+                .forward();
     }
 }

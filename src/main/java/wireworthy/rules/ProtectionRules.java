@@ -4,6 +4,9 @@ import static wireworthy.rules.Quantity.*;
 import static wireworthy.rules.Skill.*;
 
 import java.util.List;
+import wireworthy.facts.FuseTimes;
+import wireworthy.facts.Provenance;
+import wireworthy.facts.Source;
 
 /** The source with its inner resistance, short circuits and how fast a conductor heats. */
 final class ProtectionRules {
@@ -18,6 +21,7 @@ final class ProtectionRules {
         source(topic);
         shortCircuit(topic);
         heating(topic);
+        opening(topic);
         return topic.directions();
     }
 
@@ -103,9 +107,9 @@ final class ProtectionRules {
                 .forward()
                 .from(
                         s ->
-                                new wireworthy.facts.Source(
+                                new Source(
                                         "IEC 60949, final temperature 160 °C of PVC",
-                                        wireworthy.facts.Provenance.MEMORY))
+                                        Provenance.MEMORY))
                 .refuses(
                         (x, s) ->
                                 new Refusal(
@@ -124,6 +128,39 @@ final class ProtectionRules {
                                         "given.short-circuit-current",
                                         "the cable would heat for longer than 5 s; past that it"
                                                 + " gives heat away and this sum no longer holds"));
+    }
+
+    private static void opening(final Topic topic) {
+        topic.rule("fuse-opening", SHORT_CIRCUIT_AND_PROTECTION)
+                .gives(
+                        FUSE_TIME_SHORTEST,
+                        "shortest time of a fuse of {fuse} at {short-circuit-current}",
+                        (x, s) -> times(s).shortest(x[1] / x[0]).orElse(Double.NaN))
+                .forward()
+                .from(s -> times(s).source())
+                .refuses((x, s) -> untimed(s, "ends below that current; the fuse may open at once"))
+                .gives(
+                        FUSE_TIME_LONGEST,
+                        "longest time of a fuse of {fuse} at {short-circuit-current}",
+                        (x, s) -> times(s).longest(x[1] / x[0]).orElse(Double.NaN))
+                .forward()
+                .from(s -> times(s).source())
+                .refuses((x, s) -> untimed(s, "sets no longest time: the fuse need not open"));
+    }
+
+    private static FuseTimes times(final Setting s) {
+        return FuseTimes.of(s.series().id());
+    }
+
+    private static Refusal untimed(final Setting s, final String why) {
+        return times(s).rows().isEmpty()
+                ? new Refusal(
+                        "given.fuse-series",
+                        "no times are kept here for the series "
+                                + s.series().id()
+                                + ": its maker's"
+                                + " data sheet has them")
+                : new Refusal("given.short-circuit-current", "the table fuse-time-current " + why);
     }
 
     /** A s^0.5/m2, copper, by IEC 60949 (from memory, unconfirmed); NaN from 160 degC. */

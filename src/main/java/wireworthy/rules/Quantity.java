@@ -78,6 +78,8 @@ public enum Quantity {
     AVAILABLE_SECTIONS("", LIST),
     BATTERY_VOLTAGE("", Dimension.VOLTAGE),
     BATTERY_CAPACITY("C", Dimension.CHARGE),
+    /** Inner resistance of one battery of a bank. */
+    BATTERY_RESISTANCE("", Dimension.RESISTANCE),
     IN_SERIES("", COUNT),
     IN_PARALLEL("", COUNT),
     BANK_VOLTAGE("", Dimension.VOLTAGE),
@@ -89,15 +91,19 @@ public enum Quantity {
     DAILY_ENERGY("", Dimension.ENERGY),
     DAYS_OF_RESERVE("", FACTOR),
     CAPACITY_NEEDED("", Dimension.CHARGE),
+    DAYS_WITHOUT_CHARGE("", FACTOR),
     SUN_HOURS("", Dimension.TIME),
     ARRAY_POWER("", Dimension.POWER),
     ARRAY_EFFICIENCY("", SHARE),
     CHARGE_CURRENT("", Dimension.CURRENT),
     CHARGE_EFFICIENCY("", SHARE),
     CHARGE_TIME("", Dimension.TIME),
+    CHARGE_ENERGY("", Dimension.ENERGY),
     INTERNAL_RESISTANCE("", Dimension.RESISTANCE),
     TERMINAL_VOLTAGE("", Dimension.VOLTAGE),
     SHORT_CIRCUIT_CURRENT("", Dimension.CURRENT),
+    FUSE_TIME_SHORTEST("", SHORT_TIME),
+    FUSE_TIME_LONGEST("", SHORT_TIME),
     ADIABATIC_TIME("", SHORT_TIME),
     ADIABATIC_K("k", Dimension.ADIABATIC_K);
 

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import wireworthy.practice.ContentFiles;
+import wireworthy.rules.Quantity;
 import wireworthy.working.Solver;
 
 /** A broken part is named with its line; everything else is still read. */
@@ -120,6 +121,66 @@ class HostileLessonTest {
                         + "load-power: %s\n```".formatted(power),
                 13,
                 message);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "{from: 1, to: 5, step: 1, start: 2}       | more of \"in-series\" than can be drawn",
+                "7                                         | more of \"in-series\" than can be drawn",
+                "{of: [1, 2, 9], start: 2}                 | more of \"in-series\" than can be drawn",
+                "1.5                                       | whole"
+            })
+    void moreBatteriesThanCanBeDrawn(final String series, final String message) throws IOException {
+        assertOnlyThatIsBroken(
+                "```figure\nid: bank-builder\nbattery-voltage: 12 V\nbattery-capacity: 90 Ah\n"
+                        + "in-parallel: 2\nusable-share: 50 %\nbattery-resistance: 5 mohm\n"
+                        + "try: Why?\nin-series: %s\n```".formatted(series),
+                17,
+                message);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "{name: lamp, power: 9 W, on: yes}                      | \"hours\" is missing",
+                "{name: lamp, power: 9 W, hours: 25 h, on: yes}         | A day has 24 hours",
+                "{name: lamp, power: 9 W, share-of-time: 140 %, on: no} | 140 %",
+                "{name: lamp, power: 0 W, hours: 5 h, on: yes}          | more than zero"
+            })
+    void aLoadWithoutItsTimeInADay(final String load, final String message) throws IOException {
+        assertOnlyThatIsBroken(day(load, "0 h"), 12, message);
+    }
+
+    @Test
+    void aLoadWithATimeWhereTimeIsNotAsked() throws IOException {
+        assertOnlyThatIsBroken(
+                "```figure\nid: lamps-on-a-feed\nsupply-voltage: 12 V\ntry: Why?\nloads:\n"
+                        + "  - {name: lamp, power: 9 W, hours: 2 h, on: yes}\n```",
+                14,
+                "\"hours\" is not known here");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0 h, 0", "0 min, 0", "3 h, 10800"})
+    void aDayMayHaveNoSun(final String sun, final double seconds) throws IOException {
+        final Lesson lesson = own(HEAD + day("{name: lamp, power: 9 W, hours: 2 h, on: yes}", sun));
+        assertThat(lesson.problems()).isEmpty();
+        final Block.LiveFigure block = (Block.LiveFigure) lesson.screens().get(0).blocks().get(0);
+        assertThat(block.figure().handle(FigureOption.SUN_HOURS))
+                .isEqualTo(new Handle.Fixed(Quantity.SUN_HOURS, seconds));
+    }
+
+    private static String day(final String load, final String sun) {
+        return "```figure\nid: days-energy\nloads:\n  - "
+                + load
+                + "\nsun-hours: "
+                + sun
+                + "\nsupply-voltage: 12 V\nbank-capacity: 200 Ah\nusable-share: 50 %"
+                + "\narray-power: 200 W\narray-efficiency: 70 %\ncharge-current: 30 A"
+                + "\ncharge-time: 0 h\ncharge-efficiency: 80 %\ntry: Why?\n```";
     }
 
     @Test

@@ -148,6 +148,8 @@ final class LoadFamilies {
         d.gives("in-series", string, "");
         d.gives("in-parallel", rows, "");
         final double percent = d.given("usable-share", 30, 100, "%");
+        final double ohms = d.given("battery-resistance", 0.001, 0.05, "ohm");
+        d.expects("internal-resistance", ohms * string / rows);
         d.expects("bank-voltage", string * volts);
         d.expects("bank-capacity", rows * ampHours);
         d.expects("bank-energy", string * volts * rows * ampHours);
@@ -183,5 +185,7 @@ final class LoadFamilies {
         d.expects("charge-time", ampHours * share / amps / eta);
         d.expects("capacity-needed", wattHours * days / share / volts);
         d.expects("array-power", wattHours / sun / array);
+        d.expects("charge-energy", volts * ampHours * share);
+        d.expects("days-without-charge", volts * ampHours * share / wattHours);
     }
 }

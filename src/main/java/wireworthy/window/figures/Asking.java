@@ -10,6 +10,8 @@ import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
+import wireworthy.working.Caution;
+import wireworthy.working.Cautions;
 import wireworthy.working.Question;
 import wireworthy.working.Solver;
 import wireworthy.working.Worked;
@@ -40,6 +42,7 @@ final class Asking {
         loads.add(load.name());
         final int subject = loads.size();
         with(new Ref(Quantity.LOAD_POWER, subject), load.watts());
+        load.share().ifPresent(share -> with(new Ref(Quantity.SHARE_OF_TIME, subject), share));
         return with(new Ref(Quantity.LOAD_COUNT, subject), load.count());
     }
 
@@ -63,8 +66,17 @@ final class Asking {
      * @throws wireworthy.working.Unworkable where no circuit has these numbers
      */
     Worked find(final Solver solver, final Quantity... asked) {
-        return solver.work(
-                new Question(figures, names, loads, List.of(), List.of(asked), Map.of()));
+        return solver.work(question(asked));
+    }
+
+    /** What could hurt someone in these numbers, worst first. */
+    List<Caution> cautions(final Solver solver, final Quantity... asked) {
+        final Question question = question(asked);
+        return Cautions.of(question, solver.widely(question));
+    }
+
+    private Question question(final Quantity... asked) {
+        return new Question(figures, names, loads, List.of(), List.of(asked), Map.of());
     }
 
     /** Works one quantity that the givens always allow. */

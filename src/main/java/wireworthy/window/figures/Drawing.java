@@ -1,5 +1,6 @@
 package wireworthy.window.figures;
 
+import java.util.stream.Stream;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -7,11 +8,13 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
+import javafx.scene.text.TextAlignment;
 
 /** Draws in text sizes, so that a drawing grows with the text; as wide as the room it gets. */
 abstract class Drawing extends Region {
     private static final double USUAL_WIDTH = 44;
     private static final double LEAST_WIDTH = 18;
+    private static final double BETWEEN = 0.2;
 
     /** Its font tells how large the text is. */
     private final Label ruler = new Label();
@@ -136,5 +139,34 @@ abstract class Drawing extends Region {
                 y * em(),
                 wide * em(),
                 Math.ceil(label.prefHeight(-1)));
+    }
+
+    /** A text of several lines across the drawing. */
+    final <L extends Label> L across(final L label, final String... styles) {
+        add(label, styles);
+        label.setAlignment(Pos.TOP_CENTER);
+        label.setTextAlignment(TextAlignment.CENTER);
+        label.setWrapText(true);
+        return label;
+    }
+
+    /** How high texts stand one below another across so wide a drawing. */
+    final double stacked(final double width, final Label... texts) {
+        return Stream.of(texts).mapToDouble(text -> high(text, width)).sum();
+    }
+
+    /** Puts texts one below another across the drawing, from y down. */
+    final void stack(final double width, final double y, final Label... texts) {
+        double top = y;
+        for (final Label text : texts) {
+            final double high = high(text, width);
+            lay(text, 0, top, width, high);
+            top += high;
+        }
+    }
+
+    private double high(final Label text, final double width) {
+        text.applyCss();
+        return Math.ceil(text.prefHeight(width * em())) / em() + BETWEEN;
     }
 }

@@ -8,8 +8,6 @@ import java.util.stream.Stream;
 import javafx.beans.Observable;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.ObjectBinding;
-import javafx.beans.property.BooleanProperty;
-import javafx.beans.property.SimpleBooleanProperty;
 import wireworthy.lessons.Figure;
 import wireworthy.lessons.FigureOption;
 import wireworthy.lessons.Handle;
@@ -21,20 +19,9 @@ import wireworthy.working.Telling;
 final class LampsOnAFeed implements FigureModel<LampsOnAFeed.Shown> {
     private final Solver solver;
     private final Knob voltage;
-    private final List<Switch> switches;
+    private final List<LoadSwitch> switches;
     private final double mostCurrent;
     private final ObjectBinding<Shown> now;
-
-    /** A load and whether it is switched on. */
-    record Switch(Handle.Load load, BooleanProperty on) {
-        /** The load's name and rating: "house lamps, 6 × 9 W". */
-        String text() {
-            final String watts = Telling.result(Quantity.LOAD_POWER, load.watts());
-            return load.count() == 1
-                    ? load.name() + ", " + watts
-                    : load.name() + ", " + load.count() + " × " + watts;
-        }
-    }
 
     /**
      * One branch.
@@ -88,18 +75,9 @@ final class LampsOnAFeed implements FigureModel<LampsOnAFeed.Shown> {
     LampsOnAFeed(final Figure figure, final Solver solver) {
         this.solver = solver;
         voltage = Knob.of("supply voltage", figure.handle(FigureOption.SUPPLY_VOLTAGE));
-        switches = switches(figure.handle(FigureOption.LOADS));
-        mostCurrent = current(switches.stream().map(Switch::load).toList(), voltage.smallest());
+        switches = LoadSwitch.of(figure.handle(FigureOption.LOADS));
+        mostCurrent = current(switches.stream().map(LoadSwitch::load).toList(), voltage.smallest());
         now = Bindings.createObjectBinding(this::shown, moving());
-    }
-
-    private static List<Switch> switches(final Handle handle) {
-        if (handle instanceof Handle.Switches loads) {
-            return loads.loads().stream()
-                    .map(load -> new Switch(load, new SimpleBooleanProperty(load.on())))
-                    .toList();
-        }
-        throw new IllegalArgumentException("No loads to switch: " + handle);
     }
 
     private Observable[] moving() {
@@ -109,7 +87,7 @@ final class LampsOnAFeed implements FigureModel<LampsOnAFeed.Shown> {
     }
 
     /** The switches in the order of the branches. */
-    List<Switch> switches() {
+    List<LoadSwitch> switches() {
         return switches;
     }
 
@@ -130,14 +108,14 @@ final class LampsOnAFeed implements FigureModel<LampsOnAFeed.Shown> {
     }
 
     private Branch branch(final int place) {
-        final Switch own = switches.get(place);
+        final LoadSwitch own = switches.get(place);
         final double current = current(on(switches.subList(place, place + 1)), voltage.value());
         final List<Handle.Load> from = on(switches.subList(place, switches.size()));
         return new Branch(own.load(), own.on().get(), current, current(from, voltage.value()));
     }
 
-    private static List<Handle.Load> on(final List<Switch> some) {
-        return some.stream().filter(each -> each.on().get()).map(Switch::load).toList();
+    private static List<Handle.Load> on(final List<LoadSwitch> some) {
+        return some.stream().filter(each -> each.on().get()).map(LoadSwitch::load).toList();
     }
 
     private double current(final List<Handle.Load> loads, final double volts) {

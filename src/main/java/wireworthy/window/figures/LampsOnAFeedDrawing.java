@@ -46,7 +46,7 @@ final class LampsOnAFeedDrawing extends Drawing {
         show(model.now().getValue());
     }
 
-    private Rung rung(final LampsOnAFeed.Switch load) {
+    private Rung rung(final LoadSwitch load) {
         final CheckBox box = add(new CheckBox(load.text()), Styles.SWITCH);
         box.setWrapText(true);
         box.selectedProperty().bindBidirectional(load.on());
@@ -62,7 +62,7 @@ final class LampsOnAFeedDrawing extends Drawing {
                 text());
     }
 
-    private static boolean isLamp(final LampsOnAFeed.Switch load) {
+    private static boolean isLamp(final LoadSwitch load) {
         final String name = load.load().name();
         return name.contains("lamp") || name.contains("light") || name.contains("strip");
     }

@@ -35,6 +35,18 @@ public final class LiveFigures {
                 final VoltsAlongTheRun model = new VoltsAlongTheRun(figure, solver);
                 yield card(model, new VoltsAlongTheRunDrawing(model.now()), figure);
             }
+            case BANK_BUILDER -> {
+                final BankBuilder model = new BankBuilder(figure, solver);
+                yield card(model, new BankBuilderDrawing(model), figure);
+            }
+            case FUSE_OR_CABLE -> {
+                final FuseOrCable model = new FuseOrCable(figure, solver);
+                yield card(model, new FuseOrCableDrawing(model), figure);
+            }
+            case DAYS_ENERGY -> {
+                final DaysEnergy model = new DaysEnergy(figure, solver);
+                yield card(model, new DaysEnergyDrawing(model), figure);
+            }
         };
     }
 

@@ -4,4 +4,9 @@ package wireworthy.window.figures;
 interface Told {
     /** All of it in sentences, for whoever does not see the drawing. */
     String words();
+
+    /** A line made the beginning of a sentence. */
+    static String capital(final String line) {
+        return Character.toUpperCase(line.charAt(0)) + line.substring(1);
+    }
 }

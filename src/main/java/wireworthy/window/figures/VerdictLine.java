@@ -1,5 +1,6 @@
 package wireworthy.window.figures;
 
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import wireworthy.window.parts.Styles;
@@ -15,8 +16,12 @@ final class VerdictLine extends Label {
 
     /** Says it. */
     void say(final boolean sound, final String words) {
-        final Verdict verdict = sound ? Verdict.SOUND : Verdict.UNSOUND;
-        getStyleClass().removeAll(Verdict.SOUND.style(), Verdict.UNSOUND.style());
+        say(sound ? Verdict.SOUND : Verdict.UNSOUND, words);
+    }
+
+    /** Says how it stands. */
+    void say(final Verdict verdict, final String words) {
+        Stream.of(Verdict.values()).forEach(each -> getStyleClass().remove(each.style()));
         getStyleClass().add(verdict.style());
         setGraphic(verdict.icon().node());
         setText(words);

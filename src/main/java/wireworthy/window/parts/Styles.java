@@ -92,6 +92,7 @@ public final class Styles {
     public static final String AXIS = "axis-line";
     public static final String MARK = "mark-line";
     public static final String HAIRLINE = "hairline";
+    public static final String GRID_LINE = "grid-line";
     public static final String LIMIT_LINE = "limit-line";
     public static final String FEED_LINE = "feed-line";
     public static final String IDLE_LINE = "idle-line";
@@ -102,6 +103,8 @@ public final class Styles {
     public static final String BAR_NAME = "bar-name";
     public static final String CHOSEN = "chosen";
     public static final String HEAT = "heat";
+    public static final String HEAT_LINE = "heat-line";
+    public static final String FUSE_BAND = "fuse-band";
     public static final String SWITCH = "switch";
 
     // Lists at the side, lessons and tables

@@ -1,5 +1,6 @@
 package wireworthy.window.figures;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import wireworthy.lessons.Block;
 import wireworthy.lessons.Figure;
@@ -7,10 +8,11 @@ import wireworthy.lessons.FigureKind;
 import wireworthy.lessons.Lessons;
 import wireworthy.working.Solver;
 
-/** The figures as the lessons of the program set them. */
+/** The figures as lessons set them: those of the program first, then those kept for tests. */
 final class BuiltInFigures {
     static final Solver SOLVER = new Solver();
-    private static final Lessons LESSONS = Lessons.read(SOLVER, Optional.empty());
+    private static final Lessons LESSONS =
+            Lessons.read(SOLVER, Optional.of(Path.of("src/test/resources/wireworthy/figures")));
 
     private BuiltInFigures() {}
 

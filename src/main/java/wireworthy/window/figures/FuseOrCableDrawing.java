@@ -1,0 +1,182 @@
+package wireworthy.window.figures;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Circle;
+import javafx.scene.shape.Line;
+import wireworthy.facts.FuseTimes;
+import wireworthy.rules.Dimension;
+import wireworthy.rules.FigureText;
+import wireworthy.window.parts.Styles;
+
+/** Time against current, both by powers of ten: the fuse as a band, the cable as a line. */
+final class FuseOrCableDrawing extends Drawing {
+    private static final int SHORTEST = -2;
+    private static final int LONGEST = 3;
+    private static final double LEFT = 4.2;
+    private static final double TOP = 1.8;
+    private static final double HIGH = 13;
+    private static final double ROW = 1.6;
+    private static final double SIGN = 1.4;
+    private static final double LEGEND = 4.6;
+    private static final String SOURCES =
+            "Fuse: ISO 8820-3, from memory, unconfirmed. Cable: IEC 60364-4-43 and 60949, below 5 s"
+                    + " only. An order of magnitude, no more.";
+
+    private final FuseOrCable model;
+    private final List<Mark> seconds = new ArrayList<>();
+    private final List<Mark> amps = new ArrayList<>();
+    private final List<Region> band = new ArrayList<>();
+    private final List<Line> limits = new ArrayList<>();
+    private final Line bound = line(Styles.IDLE_LINE);
+    private final Label boundWords = text(Styles.SOFT, Styles.SMALL);
+    private final Line cable = line(Styles.HEAT_LINE);
+    private final Line current = line(Styles.MARK);
+    private final Label currentWords = text(Styles.STRONG, Styles.SMALL);
+    private final Circle cableJoint = add(new Circle(), Styles.RING);
+    private final Legend fuseLegend = named();
+    private final Legend cableLegend = named();
+    private final Region fuseSign = area(Styles.FUSE_BAND);
+    private final Line fuseLimit = line(Styles.MARK);
+    private final Line cableSign = line(Styles.HEAT_LINE);
+    private final VerdictLine verdict = across(new VerdictLine());
+    private final Label sources = across(new Label(SOURCES), Styles.SOFT, Styles.SMALL);
+    private double width;
+
+    private record Mark(int power, Line line, Label label) {}
+
+    private record Legend(Label name, Label time) {}
+
+    FuseOrCableDrawing(final FuseOrCable model) {
+        this.model = model;
+        IntStream.rangeClosed(SHORTEST, LONGEST)
+                .forEach(power -> seconds.add(mark(power, Dimension.SHORT_TIME)));
+        IntStream.rangeClosed(model.leastPower(), model.mostPower())
+                .forEach(power -> amps.add(mark(power, Dimension.CURRENT)));
+        model.now().getValue().limits().forEach(each -> band.add(area(Styles.FUSE_BAND)));
+        model.now().getValue().limits().forEach(each -> limits.add(line(Styles.MARK)));
+        boundWords.setText("above 5 s the cable's line no longer holds");
+        List.of(bound, boundWords, cable, current, currentWords, cableJoint).forEach(Node::toFront);
+        model.now().addListener((of, before, shown) -> show(shown));
+        show(model.now().getValue());
+    }
+
+    private Mark mark(final int power, final Dimension dimension) {
+        final Mark mark = new Mark(power, line(Styles.GRID_LINE), text(Styles.SOFT, Styles.SMALL));
+        mark.label().setText(FigureText.of(Math.pow(10, power), dimension));
+        return mark;
+    }
+
+    private Legend named() {
+        return new Legend(text(), text(Styles.STRONG));
+    }
+
+    private void show(final FuseOrCable.Shown shown) {
+        currentWords.setText("short circuit " + shown.amps());
+        fuseLegend.name().setText("fuse of " + shown.fuseAmps() + " opens in");
+        fuseLegend.time().setText(shown.fuseTime());
+        cableLegend.name().setText("cable of " + shown.cableName() + ", too hot in");
+        cableLegend.time().setText(shown.cableTime());
+        verdict.say(shown.verdict(), shown.says());
+        requestLayout();
+    }
+
+    @Override
+    double height(final double wide) {
+        return TOP + HIGH + 1.8 + LEGEND + stacked(wide, verdict, sources);
+    }
+
+    @Override
+    void draw(final double wide) {
+        width = wide;
+        final FuseOrCable.Shown shown = model.now().getValue();
+        grid();
+        band(shown);
+        cable(shown);
+        final double x = x(shown.current());
+        lay(current, x, TOP, x, TOP + HIGH);
+        put(currentWords, Pos.TOP_CENTER, x, 0.1);
+        signs();
+        stack(wide, TOP + HIGH + 1.8 + LEGEND, verdict, sources);
+    }
+
+    private void grid() {
+        for (final Mark mark : seconds) {
+            final double y = y(Math.pow(10, mark.power()));
+            lay(mark.line(), LEFT, y, width, y);
+            put(mark.label(), Pos.TOP_RIGHT, LEFT - 0.5, y - 0.75);
+        }
+        for (final Mark mark : amps) {
+            final double x = x(Math.pow(10, mark.power()));
+            lay(mark.line(), x, TOP, x, TOP + HIGH);
+            put(mark.label(), Pos.TOP_CENTER, x, TOP + HIGH + 0.2);
+        }
+        lay(bound, LEFT, y(FuseOrCable.LONGEST_ADIABATIC), width, y(FuseOrCable.LONGEST_ADIABATIC));
+        thick(bound, 0.08);
+        put(boundWords, Pos.TOP_RIGHT, width - 0.4, y(FuseOrCable.LONGEST_ADIABATIC) + 0.1);
+    }
+
+    /** Between two limits the longest time of the lower share and the shortest of the higher. */
+    private void band(final FuseOrCable.Shown shown) {
+        final List<FuseTimes.Row> rows = shown.limits();
+        for (int i = 0; i < rows.size(); i++) {
+            final boolean last = i == rows.size() - 1;
+            final double from = x(rows.get(i).share() * shown.fuse());
+            final double to = last ? width : x(rows.get(i + 1).share() * shown.fuse());
+            final double top = y(rows.get(i).longest().orElse(Double.MAX_VALUE));
+            final double foot = last ? TOP + HIGH : y(rows.get(i + 1).shortest().orElse(0));
+            lay(band.get(i), from, top, to - from, foot - top);
+            lay(limits.get(i), from, top, from, y(rows.get(i).shortest().orElse(0)));
+        }
+    }
+
+    private void cable(final FuseOrCable.Shown shown) {
+        final double slow = FuseOrCable.LONGEST_ADIABATIC;
+        final double fast = Math.pow(10, SHORTEST);
+        final double least = Math.sqrt(shown.heat() / slow);
+        final double most =
+                Math.min(Math.sqrt(shown.heat() / fast), Math.pow(10, model.mostPower()));
+        cable.setVisible(least < most);
+        lay(cable, x(least), y(slow), x(most), y(shown.heat() / (most * most)));
+        cableJoint.setVisible(shown.cable().isPresent());
+        cableJoint.setCenterX(x(shown.current()) * em());
+        cableJoint.setCenterY(y(shown.cable().orElse(slow)) * em());
+        cableJoint.setRadius(0.4 * em());
+    }
+
+    private void signs() {
+        final double y = TOP + HIGH + 2;
+        lay(fuseSign, LEFT, y + 0.2, SIGN, 1);
+        lay(fuseLimit, LEFT, y + 0.2, LEFT, y + 1.2);
+        lay(cableSign, LEFT, y + ROW + 0.4, LEFT + SIGN, y + ROW + 1.1);
+        legend(fuseLegend, y);
+        legend(cableLegend, y + ROW);
+    }
+
+    private void legend(final Legend legend, final double y) {
+        final double names = Math.max(width(fuseLegend.name()), width(cableLegend.name()));
+        final double times = Math.max(width(fuseLegend.time()), width(cableLegend.time()));
+        final double from = LEFT + SIGN + 0.6;
+        put(legend.name(), Pos.TOP_LEFT, from, y);
+        put(legend.time(), Pos.TOP_RIGHT, from + names + 1 + times, y);
+    }
+
+    private double x(final double current) {
+        final double decades = model.mostPower() - model.leastPower();
+        final double at = (Math.log10(current) - model.leastPower()) / decades;
+        return LEFT + within(at) * (width - LEFT - 1);
+    }
+
+    private static double y(final double time) {
+        return TOP + HIGH * (1 - within((Math.log10(time) - SHORTEST) / (LONGEST - SHORTEST)));
+    }
+
+    private static double within(final double share) {
+        return Math.max(0, Math.min(1, share));
+    }
+}
