@@ -13,7 +13,11 @@ public enum FigureKind {
     CONVERTER_CURRENT,
     LAMPS_ON_A_FEED,
     FUSE_BETWEEN,
-    VOLTS_ALONG_THE_RUN;
+    VOLTS_ALONG_THE_RUN,
+    WHERE_THE_CABLE_THINS,
+    FOUR_WAYS,
+    DERATED_AMPACITY,
+    SECTION_TO_SCALE;
 
     /** The id used in files, such as {@code fuse-between}. */
     public String id() {
@@ -42,6 +46,37 @@ public enum FigureKind {
                             SUPPLY_VOLTAGE,
                             DROP_LIMIT,
                             RESISTIVITY);
+            case WHERE_THE_CABLE_THINS ->
+                    List.of(
+                            CIRCUIT_CURRENT,
+                            SECTION,
+                            THINNER_SECTION,
+                            FUSE,
+                            SECOND_FUSE_FITTED,
+                            SECOND_FUSE,
+                            MARGIN,
+                            CABLE_TABLE,
+                            FUSE_SERIES);
+            case FOUR_WAYS ->
+                    List.of(
+                            CIRCUIT_CURRENT,
+                            SECTION,
+                            ONE_WAY_LENGTH,
+                            SUPPLY_VOLTAGE,
+                            DROP_LIMIT,
+                            RESISTIVITY,
+                            CABLE_TABLE);
+            case DERATED_AMPACITY ->
+                    List.of(
+                            SECTION,
+                            AMBIENT_TEMPERATURE,
+                            TWO_CORE_CABLES,
+                            ENGINE_SPACE,
+                            IN_THERMAL_INSULATION,
+                            CABLE_TABLE,
+                            FUSE_SERIES);
+            case SECTION_TO_SCALE ->
+                    List.of(SECTION, OTHER_SECTION, GAUGE, STRAND_DIAMETER, RESISTIVITY);
         };
     }
 

@@ -20,12 +20,28 @@ public enum FigureOption {
     FUSE_SERIES(Quantity.FUSE_SERIES),
     ONE_WAY_LENGTH(Quantity.ONE_WAY_LENGTH),
     RESISTIVITY(Quantity.RESISTIVITY),
-    DROP_LIMIT(Quantity.DROP_LIMIT);
+    DROP_LIMIT(Quantity.DROP_LIMIT),
+    THINNER_SECTION(Quantity.SECTION),
+    FUSE(Quantity.FUSE),
+    SECOND_FUSE(Quantity.FUSE),
+    SECOND_FUSE_FITTED(Quantity.FUSE, true),
+    AMBIENT_TEMPERATURE(Quantity.AMBIENT_TEMPERATURE),
+    ENGINE_SPACE(Quantity.ENGINE_SPACE, true),
+    IN_THERMAL_INSULATION(Quantity.IN_THERMAL_INSULATION, true),
+    OTHER_SECTION(Quantity.SECTION),
+    GAUGE(Quantity.GAUGE),
+    STRAND_DIAMETER(Quantity.DIAMETER);
 
     private final Quantity quantity;
+    private final boolean yesOrNo;
 
     FigureOption(final Quantity quantity) {
+        this(quantity, false);
+    }
+
+    FigureOption(final Quantity quantity, final boolean yesOrNo) {
         this.quantity = quantity;
+        this.yesOrNo = yesOrNo;
     }
 
     /** The name used in files, such as {@code load-power}. */
@@ -36,6 +52,11 @@ public enum FigureOption {
     /** What its values are values of. */
     public Quantity quantity() {
         return quantity;
+    }
+
+    /** Whether it is answered by yes or no. */
+    boolean yesOrNo() {
+        return yesOrNo;
     }
 
     static Optional<FigureOption> of(final String id) {

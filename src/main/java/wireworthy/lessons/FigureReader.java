@@ -51,6 +51,9 @@ final class FigureReader {
         if (option == FigureOption.LOADS) {
             return switches(Yaml.items(option.id(), value), value.line());
         }
+        if (option.yesOrNo()) {
+            return new Handle.YesOrNo(yes(option.id(), keys));
+        }
         if (value instanceof Yaml.Text text) {
             return fixed(option.quantity(), text);
         }
@@ -129,7 +132,7 @@ final class FigureReader {
         }
         final Yaml.Text power = new Yaml.Text(set.at("power").line(), set.text("power"));
         return new Handle.Load(
-                name, Given.number(Quantity.LOAD_POWER, power).value(), count(set), on(set));
+                name, Given.number(Quantity.LOAD_POWER, power).value(), count(set), yes("on", set));
     }
 
     private static int count(final Yaml.Keys set) {
@@ -144,13 +147,13 @@ final class FigureReader {
         return (int) count;
     }
 
-    private static boolean on(final Yaml.Keys set) {
-        return switch (set.text("on")) {
+    private static boolean yes(final String key, final Yaml.Keys set) {
+        return switch (set.text(key)) {
             case "yes", "true" -> true;
             case "no", "false" -> false;
             default ->
                     throw new Refused(
-                            set.at("on").line(), "\"on\" is yes or no", "Write yes or no.");
+                            set.at(key).line(), "\"" + key + "\" is yes or no", "Write yes or no.");
         };
     }
 }

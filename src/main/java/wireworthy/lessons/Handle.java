@@ -23,6 +23,13 @@ public sealed interface Handle {
     /** A name that stays, such as that of a cable table. */
     record Named(Quantity quantity, String name) implements Handle {}
 
+    /**
+     * Something that is so or not.
+     *
+     * @param yes how it stands at first
+     */
+    record YesOrNo(boolean yes) implements Handle {}
+
     /** Loads to switch on and off. */
     record Switches(List<Load> loads) implements Handle {
         public Switches {

@@ -2,6 +2,7 @@ package wireworthy.window.figures;
 
 import javafx.scene.Node;
 import wireworthy.lessons.Figure;
+import wireworthy.window.parts.Texts;
 import wireworthy.working.Solver;
 
 /** Builds the live figures of lessons. */
@@ -31,6 +32,8 @@ public final class LiveFigures {
                 final FuseBetween model = new FuseBetween(figure, solver);
                 yield card(model, new FuseBetweenDrawing(model.now()), figure);
             }
+            case WHERE_THE_CABLE_THINS, FOUR_WAYS, DERATED_AMPACITY, SECTION_TO_SCALE ->
+                    Texts.soft(Texts.kept(figure.tryThis()));
             case VOLTS_ALONG_THE_RUN -> {
                 final VoltsAlongTheRun model = new VoltsAlongTheRun(figure, solver);
                 yield card(model, new VoltsAlongTheRunDrawing(model.now()), figure);
