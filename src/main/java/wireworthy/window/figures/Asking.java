@@ -31,7 +31,11 @@ final class Asking {
     }
 
     Asking with(final Handle.Named named) {
-        names.put(named.quantity(), named.name());
+        return with(named.quantity(), named.name());
+    }
+
+    Asking with(final Quantity quantity, final String name) {
+        names.put(quantity, name);
         return this;
     }
 
@@ -63,8 +67,16 @@ final class Asking {
      * @throws wireworthy.working.Unworkable where no circuit has these numbers
      */
     Worked find(final Solver solver, final Quantity... asked) {
-        return solver.work(
-                new Question(figures, names, loads, List.of(), List.of(asked), Map.of()));
+        return solver.work(question(asked));
+    }
+
+    /** Works everything around what is asked, as cautions and remedies want it. */
+    Worked around(final Solver solver, final Quantity... asked) {
+        return solver.widely(question(asked));
+    }
+
+    private Question question(final Quantity... asked) {
+        return new Question(figures, names, loads, List.of(), List.of(asked), Map.of());
     }
 
     /** Works one quantity that the givens always allow. */

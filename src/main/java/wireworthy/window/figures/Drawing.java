@@ -71,6 +71,19 @@ abstract class Drawing extends Region {
         return label;
     }
 
+    /** A text of the drawing that takes as many lines as it needs. */
+    final Label paragraph(final String... styles) {
+        final Label label = add(new Label(), styles);
+        label.setWrapText(true);
+        return label;
+    }
+
+    /** How high a text is that may be so wide, in text sizes. */
+    final double high(final Label label, final double wide) {
+        label.applyCss();
+        return Math.ceil(label.prefHeight(wide * em())) / em();
+    }
+
     /** A line of the drawing. */
     final Line line(final String... styles) {
         return add(new Line(), styles);

@@ -102,6 +102,7 @@ public final class Styles {
     public static final String BAR_NAME = "bar-name";
     public static final String CHOSEN = "chosen";
     public static final String HEAT = "heat";
+    public static final String COPPER_AREA = "copper-area";
     public static final String SWITCH = "switch";
 
     // Lists at the side, lessons and tables
