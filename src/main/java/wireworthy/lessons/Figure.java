@@ -17,4 +17,28 @@ public record Figure(FigureKind kind, Map<FigureOption, Handle> handles, String 
         }
         return handle;
     }
+
+    /**
+     * The name an option stands at.
+     *
+     * @throws IllegalArgumentException if it holds something else
+     */
+    public Handle.Named named(final FigureOption option) {
+        if (handle(option) instanceof Handle.Named named) {
+            return named;
+        }
+        throw new IllegalArgumentException("Not a name: " + handle(option));
+    }
+
+    /**
+     * Whether an option stands at yes at first.
+     *
+     * @throws IllegalArgumentException if it is no yes or no
+     */
+    public boolean yes(final FigureOption option) {
+        if (handle(option) instanceof Handle.YesOrNo answer) {
+            return answer.yes();
+        }
+        throw new IllegalArgumentException("Not yes or no: " + handle(option));
+    }
 }

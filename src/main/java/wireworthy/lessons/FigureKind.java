@@ -16,7 +16,11 @@ public enum FigureKind {
     VOLTS_ALONG_THE_RUN,
     BANK_BUILDER,
     FUSE_OR_CABLE,
-    DAYS_ENERGY;
+    DAYS_ENERGY,
+    WHERE_THE_CABLE_THINS,
+    FOUR_WAYS,
+    DERATED_AMPACITY,
+    SECTION_TO_SCALE;
 
     /** The id used in files, such as {@code fuse-between}. */
     public String id() {
@@ -76,6 +80,37 @@ public enum FigureKind {
                             CHARGE_CURRENT,
                             CHARGE_TIME,
                             CHARGE_EFFICIENCY);
+            case WHERE_THE_CABLE_THINS ->
+                    List.of(
+                            CIRCUIT_CURRENT,
+                            SECTION,
+                            THINNER_SECTION,
+                            FUSE,
+                            SECOND_FUSE_FITTED,
+                            SECOND_FUSE,
+                            MARGIN,
+                            CABLE_TABLE,
+                            FUSE_SERIES);
+            case FOUR_WAYS ->
+                    List.of(
+                            CIRCUIT_CURRENT,
+                            SECTION,
+                            ONE_WAY_LENGTH,
+                            SUPPLY_VOLTAGE,
+                            DROP_LIMIT,
+                            RESISTIVITY,
+                            CABLE_TABLE);
+            case DERATED_AMPACITY ->
+                    List.of(
+                            SECTION,
+                            AMBIENT_TEMPERATURE,
+                            TWO_CORE_CABLES,
+                            ENGINE_SPACE,
+                            IN_THERMAL_INSULATION,
+                            CABLE_TABLE,
+                            FUSE_SERIES);
+            case SECTION_TO_SCALE ->
+                    List.of(SECTION, OTHER_SECTION, GAUGE, STRAND_DIAMETER, RESISTIVITY);
         };
     }
 

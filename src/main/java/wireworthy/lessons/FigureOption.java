@@ -36,14 +36,29 @@ public enum FigureOption {
     ARRAY_EFFICIENCY(Quantity.ARRAY_EFFICIENCY),
     CHARGE_CURRENT(Quantity.CHARGE_CURRENT),
     CHARGE_TIME(Quantity.CHARGE_TIME),
-    CHARGE_EFFICIENCY(Quantity.CHARGE_EFFICIENCY);
+    CHARGE_EFFICIENCY(Quantity.CHARGE_EFFICIENCY),
+    THINNER_SECTION(Quantity.SECTION),
+    SECOND_FUSE(Quantity.FUSE),
+    SECOND_FUSE_FITTED(Quantity.FUSE, true),
+    AMBIENT_TEMPERATURE(Quantity.AMBIENT_TEMPERATURE),
+    ENGINE_SPACE(Quantity.ENGINE_SPACE, true),
+    IN_THERMAL_INSULATION(Quantity.IN_THERMAL_INSULATION, true),
+    OTHER_SECTION(Quantity.SECTION),
+    GAUGE(Quantity.GAUGE),
+    STRAND_DIAMETER(Quantity.DIAMETER);
 
     private static final int MOST_DRAWN = 4;
 
     private final Quantity quantity;
+    private final boolean yesOrNo;
 
     FigureOption(final Quantity quantity) {
+        this(quantity, false);
+    }
+
+    FigureOption(final Quantity quantity, final boolean yesOrNo) {
         this.quantity = quantity;
+        this.yesOrNo = yesOrNo;
     }
 
     /** The name used in files, such as {@code load-power}. */
@@ -64,6 +79,11 @@ public enum FigureOption {
     /** The most a figure can draw of it. */
     double most() {
         return this == IN_SERIES || this == IN_PARALLEL ? MOST_DRAWN : Double.MAX_VALUE;
+    }
+
+    /** Whether it is answered by yes or no. */
+    boolean yesOrNo() {
+        return yesOrNo;
     }
 
     static Optional<FigureOption> of(final String id) {

@@ -57,6 +57,9 @@ final class FigureReader {
             return switches(
                     Yaml.items(option.id(), value), value.line(), kind == FigureKind.DAYS_ENERGY);
         }
+        if (option.yesOrNo()) {
+            return new Handle.YesOrNo(yes(option.id(), keys));
+        }
         if (value instanceof Yaml.Text text) {
             return fixed(option, text);
         }
@@ -151,7 +154,7 @@ final class FigureReader {
                 name,
                 number(Quantity.LOAD_POWER, set, "power"),
                 count(set),
-                on(set),
+                yes("on", set),
                 timed ? OptionalDouble.of(share(set)) : OptionalDouble.empty());
     }
 
@@ -182,13 +185,13 @@ final class FigureReader {
         return (int) count;
     }
 
-    private static boolean on(final Yaml.Keys set) {
-        return switch (set.text("on")) {
+    private static boolean yes(final String key, final Yaml.Keys set) {
+        return switch (set.text(key)) {
             case "yes", "true" -> true;
             case "no", "false" -> false;
             default ->
                     throw new Refused(
-                            set.at("on").line(), "\"on\" is yes or no", "Write yes or no.");
+                            set.at(key).line(), "\"" + key + "\" is yes or no", "Write yes or no.");
         };
     }
 }

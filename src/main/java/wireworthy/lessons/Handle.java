@@ -22,19 +22,14 @@ public sealed interface Handle {
     }
 
     /** A name that stays, such as that of a cable table. */
-    record Named(Quantity quantity, String name) implements Handle {
-        /**
-         * A handle known to be a name.
-         *
-         * @throws IllegalArgumentException if it is none
-         */
-        public static Named of(final Handle handle) {
-            if (handle instanceof Named named) {
-                return named;
-            }
-            throw new IllegalArgumentException("Not a name: " + handle);
-        }
-    }
+    record Named(Quantity quantity, String name) implements Handle {}
+
+    /**
+     * Something that is so or not.
+     *
+     * @param yes how it stands at first
+     */
+    record YesOrNo(boolean yes) implements Handle {}
 
     /** Loads to switch on and off. */
     record Switches(List<Load> loads) implements Handle {

@@ -33,7 +33,11 @@ final class Asking {
     }
 
     Asking with(final Handle.Named named) {
-        names.put(named.quantity(), named.name());
+        return with(named.quantity(), named.name());
+    }
+
+    Asking with(final Quantity quantity, final String name) {
+        names.put(quantity, name);
         return this;
     }
 
@@ -73,6 +77,11 @@ final class Asking {
     List<Caution> cautions(final Solver solver, final Quantity... asked) {
         final Question question = question(asked);
         return Cautions.of(question, solver.widely(question));
+    }
+
+    /** Works everything around what is asked, as cautions and remedies want it. */
+    Worked around(final Solver solver, final Quantity... asked) {
+        return solver.widely(question(asked));
     }
 
     private Question question(final Quantity... asked) {

@@ -74,6 +74,19 @@ abstract class Drawing extends Region {
         return label;
     }
 
+    /** A text of the drawing that takes as many lines as it needs. */
+    final Label paragraph(final String... styles) {
+        final Label label = add(new Label(), styles);
+        label.setWrapText(true);
+        return label;
+    }
+
+    /** How high a text is that may be so wide, in text sizes. */
+    final double high(final Label label, final double wide) {
+        label.applyCss();
+        return Math.ceil(label.prefHeight(wide * em())) / em();
+    }
+
     /** A line of the drawing. */
     final Line line(final String... styles) {
         return add(new Line(), styles);
@@ -152,7 +165,7 @@ abstract class Drawing extends Region {
 
     /** How high texts stand one below another across so wide a drawing. */
     final double stacked(final double width, final Label... texts) {
-        return Stream.of(texts).mapToDouble(text -> high(text, width)).sum();
+        return Stream.of(texts).mapToDouble(text -> high(text, width) + BETWEEN).sum();
     }
 
     /** Puts texts one below another across the drawing, from y down. */
@@ -161,12 +174,7 @@ abstract class Drawing extends Region {
         for (final Label text : texts) {
             final double high = high(text, width);
             lay(text, 0, top, width, high);
-            top += high;
+            top += high + BETWEEN;
         }
-    }
-
-    private double high(final Label text, final double width) {
-        text.applyCss();
-        return Math.ceil(text.prefHeight(width * em())) / em() + BETWEEN;
     }
 }

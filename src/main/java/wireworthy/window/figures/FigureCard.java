@@ -18,8 +18,8 @@ final class FigureCard extends VBox {
         final Label said = Texts.paragraph("");
         said.textProperty().bind(words);
         final VBox card = Cards.card(drawing);
-        if (!model.knobs().isEmpty()) {
-            card.getChildren().add(new Handles(model.knobs()));
+        if (!model.knobs().isEmpty() || !model.ticks().isEmpty()) {
+            card.getChildren().add(new Handles(model.knobs(), model.ticks()));
         }
         card.getChildren().addAll(toggle(said), said);
         getChildren().addAll(card, Texts.soft(Texts.kept(tryThis)));

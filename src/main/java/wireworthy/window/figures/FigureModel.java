@@ -12,6 +12,11 @@ interface FigureModel<S extends Told> {
     /** What moves along a slider, in the order shown; those that stay are not among them. */
     List<Knob> knobs();
 
+    /** What can be ticked, in the order shown. */
+    default List<Tick> ticks() {
+        return List.of();
+    }
+
     /** What is to be shown now; follows the handles. */
     ObservableValue<S> now();
 }

@@ -118,7 +118,7 @@ final class FuseBetween implements FigureModel<FuseBetween.Shown> {
 
     FuseBetween(final Figure figure, final Solver solver) {
         this.solver = solver;
-        table = Handle.Named.of(figure.handle(FigureOption.CABLE_TABLE));
+        table = figure.named(FigureOption.CABLE_TABLE);
         current = Knob.of("circuit current", figure.handle(FigureOption.CIRCUIT_CURRENT));
         section = Knob.of("cable, " + table.name(), figure.handle(FigureOption.SECTION));
         cables =
@@ -126,7 +126,7 @@ final class FuseBetween implements FigureModel<FuseBetween.Shown> {
                         "two-core cables lying together",
                         figure.handle(FigureOption.TWO_CORE_CABLES));
         margin = Knob.of("margin", figure.handle(FigureOption.MARGIN));
-        seriesName = Handle.Named.of(figure.handle(FigureOption.FUSE_SERIES));
+        seriesName = figure.named(FigureOption.FUSE_SERIES);
         series = FuseSeriesTable.named(seriesName.name());
         now =
                 Bindings.createObjectBinding(

@@ -202,8 +202,8 @@ final class FuseOrCable implements FigureModel<FuseOrCable.Shown> {
         resistance = Knob.of("resistance inside", figure.handle(FigureOption.INTERNAL_RESISTANCE));
         length = Knob.of("length one way", figure.handle(FigureOption.ONE_WAY_LENGTH));
         resistivity = Knob.of("resistivity", figure.handle(FigureOption.RESISTIVITY));
-        table = Handle.Named.of(figure.handle(FigureOption.CABLE_TABLE));
-        series = Handle.Named.of(figure.handle(FigureOption.FUSE_SERIES));
+        table = figure.named(FigureOption.CABLE_TABLE);
+        series = figure.named(FigureOption.FUSE_SERIES);
         times = FuseTimes.of(series.name());
         now =
                 Bindings.createObjectBinding(

@@ -3,8 +3,10 @@ package wireworthy.window.figures;
 import java.util.List;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
+import wireworthy.window.parts.Styles;
 
 /** Handles side by side, evenly, in as many columns as the text size lets stand in the room. */
 final class Handles extends Region {
@@ -13,12 +15,20 @@ final class Handles extends Region {
 
     private final Label ruler = new Label();
 
-    Handles(final List<Knob> knobs) {
-
+    Handles(final List<Knob> knobs, final List<Tick> ticks) {
         ruler.setManaged(false);
         ruler.setVisible(false);
         getChildren().add(ruler);
         knobs.forEach(knob -> getChildren().add(new KnobHandle(knob)));
+        ticks.forEach(tick -> getChildren().add(box(tick)));
+    }
+
+    private static CheckBox box(final Tick tick) {
+        final CheckBox box = new CheckBox(tick.label());
+        box.getStyleClass().add(Styles.SWITCH);
+        box.setWrapText(true);
+        box.selectedProperty().bindBidirectional(tick.on());
+        return box;
     }
 
     @Override

@@ -31,6 +31,22 @@ public final class LiveFigures {
                 final FuseBetween model = new FuseBetween(figure, solver);
                 yield card(model, new FuseBetweenDrawing(model.now()), figure);
             }
+            case WHERE_THE_CABLE_THINS -> {
+                final WhereTheCableThins model = new WhereTheCableThins(figure, solver);
+                yield card(model, new WhereTheCableThinsDrawing(model.now()), figure);
+            }
+            case FOUR_WAYS -> {
+                final FourWays model = new FourWays(figure, solver);
+                yield card(model, new FourWaysDrawing(model.now()), figure);
+            }
+            case DERATED_AMPACITY -> {
+                final DeratedAmpacity model = new DeratedAmpacity(figure, solver);
+                yield card(model, new DeratedAmpacityDrawing(model.now()), figure);
+            }
+            case SECTION_TO_SCALE -> {
+                final SectionToScale model = new SectionToScale(figure, solver);
+                yield card(model, new SectionToScaleDrawing(model.now()), figure);
+            }
             case VOLTS_ALONG_THE_RUN -> {
                 final VoltsAlongTheRun model = new VoltsAlongTheRun(figure, solver);
                 yield card(model, new VoltsAlongTheRunDrawing(model.now()), figure);

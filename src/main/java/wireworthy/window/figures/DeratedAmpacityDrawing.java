@@ -1,0 +1,121 @@
+package wireworthy.window.figures;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.beans.value.ObservableValue;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
+import wireworthy.window.parts.Styles;
+
+/** Bars that get shorter, factor by factor, each with its source; what remains is the ceiling. */
+final class DeratedAmpacityDrawing extends Drawing {
+    private static final int ROWS = 4;
+    private static final double NAMES = 13.5;
+    private static final double AMPS = 5.2;
+    private static final double BAR = 1.1;
+    private static final double SOURCE = 1.6;
+    private static final double GAP = 0.6;
+
+    private final ObservableValue<DeratedAmpacity.Shown> now;
+    private final List<Row> rows = new ArrayList<>();
+    private final VerdictLine verdict = add(new VerdictLine());
+
+    private record Row(
+            Label name, Label times, Region track, Region bar, Label amps, Label source) {
+        void show(final String said, final String factor, final String left, final String from) {
+            name.setText(said);
+            times.setText(factor);
+            amps.setText(left);
+            source.setText(from);
+        }
+
+        void see(final boolean used) {
+            List.of(name, times, track, bar, amps, source).forEach(part -> part.setVisible(used));
+        }
+    }
+
+    DeratedAmpacityDrawing(final ObservableValue<DeratedAmpacity.Shown> now) {
+        this.now = now;
+        for (int i = 0; i < ROWS; i++) {
+            rows.add(row());
+        }
+        now.addListener((of, before, shown) -> show(shown));
+        show(now.getValue());
+    }
+
+    private Row row() {
+        return new Row(
+                text(Styles.STRONG),
+                text(),
+                area(Styles.TRACK),
+                area(Styles.BAR, Styles.CHOSEN),
+                text(Styles.STRONG),
+                paragraph(Styles.SMALL, Styles.SOFT));
+    }
+
+    private void show(final DeratedAmpacity.Shown shown) {
+        rows.get(0).show("in the table", "", shown.tableAmps(), shown.tableSource());
+        for (int i = 1; i < ROWS; i++) {
+            final boolean used = i <= shown.factors().size();
+            rows.get(i).see(used);
+            if (used) {
+                final DeratedAmpacity.Factor factor = shown.factors().get(i - 1);
+                rows.get(i)
+                        .show(
+                                factor.name(),
+                                "× " + factor.text(),
+                                factor.leftAmps(),
+                                factor.source());
+            }
+        }
+        verdict.say(shown.usable(), shown.verdict());
+        requestLayout();
+    }
+
+    private int used() {
+        return now.getValue().factors().size() + 1;
+    }
+
+    private double high(final Row row, final double width) {
+        return SOURCE + high(row.source(), width - NAMES) + GAP;
+    }
+
+    @Override
+    double height(final double width) {
+        double high = 2.4;
+        for (int i = 0; i < used(); i++) {
+            high += high(rows.get(i), width);
+        }
+        return high;
+    }
+
+    @Override
+    void draw(final double width) {
+        double y = 0;
+        for (int i = 0; i < used(); i++) {
+            draw(rows.get(i), amps(i), y, width);
+            y += high(rows.get(i), width);
+        }
+        verdict.lay(em(), width, y + 0.3);
+    }
+
+    private double amps(final int row) {
+        final DeratedAmpacity.Shown shown = now.getValue();
+        return row == 0 ? shown.inTable() : shown.factors().get(row - 1).left();
+    }
+
+    private double length(final double amps, final double width) {
+        return (width - NAMES - AMPS) * amps / now.getValue().most();
+    }
+
+    private void draw(final Row row, final double amps, final double y, final double width) {
+        final double room = width - NAMES - AMPS;
+        put(row.name(), Pos.TOP_LEFT, 0, y);
+        put(row.times(), Pos.TOP_LEFT, 0, y + 1.5);
+        lay(row.track(), NAMES, y + 0.25, room, BAR);
+        lay(row.bar(), NAMES, y + 0.25, length(amps, width), BAR);
+        put(row.amps(), Pos.TOP_RIGHT, width, y);
+        lay(row.source(), NAMES, y + SOURCE, width - NAMES, high(row, width) - SOURCE - GAP);
+    }
+}
