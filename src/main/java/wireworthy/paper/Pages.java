@@ -1,6 +1,7 @@
 package wireworthy.paper;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
@@ -15,7 +16,11 @@ import java.util.Objects;
 import java.util.TimeZone;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -83,8 +88,9 @@ public final class Pages {
     public byte[] pdf() {
         XRLog.setLoggingEnabled(false);
         final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (PdfBoxRenderer renderer = renderer();
-                PDDocument pdf = renderer.createPDFKeepOpen()) {
+        try (PDDocument pdf = new PDDocument();
+                PdfBoxRenderer renderer = renderer(pdf)) {
+            renderer.createPDFKeepOpen();
             pdf.setDocumentId(IDENTITY);
             pdf.getDocumentInformation().setCreationDate(day());
             pdf.getDocumentInformation().setModificationDate(day());
@@ -101,20 +107,32 @@ public final class Pages {
         return day;
     }
 
-    private PdfBoxRenderer renderer() {
+    private PdfBoxRenderer renderer(final PDDocument pdf) throws IOException {
         final PdfRendererBuilder builder = new PdfRendererBuilder();
-        font(builder, "Regular", 400, FontStyle.NORMAL);
-        font(builder, "Bold", 700, FontStyle.NORMAL);
-        font(builder, "Italic", 400, FontStyle.ITALIC);
-        return builder.withW3cDocument(document, "about:blank")
+        font(builder, pdf, "Regular", 400, FontStyle.NORMAL);
+        font(builder, pdf, "Bold", 700, FontStyle.NORMAL);
+        font(builder, pdf, "Italic", 400, FontStyle.ITALIC);
+        return builder.usePDDocument(pdf)
+                .withW3cDocument(document, "about:blank")
                 .withProducer("Wireworthy")
                 .useUriResolver((base, uri) -> null)
                 .useObjectDrawerFactory(new CircuitDrawers())
                 .buildPdfRenderer();
     }
 
+    /** Without ligatures: text copied from the page has an f and an i where it shows them. */
     private static void font(
-            final PdfRendererBuilder builder, String face, final int weight, FontStyle style) {
-        builder.useFont(() -> resource(FONTS + face + ".ttf"), FONT, weight, style, true);
+            final PdfRendererBuilder builder,
+            final PDDocument pdf,
+            final String face,
+            final int weight,
+            final FontStyle style)
+            throws IOException {
+        try (InputStream file = resource(FONTS + face + ".ttf")) {
+            final TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(file));
+            font.setEnableGsub(false);
+            final PDType0Font embedded = PDType0Font.load(pdf, font, true);
+            builder.useFont(new PDFontSupplier(embedded), FONT, weight, style, true);
+        }
     }
 }

@@ -19,7 +19,8 @@ import wireworthy.paper.DistributionOnPaper.Branch;
 
 /** Pages as they go to the printer. */
 class PagesTest {
-    private static final String SIGNS = "0.0172 Ω·mm²/m, ≤ 3 %, 5 × 4 W ÷ 12 V, µ, °C, √, ρ";
+    private static final String SIGNS =
+            "0.0172 Ω·mm²/m, ≤ 3 %, 5 × 4 W ÷ 12 V, µ, °C, √, ρ, first off floor efficient";
 
     private static Pages pages(final PaperSize size) {
         final Pages pages = new Pages("Signs", size, "Checks sums; no licence to touch mains.");

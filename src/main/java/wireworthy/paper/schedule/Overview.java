@@ -1,0 +1,137 @@
+package wireworthy.paper.schedule;
+
+import static wireworthy.rules.Quantity.CIRCUIT_CURRENT;
+import static wireworthy.rules.Quantity.DROP;
+import static wireworthy.rules.Quantity.DROP_PERCENT;
+import static wireworthy.rules.Quantity.FUSE;
+import static wireworthy.rules.Quantity.ONE_WAY_LENGTH;
+import static wireworthy.rules.Quantity.SECTION;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import wireworthy.paper.Block;
+import wireworthy.paper.DistributionOnPaper;
+import wireworthy.paper.DistributionOnPaper.Branch;
+import wireworthy.rules.Quantity;
+import wireworthy.vehicle.Circuit;
+import wireworthy.vehicle.Part;
+import wireworthy.vehicle.Understood;
+import wireworthy.vehicle.check.CheckedCircuit;
+import wireworthy.vehicle.check.CheckedVehicle;
+import wireworthy.working.Danger;
+
+/** What is said first, the circuits at a glance and how they branch off. */
+final class Overview {
+    private final CheckedVehicle checked;
+
+    Overview(final CheckedVehicle checked) {
+        this.checked = checked;
+    }
+
+    void into(final Block page) {
+        cautions(page);
+        if (!checked.vehicle().notes().isBlank()) {
+            page.say("h2", Words.of("notes")).say("p", checked.vehicle().notes());
+        }
+        page.say("h2", Words.of("table"));
+        table(page);
+        page.say("h2", Words.of("distribution"));
+        page.say("p", "small", Words.of("distribution.note"));
+        distribution().into(page);
+    }
+
+    private void cautions(final Block page) {
+        page.say("h2", Words.of("cautions"));
+        if (checked.cautions().isEmpty()) {
+            page.say("p", Words.of("cautions.none"));
+        }
+        for (final CheckedVehicle.Placed placed : checked.cautions()) {
+            final Danger danger = placed.caution().danger();
+            final Block box = page.add("div", danger == Danger.FIRE ? "warning" : "note");
+            final String where = placed.name().isEmpty() ? Words.of("whole") : placed.name();
+            box.say("strong", Words.of(key(danger)) + " · " + where + ": ");
+            box.text(placed.caution().text());
+        }
+    }
+
+    private static String key(final Danger danger) {
+        return danger.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private void table(final Block page) {
+        final Table table =
+                new Table(
+                        page,
+                        "table.circuit",
+                        ">table.current",
+                        ">table.fuse",
+                        ">table.cable",
+                        ">table.run",
+                        ">table.drop",
+                        ">table.percent");
+        int number = 1;
+        for (final CheckedCircuit circuit : checked.circuits()) {
+            table.row(
+                    number++ + " " + circuit.circuit().name(),
+                    Words.value(CIRCUIT_CURRENT, circuit.value(CIRCUIT_CURRENT)),
+                    fuse(circuit),
+                    typed(circuit.circuit().part(), SECTION),
+                    typed(circuit.circuit().part(), ONE_WAY_LENGTH),
+                    Words.value(DROP, circuit.value(DROP)),
+                    Words.value(DROP_PERCENT, circuit.value(DROP_PERCENT)));
+        }
+    }
+
+    private static String fuse(final CheckedCircuit circuit) {
+        return circuit.circuit().feed().ownFuse()
+                ? Words.value(FUSE, circuit.fuse().inUse())
+                : Words.of("no-fuse");
+    }
+
+    private static String typed(final Part part, final Quantity quantity) {
+        return Understood.of(quantity, part.given().text(quantity)).text();
+    }
+
+    private DistributionOnPaper distribution() {
+        final Part supply = checked.vehicle().supply();
+        final String main = Words.value(FUSE, checked.mainFuse().inUse());
+        return new DistributionOnPaper(
+                typed(supply, Quantity.SUPPLY_VOLTAGE),
+                Words.of("distribution.main", "fuse", main),
+                cable(checked.vehicle().main()),
+                branches("", 0));
+    }
+
+    /** The circuits fed from one, each followed by its taps. */
+    private List<Branch> branches(final String feeder, final int depth) {
+        final List<Branch> branches = new ArrayList<>();
+        for (final CheckedCircuit each : checked.circuits()) {
+            final Circuit circuit = each.circuit();
+            if (depth <= checked.circuits().size() && circuit.feed().circuit().equals(feeder)) {
+                branches.add(branch(each, depth));
+                branches.addAll(branches(circuit.name(), depth + 1));
+            }
+        }
+        return branches;
+    }
+
+    private static Branch branch(final CheckedCircuit each, final int depth) {
+        final Circuit circuit = each.circuit();
+        final boolean fused = circuit.feed().ownFuse();
+        return new Branch(
+                depth,
+                fused,
+                circuit.name(),
+                fused ? Words.value(FUSE, each.fuse().inUse()) : "",
+                cable(circuit.part()));
+    }
+
+    private static String cable(final Part part) {
+        return Stream.of(typed(part, SECTION), typed(part, ONE_WAY_LENGTH))
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,52 @@
+package wireworthy.paper.schedule;
+
+import java.util.List;
+import wireworthy.paper.Block;
+import wireworthy.vehicle.check.CheckedVehicle;
+import wireworthy.vehicle.check.Purchases;
+
+/** What to buy, and labels for the cables. */
+final class Shopping {
+    private final CheckedVehicle checked;
+
+    Shopping(final CheckedVehicle checked) {
+        this.checked = checked;
+    }
+
+    void into(final Block page) {
+        final Purchases purchases = Purchases.of(checked);
+        page.say("h2", Words.of("buy"));
+        items(page, "buy.cables", purchases.cables());
+        items(page, "buy.fuses", purchases.fuses());
+        items(page, "buy.ends", purchases.ends());
+        if (!purchases.missing().isEmpty()) {
+            final String all = String.join("; ", purchases.missing());
+            page.say("p", Words.of("buy.missing", "list", all));
+        }
+        labels(page);
+    }
+
+    private static void items(final Block page, final String key, List<Purchases.Item> items) {
+        if (items.isEmpty()) {
+            return;
+        }
+        final Block part = page.add("div", "kept");
+        part.say("h3", Words.of(key)).say("p", "small", Words.of(key + ".note"));
+        final Block rows = part.add("table", "narrow").add("tbody");
+        for (final Purchases.Item item : items) {
+            rows.add("tr").say("td", item.kind()).say("td", "number", item.amount());
+        }
+    }
+
+    private void labels(final Block page) {
+        page.say("h2", Words.of("labels"));
+        final Block labels = page.add("div", "labels");
+        for (int i = 0; i < checked.circuits().size(); i++) {
+            final String number = String.valueOf(i + 1);
+            final String name = checked.circuits().get(i).circuit().name();
+            final String text = Words.of("labels.text", "number", number).replace("{name}", name);
+            // One for each end of the cable.
+            labels.say("div", "label", text).say("div", "label", text);
+        }
+    }
+}

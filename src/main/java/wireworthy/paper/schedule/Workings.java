@@ -1,0 +1,64 @@
+package wireworthy.paper.schedule;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import wireworthy.facts.Source;
+import wireworthy.marking.Mark;
+import wireworthy.paper.Block;
+import wireworthy.working.Assumed;
+import wireworthy.working.Caution;
+import wireworthy.working.Danger;
+import wireworthy.working.Line;
+
+/** What circuits, main cable and supply have in common: cautions, workings, own figures. */
+final class Workings {
+    private final Block page;
+
+    Workings(final Block page) {
+        this.page = page;
+    }
+
+    void cautions(final List<Caution> cautions) {
+        for (final Caution caution : cautions) {
+            page.say("div", caution.danger() == Danger.FIRE ? "warning" : "note", caution.text());
+        }
+    }
+
+    void working(final List<Line> lines) {
+        if (lines.isEmpty()) {
+            return;
+        }
+        page.say("h3", Words.of("circuit.working"));
+        final Table table = new Table(page, "working.what", "working.sum", "working.source");
+        for (final Line line : lines) {
+            table.row(name(line), sum(line), line.source().map(Source::text).orElse(""));
+        }
+    }
+
+    private static String name(final Line line) {
+        final String words = line.ref().quantity().words();
+        return line.subject().isEmpty() ? words : words + " (" + line.subject() + ")";
+    }
+
+    private static String sum(final Line line) {
+        return line.note().isEmpty() ? line.numbers() : line.numbers() + " (" + line.note() + ")";
+    }
+
+    void marks(final List<Mark> marks) {
+        if (!marks.isEmpty()) {
+            page.say("h3", Words.of("circuit.own"));
+            final Block list = page.add("ul");
+            for (final Mark mark : marks) {
+                list.say("li", mark.ref().quantity().words() + ": " + mark.explanation());
+            }
+        }
+    }
+
+    void assumed(final List<Assumed> assumed) {
+        if (!assumed.isEmpty()) {
+            final String all =
+                    assumed.stream().map(Assumed::text).collect(Collectors.joining("; "));
+            page.say("p", "small", Words.of("circuit.assumed", "list", all));
+        }
+    }
+}
