@@ -9,19 +9,20 @@ import wireworthy.working.Solver;
 
 /** What is read while the toolkit still starts, so that the first place opens with its content. */
 final class Ahead {
-    private final Solver solver = new Solver();
+    private final CompletableFuture<Solver> solver;
     private final CompletableFuture<Lessons> lessons;
 
     private Ahead(final DataFolder folder) {
-        lessons = CompletableFuture.supplyAsync(() -> read(folder));
+        solver = CompletableFuture.supplyAsync(Solver::new);
+        lessons = solver.thenApplyAsync(it -> read(it, folder));
     }
 
-    /** Begins at once, on a thread of its own. */
+    /** Begins at once, on threads of its own: the toolkit waits for nothing that is read here. */
     static Ahead begin(final DataFolder folder) {
         return new Ahead(folder);
     }
 
-    private Lessons read(final DataFolder folder) {
+    private static Lessons read(final Solver solver, final DataFolder folder) {
         final Lessons all = Lessons.read(solver, Content.own(folder.lessons()));
         final String last = new SettingsFile(folder.settings()).read().lesson();
         all.contents().stream()
@@ -33,7 +34,7 @@ final class Ahead {
     }
 
     Solver solver() {
-        return solver;
+        return solver.join();
     }
 
     /** The lessons, once they have been read. */

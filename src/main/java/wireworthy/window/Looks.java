@@ -16,6 +16,7 @@ public final class Looks {
     /** Size of running text at 100 %, in pixels; all other sizes are in em. */
     public static final double TEXT_PIXELS = 17;
 
+    /** The build puts a cut of it, for the controls there are, before the one of the library. */
     private static final String BASE = "/atlantafx/base/theme/primer-light.css";
     private static final List<String> FONTS =
             List.of("Andika-Regular.ttf", "Andika-Bold.ttf", "Andika-Italic.ttf");
