@@ -9,6 +9,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.event.Event;
@@ -20,6 +21,7 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.Slider;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
+import javafx.scene.input.PickResult;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import wireworthy.lessons.Block;
@@ -34,14 +36,13 @@ import wireworthy.window.parts.Pages;
 import wireworthy.working.Solver;
 
 /**
- * Drags every handle of every figure, a thousand moves each, or flips its switches, and prints the
- * work of a move in milliseconds: the figure worked anew, then CSS, layout and painting. Painting
- * stands on the same thread with {@code -Dquantum.singlethreaded=true -Dprism.order=sw}. "busy" is
- * the time this thread worked, "wall" includes what other programs took.
+ * Drags every handle of the named figures, or of all, a thousand moves each, or flips the switches,
+ * and prints what a move costs this thread in milliseconds: the figure worked anew, then CSS,
+ * layout and painting, which stands on the same thread with {@code -Dquantum.singlethreaded=true}.
  */
 public final class DragFigures {
     private static final int WARM_UP = 200;
-    private static final int MOVES = 1000;
+    private static final int MOVES = Integer.getInteger("moves", 1000);
     private static final int THERE_AND_BACK = 80;
     private static final double NANOS = 1e6;
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
@@ -49,7 +50,7 @@ public final class DragFigures {
     private DragFigures() {}
 
     public static void main(final String[] arguments) {
-        Application.launch(Dragging.class);
+        Application.launch(Dragging.class, arguments);
     }
 
     /** A window with one figure after the other. */
@@ -68,14 +69,19 @@ public final class DragFigures {
             stage.setScene(scene);
             stage.show();
             drags = drags().iterator();
-            System.out.printf(
-                    "%-24s %-34s %s%n", "figure", "handle", "busy: 50 % 95 % 99 % most; wall");
+            System.out.println(
+                    "figure, handle; ms busy: 50 %, 99 %, most; of that worked anew, laid"
+                            + " out (50 %); ms by the clock (50 %)");
             next();
         }
 
         private List<Drag> drags() {
             final List<Drag> all = new ArrayList<>();
             for (final FigureKind kind : FigureKind.values()) {
+                if (!getParameters().getRaw().isEmpty()
+                        && !getParameters().getRaw().contains(kind.id())) {
+                    continue;
+                }
                 final Figure figure = figure(kind);
                 final int parts = parts(LiveFigures.of(figure, solver)).size();
                 for (int part = 0; part < parts; part++) {
@@ -129,11 +135,14 @@ public final class DragFigures {
         private final class Run {
             private final Drag drag;
             private final Node part;
+            private final Runnable before = this::pulseBegins;
+            private final Runnable between = this::pulseIsLaidOut;
             private final double[] busy = new double[MOVES];
+            private final double[] working = new double[MOVES];
+            private final double[] laying = new double[MOVES];
             private final double[] wall = new double[MOVES];
+            private final long[] at = new long[4];
             private int moved = -WARM_UP;
-            private double moving;
-            private double movingWall;
 
             Run(final Drag drag, final Node part) {
                 this.drag = drag;
@@ -142,23 +151,59 @@ public final class DragFigures {
 
             /** Moves the handle, then waits for the pulse that shows it. */
             void move() {
-                final long from = THREADS.getCurrentThreadCpuTime();
-                final long fromWall = System.nanoTime();
+                at[0] = THREADS.getCurrentThreadCpuTime();
                 drag();
-                moving = since(from);
-                movingWall = (System.nanoTime() - fromWall) / NANOS;
-                final long[] began = new long[2];
-                final Runnable[] before = new Runnable[1];
-                before[0] =
-                        () -> {
-                            scene.removePreLayoutPulseListener(before[0]);
-                            began[0] = THREADS.getCurrentThreadCpuTime();
-                            began[1] = System.nanoTime();
-                            // Comes after the pulse, painting and all.
-                            Platform.runLater(() -> shown(began[0], began[1]));
-                        };
-                scene.addPreLayoutPulseListener(before[0]);
+                at[1] = THREADS.getCurrentThreadCpuTime();
+                scene.addPreLayoutPulseListener(before);
+                scene.addPostLayoutPulseListener(between);
                 Platform.requestNextPulse();
+            }
+
+            private void pulseBegins() {
+                scene.removePreLayoutPulseListener(before);
+                at[2] = THREADS.getCurrentThreadCpuTime();
+                final long began = System.nanoTime();
+                // Comes after the pulse, painting and all.
+                Platform.runLater(() -> shown(System.nanoTime() - began));
+            }
+
+            private void pulseIsLaidOut() {
+                scene.removePostLayoutPulseListener(between);
+                at[3] = THREADS.getCurrentThreadCpuTime();
+            }
+
+            private void shown(final long pulse) {
+                if (moved >= 0) {
+                    working[moved] = (at[1] - at[0]) / NANOS;
+                    laying[moved] = (at[3] - at[2]) / NANOS;
+                    busy[moved] =
+                            working[moved] + (THREADS.getCurrentThreadCpuTime() - at[2]) / NANOS;
+                    wall[moved] = working[moved] + pulse / NANOS;
+                }
+                moved++;
+                if (moved < MOVES) {
+                    move();
+                } else {
+                    say();
+                    next();
+                }
+            }
+
+            private void say() {
+                final String name =
+                        part instanceof CheckBox box ? box.getText() : part.getAccessibleText();
+                Stream.of(busy, working, laying, wall).forEach(Arrays::sort);
+                System.out.printf(
+                        Locale.ROOT,
+                        "%-22s %-36s %5.1f %5.1f %5.1f   %5.1f %5.1f   %5.1f%n",
+                        drag.figure().kind().id(),
+                        name,
+                        busy[MOVES / 2],
+                        busy[MOVES * 99 / 100],
+                        busy[MOVES - 1],
+                        working[MOVES / 2],
+                        laying[MOVES / 2],
+                        wall[MOVES / 2]);
             }
 
             private void drag() {
@@ -171,13 +216,15 @@ public final class DragFigures {
                     fire(thumb, MouseEvent.MOUSE_PRESSED, 0);
                 }
                 final double width = ((Slider) part).getWidth();
-                final int at = Math.floorMod(moved, 2 * THERE_AND_BACK);
+                final int step = Math.floorMod(moved, 2 * THERE_AND_BACK);
                 final double share =
-                        Math.min(at, 2 * THERE_AND_BACK - at) / (double) THERE_AND_BACK;
+                        Math.min(step, 2 * THERE_AND_BACK - step) / (double) THERE_AND_BACK;
                 fire(thumb, MouseEvent.MOUSE_DRAGGED, share * width - thumb.getLayoutX());
             }
 
-            private void fire(final Node node, final EventType<MouseEvent> type, final double x) {
+            private static void fire(
+                    final Node node, final EventType<MouseEvent> type, final double x) {
+                final PickResult picked = new PickResult(node, x, 0);
                 Event.fireEvent(
                         node,
                         new MouseEvent(
@@ -198,48 +245,8 @@ public final class DragFigures {
                                 true,
                                 false,
                                 true,
-                                null));
-            }
-
-            private void shown(final long began, final long beganWall) {
-                if (moved >= 0) {
-                    busy[moved] = moving + since(began);
-                    wall[moved] = movingWall + (System.nanoTime() - beganWall) / NANOS;
-                }
-                moved++;
-                if (moved < MOVES) {
-                    move();
-                } else {
-                    say();
-                    next();
-                }
-            }
-
-            private void say() {
-                final String name =
-                        String.valueOf(
-                                part instanceof CheckBox box
-                                        ? box.getText()
-                                        : part.getAccessibleText());
-                System.out.printf(
-                        "%-24s %-34s %s;  %s%n",
-                        drag.figure().kind().id(), name, percentiles(busy), percentiles(wall));
+                                picked));
             }
         }
-    }
-
-    private static double since(final long from) {
-        return (THREADS.getCurrentThreadCpuTime() - from) / NANOS;
-    }
-
-    private static String percentiles(final double[] values) {
-        Arrays.sort(values);
-        return String.format(
-                Locale.ROOT,
-                "%5.1f %5.1f %5.1f %5.1f",
-                values[MOVES / 2],
-                values[MOVES * 95 / 100],
-                values[MOVES * 99 / 100],
-                values[MOVES - 1]);
     }
 }
