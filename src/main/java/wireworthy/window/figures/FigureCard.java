@@ -17,12 +17,14 @@ final class FigureCard extends VBox {
         drawing.accessibleTextProperty().bind(words);
         final Label said = Texts.paragraph("");
         said.textProperty().bind(words);
-        final VBox card = Cards.card(drawing);
+        // A square of the card's own colour: a move paints anew from here, not the page under it.
+        final VBox ground = new VBox(drawing);
+        ground.getStyleClass().add(Styles.FIGURE_GROUND);
         if (!model.knobs().isEmpty() || !model.ticks().isEmpty()) {
-            card.getChildren().add(new Handles(model.knobs(), model.ticks()));
+            ground.getChildren().add(new Handles(model.knobs(), model.ticks()));
         }
-        card.getChildren().addAll(toggle(said), said);
-        getChildren().addAll(card, Texts.soft(Texts.kept(tryThis)));
+        ground.getChildren().addAll(toggle(said), said);
+        getChildren().addAll(Cards.card(ground), Texts.soft(Texts.kept(tryThis)));
     }
 
     private static ToggleButton toggle(final Label said) {

@@ -145,7 +145,7 @@ final class FuseOrCable implements FigureModel<FuseOrCable.Shown> {
         /** Which is first, in a line. */
         String order() {
             return switch (first()) {
-                case FUSE -> "the fuse opens first, by more than a factor of ten";
+                case FUSE -> "the fuse opens first, by a factor of ten or more";
                 case CABLE -> "the cable can be too hot before the fuse opens";
                 case NEVER ->
                         "so little more than its rating need not open this fuse: the fault goes on"
@@ -268,6 +268,9 @@ final class FuseOrCable implements FigureModel<FuseOrCable.Shown> {
     }
 
     private static String heating(final Worked worked) {
+        if (worked.value(Quantity.ADIABATIC_TIME).isEmpty()) {
+            return "past them it gives heat away and the sum no longer holds";
+        }
         return Telling.lines(worked).stream()
                 .filter(line -> line.ref().equals(Ref.circuit(Quantity.ADIABATIC_TIME)))
                 .map(Line::numbers)

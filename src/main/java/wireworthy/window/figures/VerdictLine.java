@@ -21,9 +21,11 @@ final class VerdictLine extends Label {
 
     /** Says how it stands. */
     void say(final Verdict verdict, final String words) {
-        Stream.of(Verdict.values()).forEach(each -> getStyleClass().remove(each.style()));
-        getStyleClass().add(verdict.style());
-        setGraphic(verdict.icon().node());
+        if (!getStyleClass().contains(verdict.style())) {
+            Stream.of(Verdict.values()).forEach(each -> getStyleClass().remove(each.style()));
+            getStyleClass().add(verdict.style());
+            setGraphic(verdict.icon().node());
+        }
         setText(words);
     }
 

@@ -76,6 +76,7 @@ public final class Styles {
 
     // Live figures
     public static final String LIVE_FIGURE = "live-figure";
+    public static final String FIGURE_GROUND = "figure-ground";
     public static final String IN_WORDS = "in-words";
     public static final String HANDLE = "handle";
     public static final String HANDLE_NAME = "handle-name";

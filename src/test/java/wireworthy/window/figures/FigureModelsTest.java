@@ -184,13 +184,13 @@ class FigureModelsTest {
         return BuiltInFigures.of(kind);
     }
 
-    private static void move(final FigureModel<?> model, final int... stops) {
+    static void move(final FigureModel<?> model, final int... stops) {
         for (int i = 0; i < stops.length; i++) {
             model.knobs().get(i).stop().set(stops[i]);
         }
     }
 
-    private static double asked(final Quantity quantity, final String given) {
+    static double asked(final Quantity quantity, final String given) {
         final String question =
                 "{\"given\": {%s}, \"find\": \"%s\"}".formatted(given, quantity.id());
         return SOLVER.work(QuestionReader.read(JSON.readTree(question)))
@@ -198,7 +198,7 @@ class FigureModelsTest {
                 .orElse(Double.NaN);
     }
 
-    private static Offset<Double> near() {
+    static Offset<Double> near() {
         return Offset.offset(1e-9);
     }
 }
