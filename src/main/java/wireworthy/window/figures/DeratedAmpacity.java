@@ -123,7 +123,7 @@ final class DeratedAmpacity implements FigureModel<DeratedAmpacity.Shown> {
         }
 
         private static String sentence(final Factor factor) {
-            return "%s: the factor is %s, which leaves %s (%s)."
+            return "For %s the factor is %s, which leaves %s (%s)."
                     .formatted(factor.name(), factor.text(), factor.leftAmps(), factor.source());
         }
     }
@@ -234,7 +234,7 @@ final class DeratedAmpacity implements FigureModel<DeratedAmpacity.Shown> {
             final TradeFigure wall = TradeFigure.IN_THERMAL_INSULATION;
             factors.add(
                     new Factor(
-                            "inside wall insulation",
+                            "wall insulation around it",
                             wall.value(),
                             ampacity,
                             wall.source().text()));

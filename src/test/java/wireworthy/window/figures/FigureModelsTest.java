@@ -2,26 +2,25 @@ package wireworthy.window.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static wireworthy.window.figures.BuiltInFigures.SOLVER;
+import static wireworthy.window.figures.BuiltInFigures.of;
+import static wireworthy.window.figures.Engine.asked;
+import static wireworthy.window.figures.Engine.move;
+import static wireworthy.window.figures.Engine.near;
 
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tools.jackson.databind.json.JsonMapper;
 import wireworthy.lessons.Figure;
 import wireworthy.lessons.FigureKind;
 import wireworthy.lessons.FigureOption;
 import wireworthy.lessons.Handle;
 import wireworthy.rules.Quantity;
-import wireworthy.working.QuestionReader;
 
 /** What the figures show is what a plain question gives, wherever the handles stand. */
 class FigureModelsTest {
-    private static final JsonMapper JSON = new JsonMapper();
-
     @ParameterizedTest
     @CsvSource({"0, 0", "24, 0", "57, 1", "117, 2"})
     void theCurrentAtEachVoltage(final int powerStop, final int voltageStop) {
@@ -178,27 +177,5 @@ class FigureModelsTest {
         move(model, 195, 0, 0);
         assertThat(model.now().get().left()).isEmpty();
         assertThat(model.now().get().words()).contains("would take all the volts there are");
-    }
-
-    private static Figure of(final FigureKind kind) {
-        return BuiltInFigures.of(kind);
-    }
-
-    private static void move(final FigureModel<?> model, final int... stops) {
-        for (int i = 0; i < stops.length; i++) {
-            model.knobs().get(i).stop().set(stops[i]);
-        }
-    }
-
-    private static double asked(final Quantity quantity, final String given) {
-        final String question =
-                "{\"given\": {%s}, \"find\": \"%s\"}".formatted(given, quantity.id());
-        return SOLVER.work(QuestionReader.read(JSON.readTree(question)))
-                .value(quantity)
-                .orElse(Double.NaN);
-    }
-
-    private static Offset<Double> near() {
-        return Offset.offset(1e-9);
     }
 }
