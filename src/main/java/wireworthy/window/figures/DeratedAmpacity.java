@@ -58,7 +58,7 @@ final class DeratedAmpacity implements FigureModel<DeratedAmpacity.Shown> {
         }
 
         String leftAmps() {
-            return Telling.result(Quantity.AMPACITY, left);
+            return Telling.exact(Quantity.AMPACITY, left);
         }
     }
 
@@ -92,7 +92,7 @@ final class DeratedAmpacity implements FigureModel<DeratedAmpacity.Shown> {
         }
 
         String amps() {
-            return Telling.result(Quantity.FUSE_CEILING, ampacity);
+            return Telling.exact(Quantity.FUSE_CEILING, ampacity);
         }
 
         boolean usable() {

@@ -18,6 +18,7 @@ final class FigureCard extends VBox {
         final Label said = Texts.paragraph("");
         said.textProperty().bind(words);
         final VBox card = Cards.card(drawing);
+        model.picks().forEach(pick -> card.getChildren().add(new PickHandle(pick)));
         if (!model.knobs().isEmpty() || !model.ticks().isEmpty()) {
             card.getChildren().add(new Handles(model.knobs(), model.ticks()));
         }

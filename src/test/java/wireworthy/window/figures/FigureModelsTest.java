@@ -38,10 +38,49 @@ class FigureModelsTest {
                                                         Quantity.LOAD_CURRENT,
                                                         "\"load-power\": \"%s W\", \"supply-voltage\": \"%s V\""
                                                                 .formatted(
-                                                                        shown.power(),
-                                                                        at.voltage())),
+                                                                        at.power(), at.voltage())),
                                                 near()));
         assertThat(shown.voltages().indexOf(shown.chosen())).isEqualTo(voltageStop);
+    }
+
+    @Test
+    void withTheCurrentHeldThePowerFollowsTheVoltage() {
+        final PowerCurrentVoltage model =
+                new PowerCurrentVoltage(of(FigureKind.POWER_CURRENT_VOLTAGE), SOLVER);
+        model.picks().get(0).chosen().set(PowerCurrentVoltage.Held.CURRENT.ordinal());
+        model.knobs().get(1).stop().set(1);
+        final PowerCurrentVoltage.Shown shown = model.now().get();
+        assertThat(shown.chosen().current()).isCloseTo(4.5, near());
+        assertThat(shown.chosen().power())
+                .isCloseTo(
+                        asked(Quantity.POWER, "\"voltage\": \"24 V\", \"current\": \"4.5 A\""),
+                        near());
+        assertThat(shown.words()).startsWith("The current is held.").contains("108 W at 24 V");
+        model.picks().get(0).chosen().set(PowerCurrentVoltage.Held.POWER.ordinal());
+        assertThat(model.now().get().chosen().power()).isCloseTo(108, near());
+    }
+
+    @Test
+    void onlyWhatIsNotHeldCanBeMoved() {
+        final PowerCurrentVoltage model =
+                new PowerCurrentVoltage(of(FigureKind.POWER_CURRENT_VOLTAGE), SOLVER);
+        final Knob power = model.knobs().get(0);
+        final Knob voltage = model.knobs().get(1);
+        assertThat(List.of(power.offered().get(), voltage.offered().get()))
+                .containsExactly(true, false);
+        for (final int held : List.of(1, 2)) {
+            model.picks().get(0).chosen().set(held);
+            assertThat(List.of(power.offered().get(), voltage.offered().get()))
+                    .containsExactly(false, true);
+        }
+    }
+
+    @Test
+    void floorAndCeilingReadAsInTheWorkedExample() {
+        final FuseBetween model = new FuseBetween(of(FigureKind.FUSE_BETWEEN), SOLVER);
+        assertThat(model.now().get().floorAmps()).isEqualTo("11.63 A");
+        assertThat(model.now().get().ceilingAmps()).isEqualTo("17.4 A");
+        assertThat(model.now().get().words()).contains("rounded up", "rounded down");
     }
 
     @ParameterizedTest
