@@ -45,24 +45,6 @@ final class DeratedAmpacity implements FigureModel<DeratedAmpacity.Shown> {
     private final ObjectBinding<Shown> now;
 
     /**
-     * What one thing takes away.
-     *
-     * @param name what it is: "45 °C around it"
-     * @param value the factor; 0 where nothing is left
-     * @param left A after it and those before it
-     * @param source where the factor is published
-     */
-    record Factor(String name, double value, double left, String source) {
-        String text() {
-            return FigureText.number(value, Dimension.FACTOR, 3);
-        }
-
-        String leftAmps() {
-            return Telling.exact(Quantity.AMPACITY, left);
-        }
-    }
-
-    /**
      * What is drawn.
      *
      * @param cable the section with its table and insulation

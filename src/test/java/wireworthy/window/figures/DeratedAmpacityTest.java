@@ -53,7 +53,7 @@ class DeratedAmpacityTest {
                                 inWall,
                                 table);
         final DeratedAmpacity.Shown shown = model.now().get();
-        final List<DeratedAmpacity.Factor> factors = shown.factors();
+        final List<Factor> factors = shown.factors();
         assertThat(shown.inTable()).isCloseTo(asked(Quantity.TABLE_AMPACITY, given), near());
         assertThat(factors.get(0).value()).isCloseTo(asked(Quantity.AMBIENT_FACTOR, given), near());
         assertThat(factors.get(1).value()).isCloseTo(asked(Quantity.BUNDLE_FACTOR, given), near());

@@ -41,10 +41,8 @@ class FourWaysTest {
         assertThat(shown.asItIs().drop()).isCloseTo(asked(Quantity.DROP, given()), near());
         assertThat(shown.asItIs().share()).isCloseTo(asked(Quantity.DROP_PERCENT, given()), near());
         assertThat(shown.ways()).hasSameSizeAs(remedies()).hasSizeGreaterThan(2);
-        assertThat(shown.ways()).allMatch(FourWays.Way::within);
-        assertThat(shown.ways())
-                .extracting(FourWays.Way::share)
-                .allMatch(share -> share <= 0.03001);
+        assertThat(shown.ways()).allMatch(Way::within);
+        assertThat(shown.ways()).extracting(Way::share).allMatch(share -> share <= 0.03001);
     }
 
     @Test
@@ -57,7 +55,7 @@ class FourWaysTest {
     @Test
     void copperIsSectionTimesLengthOutAndBackOfAllCircuits() {
         assertThat(model.now().get().asItIs().copper()).isCloseTo(2.5e-6 * 14, tiny());
-        final List<FourWays.Way> ways = model.now().get().ways();
+        final List<Way> ways = model.now().get().ways();
         assertThat(ways.get(0).copper()).isCloseTo(2.5e-6 * 2 * remedies().get(0).value(), tiny());
         assertThat(ways.get(1).copper()).isCloseTo(3 * 2.5e-6 * 14, tiny());
         assertThat(ways.get(2).copper()).isCloseTo(remedies().get(2).value() * 14, tiny());
