@@ -110,7 +110,8 @@ public final class Telling {
         return value < 0 ? "(" + text + ")" : text;
     }
 
-    private static String exact(final Quantity quantity, final double value) {
+    /** As in the lines of a working: four figures, floors rounded up, ceilings rounded down. */
+    public static String exact(final Quantity quantity, final double value) {
         return text(quantity, value, IN_WORKINGS);
     }
 

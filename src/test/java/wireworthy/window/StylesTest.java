@@ -38,6 +38,8 @@ class StylesTest {
                     "text-field",
                     "box",
                     "radio-button",
+                    "radio",
+                    "dot",
                     "check-box",
                     "mark",
                     "slider",

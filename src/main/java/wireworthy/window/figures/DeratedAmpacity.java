@@ -45,24 +45,6 @@ final class DeratedAmpacity implements FigureModel<DeratedAmpacity.Shown> {
     private final ObjectBinding<Shown> now;
 
     /**
-     * What one thing takes away.
-     *
-     * @param name what it is: "45 °C around it"
-     * @param value the factor; 0 where nothing is left
-     * @param left A after it and those before it
-     * @param source where the factor is published
-     */
-    record Factor(String name, double value, double left, String source) {
-        String text() {
-            return FigureText.number(value, Dimension.FACTOR, 3);
-        }
-
-        String leftAmps() {
-            return Telling.result(Quantity.AMPACITY, left);
-        }
-    }
-
-    /**
      * What is drawn.
      *
      * @param cable the section with its table and insulation
@@ -92,7 +74,7 @@ final class DeratedAmpacity implements FigureModel<DeratedAmpacity.Shown> {
         }
 
         String amps() {
-            return Telling.result(Quantity.FUSE_CEILING, ampacity);
+            return Telling.exact(Quantity.FUSE_CEILING, ampacity);
         }
 
         boolean usable() {
@@ -123,7 +105,7 @@ final class DeratedAmpacity implements FigureModel<DeratedAmpacity.Shown> {
         }
 
         private static String sentence(final Factor factor) {
-            return "%s: the factor is %s, which leaves %s (%s)."
+            return "For %s the factor is %s, which leaves %s (%s)."
                     .formatted(factor.name(), factor.text(), factor.leftAmps(), factor.source());
         }
     }
@@ -234,7 +216,7 @@ final class DeratedAmpacity implements FigureModel<DeratedAmpacity.Shown> {
             final TradeFigure wall = TradeFigure.IN_THERMAL_INSULATION;
             factors.add(
                     new Factor(
-                            "inside wall insulation",
+                            "wall insulation around it",
                             wall.value(),
                             ampacity,
                             wall.source().text()));

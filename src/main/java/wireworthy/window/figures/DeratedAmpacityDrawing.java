@@ -60,7 +60,7 @@ final class DeratedAmpacityDrawing extends Drawing {
             final boolean used = i <= shown.factors().size();
             rows.get(i).see(used);
             if (used) {
-                final DeratedAmpacity.Factor factor = shown.factors().get(i - 1);
+                final Factor factor = shown.factors().get(i - 1);
                 rows.get(i)
                         .show(
                                 factor.name(),

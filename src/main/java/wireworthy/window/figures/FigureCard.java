@@ -20,6 +20,7 @@ final class FigureCard extends VBox {
         // A square of the card's own colour: a move paints anew from here, not the page under it.
         final VBox ground = new VBox(drawing);
         ground.getStyleClass().add(Styles.FIGURE_GROUND);
+        model.picks().forEach(pick -> ground.getChildren().add(new PickHandle(pick)));
         if (!model.knobs().isEmpty() || !model.ticks().isEmpty()) {
             ground.getChildren().add(new Handles(model.knobs(), model.ticks()));
         }

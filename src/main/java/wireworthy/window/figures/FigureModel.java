@@ -17,6 +17,11 @@ interface FigureModel<S extends Told> {
         return List.of();
     }
 
+    /** What is picked by name, in the order shown. */
+    default List<Pick> picks() {
+        return List.of();
+    }
+
     /** What is to be shown now; follows the handles. */
     ObservableValue<S> now();
 }

@@ -40,7 +40,7 @@ final class FourWaysDrawing extends Drawing {
             Label drop,
             Label percent,
             Label copper) {
-        void show(final FourWays.Way way) {
+        void show(final Way way) {
             name.setText(way.name());
             change.setText(way.change());
             drop.setText((way.within() ? "✓ " : "✗ ") + way.dropVolts());
@@ -78,12 +78,12 @@ final class FourWaysDrawing extends Drawing {
                 text(Styles.SMALL));
     }
 
-    private static Stream<FourWays.Way> all(final FourWays.Shown shown) {
+    private static Stream<Way> all(final FourWays.Shown shown) {
         return Stream.concat(Stream.of(shown.asItIs()), shown.ways().stream());
     }
 
     private void show(final FourWays.Shown shown) {
-        final List<FourWays.Way> ways = all(shown).toList();
+        final List<Way> ways = all(shown).toList();
         for (int i = 0; i < ROWS; i++) {
             final boolean used = i < ways.size();
             rows.get(i).parts().forEach(part -> part.setVisible(used));
@@ -107,7 +107,7 @@ final class FourWaysDrawing extends Drawing {
         put(limitWord, Pos.TOP_CENTER, mark, 0.2);
         put(dropWord, Pos.TOP_RIGHT, width - COPPER, 0.2);
         put(copperWord, Pos.TOP_RIGHT, width, 0.2);
-        final List<FourWays.Way> ways = all(now.getValue()).toList();
+        final List<Way> ways = all(now.getValue()).toList();
         for (int i = 0; i < ways.size(); i++) {
             draw(rows.get(i), ways.get(i), TOP + i * ROW, width);
         }
@@ -116,7 +116,7 @@ final class FourWaysDrawing extends Drawing {
         verdict.lay(em(), width, TOP + ROWS * ROW + 0.2);
     }
 
-    private void draw(final Row row, final FourWays.Way way, final double y, final double width) {
+    private void draw(final Row row, final Way way, final double y, final double width) {
         final double room = width - FIGURES - COPPER - NAMES;
         final double share = way.drop() / way.limit() / limitsShown();
         put(row.name(), Pos.TOP_LEFT, 0, y - 0.3);
@@ -129,7 +129,7 @@ final class FourWaysDrawing extends Drawing {
     }
 
     private double limitsShown() {
-        final FourWays.Way most = now.getValue().asItIs();
+        final Way most = now.getValue().asItIs();
         return Math.max(LIMITS_SHOWN, HEADROOM * most.drop() / most.limit());
     }
 }

@@ -58,11 +58,11 @@ final class FuseBetween implements FigureModel<FuseBetween.Shown> {
         }
 
         String floorAmps() {
-            return Telling.result(Quantity.FUSE_FLOOR, floor);
+            return Telling.exact(Quantity.FUSE_FLOOR, floor);
         }
 
         String ceilingAmps() {
-            return Telling.result(Quantity.FUSE_CEILING, ceiling);
+            return Telling.exact(Quantity.FUSE_CEILING, ceiling);
         }
 
         boolean fits() {
@@ -88,7 +88,7 @@ final class FuseBetween implements FigureModel<FuseBetween.Shown> {
         @Override
         public String words() {
             final String between =
-                    "The floor is %s: %s. The ceiling is %s: %s. "
+                    "The floor, rounded up, is %s: %s. The ceiling, rounded down, is %s: %s. "
                             .formatted(floorAmps(), floorFrom, ceilingAmps(), ceilingFrom);
             return between + (fits() ? fitWords() : noneWords());
         }

@@ -40,11 +40,11 @@ record Guard(String place, double rating, double floor, double ceiling, String c
     }
 
     String floorAmps() {
-        return Telling.result(Quantity.FUSE_FLOOR, floor);
+        return Telling.exact(Quantity.FUSE_FLOOR, floor);
     }
 
     String ceilingAmps() {
-        return Telling.result(Quantity.FUSE_CEILING, ceiling);
+        return Telling.exact(Quantity.FUSE_CEILING, ceiling);
     }
 
     /** What comes of it. */

@@ -1,8 +1,12 @@
 package wireworthy.window.figures;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleIntegerProperty;
 import wireworthy.lessons.Handle;
 import wireworthy.rules.FigureText;
@@ -18,6 +22,7 @@ final class Knob {
     private final IntToDoubleFunction values;
     private final int last;
     private final IntegerProperty stop;
+    private final BooleanProperty offered = new SimpleBooleanProperty(true);
 
     private Knob(
             final String label,
@@ -92,6 +97,19 @@ final class Knob {
     /** Whether it has more than one stop. */
     boolean moves() {
         return last > 0;
+    }
+
+    /** Whether it can be moved as things stand; else it is not seen. */
+    BooleanProperty offered() {
+        return offered;
+    }
+
+    /** Moves to the stop nearest to a value, SI. */
+    void moveTo(final double si) {
+        IntStream.rangeClosed(0, last)
+                .boxed()
+                .min(Comparator.comparingDouble(each -> Math.abs(at(each) - si)))
+                .ifPresent(stop::set);
     }
 
     /** SI, where it stands. */

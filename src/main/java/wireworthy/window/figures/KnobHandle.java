@@ -29,6 +29,8 @@ final class KnobHandle extends VBox {
         final StringExpression text = Bindings.createStringBinding(knob::text, knob.stop());
         slider.accessibleTextProperty().bind(Bindings.concat(knob.label(), ", ", text));
         getChildren().addAll(says(text), slider);
+        visibleProperty().bind(knob.offered());
+        managedProperty().bind(knob.offered());
     }
 
     private TextFlow says(final StringExpression text) {

@@ -118,7 +118,7 @@ final class LampsOnAFeedDrawing extends Drawing {
         lay(battery, middle - 1.2, TOP - 1, 2.4, 2);
         lay(fuse, (left + middle) / 2 - 1.2, TOP - 0.45, 2.4, 0.9);
         put(fuseWord, Pos.TOP_CENTER, (left + middle) / 2, TOP - 1.9);
-        put(volts, Pos.TOP_LEFT, middle + 1.6, TOP - 1.6);
+        put(volts, Pos.TOP_LEFT, middle + 1.6, TOP - 1.9);
         put(feedAmps, Pos.TOP_RIGHT, left - 0.8, TOP - 0.8);
     }
 

@@ -1,11 +1,13 @@
 package wireworthy.window.figures;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.ObjectBinding;
+import javafx.beans.property.SimpleIntegerProperty;
 import wireworthy.lessons.Figure;
 import wireworthy.lessons.FigureOption;
 import wireworthy.rules.Quantity;
@@ -13,21 +15,38 @@ import wireworthy.working.Line;
 import wireworthy.working.Solver;
 import wireworthy.working.Telling;
 
-/** The current one power draws at each system voltage. */
+/** Power, current and voltage: one is held, another moved, and the third follows. */
 final class PowerCurrentVoltage implements FigureModel<PowerCurrentVoltage.Shown> {
+    /** What can be held, in the order shown. */
+    enum Held {
+        VOLTAGE,
+        POWER,
+        CURRENT;
+
+        String words() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
     private final Solver solver;
     private final Knob power;
     private final Knob voltage;
-    private final double mostCurrent;
+    private final Pick held =
+            new Pick(
+                    "held:",
+                    Stream.of(Held.values()).map(Held::words).toList(),
+                    new SimpleIntegerProperty(0));
     private final ObjectBinding<Shown> now;
+    private Held before = Held.VOLTAGE;
+    private double heldCurrent;
 
     /**
-     * The current at one voltage.
+     * Power and current at one voltage.
      *
-     * @param line how it is worked
+     * @param line how the one that follows is worked
      * @param chosen whether the handle stands at this voltage
      */
-    record AtVoltage(double voltage, double current, Line line, boolean chosen) {
+    record AtVoltage(double voltage, double current, double power, Line line, boolean chosen) {
         String volts() {
             return Telling.result(Quantity.SUPPLY_VOLTAGE, voltage);
         }
@@ -35,15 +54,19 @@ final class PowerCurrentVoltage implements FigureModel<PowerCurrentVoltage.Shown
         String amps() {
             return Telling.result(Quantity.LOAD_CURRENT, current);
         }
+
+        String watts() {
+            return Telling.result(Quantity.LOAD_POWER, power);
+        }
     }
 
     /**
      * What is drawn.
      *
-     * @param power W
-     * @param mostCurrent A, the most any setting of the handles gives
+     * @param held what stays while another is moved
+     * @param most the most any setting of the handles gives of what the bars show
      */
-    record Shown(double power, List<AtVoltage> voltages, double mostCurrent) implements Told {
+    record Shown(Held held, List<AtVoltage> voltages, double most) implements Told {
         public Shown {
             voltages = List.copyOf(voltages);
         }
@@ -53,21 +76,37 @@ final class PowerCurrentVoltage implements FigureModel<PowerCurrentVoltage.Shown
             return voltages.stream().filter(AtVoltage::chosen).findFirst().orElseThrow();
         }
 
+        /** What a bar shows: the power where the current is held, else the current. */
+        double bar(final AtVoltage at) {
+            return held == Held.CURRENT ? at.power() : at.current();
+        }
+
+        String barText(final AtVoltage at) {
+            return held == Held.CURRENT ? at.watts() : at.amps();
+        }
+
         @Override
         public String words() {
             final String others =
                     voltages.stream()
                             .filter(each -> !each.chosen())
-                            .map(each -> each.amps() + " at " + each.volts())
+                            .map(each -> barText(each) + " at " + each.volts())
                             .collect(Collectors.joining(" and "));
-            final String first =
-                    "A load of %s draws %s at %s: %s."
-                            .formatted(
-                                    Telling.result(Quantity.LOAD_POWER, power),
-                                    chosen().amps(),
-                                    chosen().volts(),
-                                    chosen().line().numbers());
-            return others.isEmpty() ? first : first + " The same load would draw " + others + ".";
+            final String first = "The %s is held. ".formatted(held.words()) + sentence();
+            final String same =
+                    held == Held.CURRENT
+                            ? " The same current would bring "
+                            : " The same load would draw ";
+            return others.isEmpty() ? first : first + same + others + ".";
+        }
+
+        private String sentence() {
+            final AtVoltage at = chosen();
+            return held == Held.CURRENT
+                    ? "A current of %s brings %s at %s: %s."
+                            .formatted(at.amps(), at.watts(), at.volts(), at.line().numbers())
+                    : "A load of %s draws %s at %s: %s."
+                            .formatted(at.watts(), at.amps(), at.volts(), at.line().numbers());
         }
     }
 
@@ -75,13 +114,36 @@ final class PowerCurrentVoltage implements FigureModel<PowerCurrentVoltage.Shown
         this.solver = solver;
         power = Knob.of("power of the load", figure.handle(FigureOption.LOAD_POWER));
         voltage = Knob.of("supply voltage", figure.handle(FigureOption.SUPPLY_VOLTAGE));
-        mostCurrent = line(power.greatest(), voltage.smallest()).value();
-        now = Bindings.createObjectBinding(this::shown, power.stop(), voltage.stop());
+        hold();
+        held.chosen().addListener(changed -> hold());
+        now =
+                Bindings.createObjectBinding(
+                        this::shown, power.stop(), voltage.stop(), held.chosen());
+    }
+
+    /** What stands at the moment is what is held; the knob of what is held goes away. */
+    private void hold() {
+        if (before == Held.CURRENT) {
+            power.moveTo(product(voltage.value(), heldCurrent).value());
+        }
+        heldCurrent = line(power.value(), voltage.value()).value();
+        before = held();
+        power.offered().set(held() == Held.VOLTAGE);
+        voltage.offered().set(held() != Held.VOLTAGE);
+    }
+
+    private Held held() {
+        return Held.values()[held.chosen().get()];
     }
 
     @Override
     public List<Knob> knobs() {
         return Stream.of(power, voltage).filter(Knob::moves).toList();
+    }
+
+    @Override
+    public List<Pick> picks() {
+        return List.of(held);
     }
 
     @Override
@@ -91,19 +153,33 @@ final class PowerCurrentVoltage implements FigureModel<PowerCurrentVoltage.Shown
 
     private Shown shown() {
         return new Shown(
-                power.value(),
+                held(),
                 IntStream.rangeClosed(0, voltage.last()).mapToObj(this::atVoltage).toList(),
-                mostCurrent);
+                held() == Held.CURRENT
+                        ? product(voltage.greatest(), heldCurrent).value()
+                        : line(power.greatest(), voltage.smallest()).value());
     }
 
     private AtVoltage atVoltage(final int stop) {
-        final Line line = line(power.value(), voltage.at(stop));
-        return new AtVoltage(voltage.at(stop), line.value(), line, stop == voltage.stop().get());
+        final double volts = voltage.at(stop);
+        final boolean chosen = stop == voltage.stop().get();
+        if (held() == Held.CURRENT) {
+            final Line line = product(volts, heldCurrent);
+            return new AtVoltage(volts, heldCurrent, line.value(), line, chosen);
+        }
+        final Line line = line(power.value(), volts);
+        return new AtVoltage(volts, line.value(), power.value(), line, chosen);
     }
 
     private Line line(final double watts, final double volts) {
         final Asking asking =
                 new Asking().with(Quantity.LOAD_POWER, watts).with(Quantity.SUPPLY_VOLTAGE, volts);
         return Telling.lines(asking.find(solver, Quantity.LOAD_CURRENT)).get(0);
+    }
+
+    private Line product(final double volts, final double amps) {
+        final Asking asking =
+                new Asking().with(Quantity.VOLTAGE, volts).with(Quantity.CURRENT, amps);
+        return Telling.lines(asking.find(solver, Quantity.POWER)).get(0);
     }
 }

@@ -8,7 +8,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import wireworthy.window.parts.Styles;
 
-/** A bar of current for each voltage; the chosen one is copper and carries its sum. */
+/** A bar of what follows for each voltage; the chosen one is copper and carries its sum. */
 final class PowerCurrentVoltageDrawing extends Drawing {
     private static final double TOP = 3.8;
     private static final double ROW = 2.4;
@@ -22,9 +22,9 @@ final class PowerCurrentVoltageDrawing extends Drawing {
     private final List<Row> rows;
 
     private record Row(Label volts, Region track, Region bar, Label amps) {
-        void show(final PowerCurrentVoltage.AtVoltage at) {
+        void show(final PowerCurrentVoltage.AtVoltage at, final String bars) {
             volts.setText(at.volts());
-            amps.setText(at.amps());
+            amps.setText(bars);
             Stream.of(volts, amps, bar).forEach(each -> mark(each.getStyleClass(), at.chosen()));
         }
 
@@ -52,7 +52,8 @@ final class PowerCurrentVoltageDrawing extends Drawing {
         formula.setText(shown.chosen().line().formula());
         numbers.setText(shown.chosen().line().numbers());
         for (int i = 0; i < rows.size(); i++) {
-            rows.get(i).show(shown.voltages().get(i));
+            final PowerCurrentVoltage.AtVoltage at = shown.voltages().get(i);
+            rows.get(i).show(at, shown.barText(at));
         }
         requestLayout();
     }
@@ -77,7 +78,7 @@ final class PowerCurrentVoltageDrawing extends Drawing {
             final double y,
             final double width) {
         final double room = width - NAMES - AMPS;
-        final double length = room * at.current() / now.getValue().mostCurrent();
+        final double length = room * now.getValue().bar(at) / now.getValue().most();
         put(row.volts(), Pos.TOP_RIGHT, NAMES - 0.6, y);
         lay(row.track(), NAMES, y + 0.25, room, BAR);
         lay(row.bar(), NAMES, y + 0.25, length, BAR);

@@ -41,7 +41,7 @@ final class WhereTheCableThins implements FigureModel<WhereTheCableThins.Shown> 
      */
     record Stretch(String section, double ampacity, double floor, OptionalDouble smallest) {
         String amps() {
-            return Telling.result(Quantity.AMPACITY, ampacity);
+            return Telling.exact(Quantity.AMPACITY, ampacity);
         }
     }
 

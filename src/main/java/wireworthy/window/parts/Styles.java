@@ -107,6 +107,7 @@ public final class Styles {
     public static final String HEAT_LINE = "heat-line";
     public static final String FUSE_BAND = "fuse-band";
     public static final String COPPER_AREA = "copper-area";
+    public static final String PICK = "pick";
     public static final String SWITCH = "switch";
 
     // Lists at the side, lessons and tables

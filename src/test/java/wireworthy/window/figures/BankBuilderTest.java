@@ -2,9 +2,9 @@ package wireworthy.window.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static wireworthy.window.figures.BuiltInFigures.SOLVER;
-import static wireworthy.window.figures.FigureModelsTest.asked;
-import static wireworthy.window.figures.FigureModelsTest.move;
-import static wireworthy.window.figures.FigureModelsTest.near;
+import static wireworthy.window.figures.Engine.asked;
+import static wireworthy.window.figures.Engine.move;
+import static wireworthy.window.figures.Engine.near;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

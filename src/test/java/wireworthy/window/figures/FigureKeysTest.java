@@ -90,7 +90,11 @@ class FigureKeysTest extends ApplicationTest {
     }
 
     private Set<Node> movable() {
-        return lookup(node -> node instanceof Slider || node instanceof CheckBox).queryAll();
+        return lookup(
+                        node ->
+                                !node.isDisabled()
+                                        && (node instanceof Slider || node instanceof CheckBox))
+                .queryAll();
     }
 
     private void tabTo(final String name) {

@@ -2,26 +2,25 @@ package wireworthy.window.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static wireworthy.window.figures.BuiltInFigures.SOLVER;
+import static wireworthy.window.figures.BuiltInFigures.of;
+import static wireworthy.window.figures.Engine.asked;
+import static wireworthy.window.figures.Engine.move;
+import static wireworthy.window.figures.Engine.near;
 
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import tools.jackson.databind.json.JsonMapper;
 import wireworthy.lessons.Figure;
 import wireworthy.lessons.FigureKind;
 import wireworthy.lessons.FigureOption;
 import wireworthy.lessons.Handle;
 import wireworthy.rules.Quantity;
-import wireworthy.working.QuestionReader;
 
 /** What the figures show is what a plain question gives, wherever the handles stand. */
 class FigureModelsTest {
-    private static final JsonMapper JSON = new JsonMapper();
-
     @ParameterizedTest
     @CsvSource({"0, 0", "24, 0", "57, 1", "117, 2"})
     void theCurrentAtEachVoltage(final int powerStop, final int voltageStop) {
@@ -39,10 +38,49 @@ class FigureModelsTest {
                                                         Quantity.LOAD_CURRENT,
                                                         "\"load-power\": \"%s W\", \"supply-voltage\": \"%s V\""
                                                                 .formatted(
-                                                                        shown.power(),
-                                                                        at.voltage())),
+                                                                        at.power(), at.voltage())),
                                                 near()));
         assertThat(shown.voltages().indexOf(shown.chosen())).isEqualTo(voltageStop);
+    }
+
+    @Test
+    void withTheCurrentHeldThePowerFollowsTheVoltage() {
+        final PowerCurrentVoltage model =
+                new PowerCurrentVoltage(of(FigureKind.POWER_CURRENT_VOLTAGE), SOLVER);
+        model.picks().get(0).chosen().set(PowerCurrentVoltage.Held.CURRENT.ordinal());
+        model.knobs().get(1).stop().set(1);
+        final PowerCurrentVoltage.Shown shown = model.now().get();
+        assertThat(shown.chosen().current()).isCloseTo(4.5, near());
+        assertThat(shown.chosen().power())
+                .isCloseTo(
+                        asked(Quantity.POWER, "\"voltage\": \"24 V\", \"current\": \"4.5 A\""),
+                        near());
+        assertThat(shown.words()).startsWith("The current is held.").contains("108 W at 24 V");
+        model.picks().get(0).chosen().set(PowerCurrentVoltage.Held.POWER.ordinal());
+        assertThat(model.now().get().chosen().power()).isCloseTo(108, near());
+    }
+
+    @Test
+    void onlyWhatIsNotHeldCanBeMoved() {
+        final PowerCurrentVoltage model =
+                new PowerCurrentVoltage(of(FigureKind.POWER_CURRENT_VOLTAGE), SOLVER);
+        final Knob power = model.knobs().get(0);
+        final Knob voltage = model.knobs().get(1);
+        assertThat(List.of(power.offered().get(), voltage.offered().get()))
+                .containsExactly(true, false);
+        for (final int held : List.of(1, 2)) {
+            model.picks().get(0).chosen().set(held);
+            assertThat(List.of(power.offered().get(), voltage.offered().get()))
+                    .containsExactly(false, true);
+        }
+    }
+
+    @Test
+    void floorAndCeilingReadAsInTheWorkedExample() {
+        final FuseBetween model = new FuseBetween(of(FigureKind.FUSE_BETWEEN), SOLVER);
+        assertThat(model.now().get().floorAmps()).isEqualTo("11.63 A");
+        assertThat(model.now().get().ceilingAmps()).isEqualTo("17.4 A");
+        assertThat(model.now().get().words()).contains("rounded up", "rounded down");
     }
 
     @ParameterizedTest
@@ -178,27 +216,5 @@ class FigureModelsTest {
         move(model, 195, 0, 0);
         assertThat(model.now().get().left()).isEmpty();
         assertThat(model.now().get().words()).contains("would take all the volts there are");
-    }
-
-    private static Figure of(final FigureKind kind) {
-        return BuiltInFigures.of(kind);
-    }
-
-    static void move(final FigureModel<?> model, final int... stops) {
-        for (int i = 0; i < stops.length; i++) {
-            model.knobs().get(i).stop().set(stops[i]);
-        }
-    }
-
-    static double asked(final Quantity quantity, final String given) {
-        final String question =
-                "{\"given\": {%s}, \"find\": \"%s\"}".formatted(given, quantity.id());
-        return SOLVER.work(QuestionReader.read(JSON.readTree(question)))
-                .value(quantity)
-                .orElse(Double.NaN);
-    }
-
-    static Offset<Double> near() {
-        return Offset.offset(1e-9);
     }
 }

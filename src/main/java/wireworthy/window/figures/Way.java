@@ -1,0 +1,46 @@
+package wireworthy.window.figures;
+
+import wireworthy.facts.StandardSizes;
+import wireworthy.rules.Dimension;
+import wireworthy.rules.FigureText;
+import wireworthy.rules.Quantity;
+import wireworthy.working.Telling;
+
+/**
+ * One way to lay the circuit.
+ *
+ * @param name "a shorter run"
+ * @param change what it takes: "3.37 m one way"
+ * @param drop V
+ * @param share of the supply
+ * @param limit V
+ * @param copper m3, section times length out and back, of all circuits together
+ */
+record Way(String name, String change, double drop, double share, double limit, double copper) {
+    boolean within() {
+        return drop <= limit * (1 + StandardSizes.SAME);
+    }
+
+    String dropVolts() {
+        return Telling.result(Quantity.DROP, drop);
+    }
+
+    String percent() {
+        return Telling.result(Quantity.DROP_PERCENT, share);
+    }
+
+    String copperText() {
+        return FigureText.number(copper, Dimension.AREA, 3) + " mm²·m";
+    }
+
+    String words() {
+        return "%s, %s: %s or %s, %s; copper %s."
+                .formatted(
+                        name,
+                        change,
+                        dropVolts(),
+                        percent(),
+                        within() ? "within the limit" : "past the limit",
+                        copperText());
+    }
+}
