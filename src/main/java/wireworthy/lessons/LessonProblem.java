@@ -9,7 +9,7 @@ package wireworthy.lessons;
  * @param remedy what to do about it
  */
 public record LessonProblem(String file, int line, String message, String remedy) {
-    /** The whole of it on one line: "05-voltage-drop.md, line 12: ...". */
+    /** The whole of it on one line: "12-voltage-drop.md, line 12: ...". */
     public String text() {
         return "%s, line %d: %s. %s".formatted(file, line, message, remedy);
     }

@@ -2,6 +2,7 @@ package wireworthy.lessons;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import java.util.Optional;
@@ -65,13 +66,6 @@ class BuiltInLessonsTest {
     }
 
     @Test
-    void fiveLessonsStandInReadingOrder() {
-        assertThat(LESSONS.contents())
-                .extracting(LessonHeading::id)
-                .startsWith("power", "current", "parallel-loads", "fuse-margin", "voltage-drop");
-    }
-
-    @Test
     void allReadWithoutProblems() {
         assertThat(LESSONS.problems()).isEmpty();
     }
@@ -89,8 +83,8 @@ class BuiltInLessonsTest {
 
     @ParameterizedTest
     @MethodSource("lessons")
-    void hasTwoToFourScreensOfAtMost250Words(final Lesson lesson) {
-        assertThat(lesson.screens()).hasSizeBetween(2, 4);
+    void hasTwoToFiveScreensOfAtMost250Words(final Lesson lesson) {
+        assertThat(lesson.screens()).hasSizeBetween(2, 5);
         assertThat(lesson.screens())
                 .allSatisfy(screen -> assertThat(words(text(screen))).isLessThanOrEqualTo(250));
     }
@@ -123,11 +117,11 @@ class BuiltInLessonsTest {
 
     @ParameterizedTest
     @MethodSource("lessons")
-    void holdsOneFigureOneWorkedExampleACautionAndThreeQuestions(final Lesson lesson) {
-        assertThat(blocks(lesson, Block.LiveFigure.class)).hasSize(1);
-        assertThat(blocks(lesson, Block.WorkedExample.class)).hasSize(1);
+    void holdsFiguresAWorkedExampleACautionAndThreeToFiveQuestions(final Lesson lesson) {
+        assertThat(blocks(lesson, Block.LiveFigure.class)).hasSizeBetween(1, 2);
+        assertThat(blocks(lesson, Block.WorkedExample.class)).isNotEmpty();
         assertThat(blocks(lesson, Block.CautionBox.class)).isNotEmpty();
-        assertThat(templates(lesson)).hasSize(3);
+        assertThat(templates(lesson)).hasSizeBetween(3, 5).doesNotHaveDuplicates();
     }
 
     @ParameterizedTest
@@ -161,25 +155,31 @@ class BuiltInLessonsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "power,          load-current,    4.5",
-        "current,        supply-current,  17.647",
-        "parallel-loads, circuit-current, 8.5",
-        "fuse-margin,    fuse,            15",
-        "voltage-drop,   drop,            0.8027"
+        "before-you-touch,  short-circuit-current, 2520",
+        "rating-plate,      load-power,            156",
+        "power,             load-current,          4.5",
+        "circuits,          loop-length,           13",
+        "parallel-loads,    circuit-current,       8.5",
+        "fuse-place,        short-circuit-current, 168.449",
+        "fuse-margin,       fuse,                  10",
+        "cable,             section,               2.454e-6",
+        "ampacity,          ampacity,              15.563",
+        "floor-and-ceiling, fuse,                  15",
+        "voltage-drop,      drop,                  0.8027"
     })
     void theWorkedExampleGivesWhatTheTextSays(
             final String id, final String asked, final double value) {
         final Lesson lesson = LESSONS.lesson(id).orElseThrow();
         final var worked = SOLVER.work(blocks(lesson, Block.WorkedExample.class).get(0).question());
         assertThat(worked.value(Quantity.of(asked).orElseThrow()))
-                .hasValueCloseTo(value, within(0.001));
+                .hasValueCloseTo(value, withinPercentage(0.02));
         assertThat(Telling.lines(worked)).isNotEmpty();
     }
 
     @Test
     void theFuseFigureStartsWhereTheTextStandsAndMovesAsWritten() {
         final Figure figure =
-                blocks(LESSONS.lesson("fuse-margin").orElseThrow(), Block.LiveFigure.class)
+                blocks(LESSONS.lesson("floor-and-ceiling").orElseThrow(), Block.LiveFigure.class)
                         .get(0)
                         .figure();
         assertThat(figure.kind()).isEqualTo(FigureKind.FUSE_BETWEEN);
@@ -217,9 +217,14 @@ class BuiltInLessonsTest {
 
     @ParameterizedTest
     @MethodSource("lessons")
-    void theFigureAsksSomethingToTry(final Lesson lesson) {
-        final Figure figure = blocks(lesson, Block.LiveFigure.class).get(0).figure();
-        assertThat(figure.tryThis()).contains("?");
-        assertThat(figure.handles().keySet()).containsExactlyElementsOf(figure.kind().options());
+    void eachFigureAsksSomethingToTry(final Lesson lesson) {
+        assertThat(blocks(lesson, Block.LiveFigure.class))
+                .extracting(Block.LiveFigure::figure)
+                .allSatisfy(
+                        figure -> {
+                            assertThat(figure.tryThis()).contains("?");
+                            assertThat(figure.handles().keySet())
+                                    .containsExactlyElementsOf(figure.kind().options());
+                        });
     }
 }

@@ -1,25 +1,36 @@
 package wireworthy.window.figures;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wireworthy.lessons.Block;
 import wireworthy.lessons.Figure;
 import wireworthy.lessons.FigureKind;
+import wireworthy.lessons.LessonHeading;
 import wireworthy.lessons.Lessons;
 import wireworthy.working.Solver;
 
-/** The figures as lessons set them: those of the program first, then those kept for tests. */
+/** The figures as lessons set them: those whose numbers the tests know before all others. */
 final class BuiltInFigures {
     static final Solver SOLVER = new Solver();
     private static final Lessons LESSONS =
             Lessons.read(SOLVER, Optional.of(Path.of("src/test/resources/wireworthy/figures")));
 
+    /** Lessons that tell a figure in full, and lessons kept for tests. */
+    private static final List<String> FIRST =
+            List.of(
+                    "power",
+                    "floor-and-ceiling",
+                    "voltage-drop",
+                    "figures",
+                    "bank-and-day-figures");
+
     private BuiltInFigures() {}
 
     static Figure of(final FigureKind kind) {
-        return LESSONS.contents().stream()
-                .flatMap(heading -> in(heading.id(), kind))
+        return Stream.concat(FIRST.stream(), LESSONS.contents().stream().map(LessonHeading::id))
+                .flatMap(id -> in(id, kind))
                 .findFirst()
                 .orElseThrow();
     }
