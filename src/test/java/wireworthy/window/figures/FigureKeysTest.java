@@ -90,11 +90,13 @@ class FigureKeysTest extends ApplicationTest {
     }
 
     private Set<Node> movable() {
-        return lookup(
-                        node ->
-                                !node.isDisabled()
-                                        && (node instanceof Slider || node instanceof CheckBox))
+        return lookup(node -> shown(node) && (node instanceof Slider || node instanceof CheckBox))
                 .queryAll();
+    }
+
+    /** What is held has no handle to be seen. */
+    private static boolean shown(final Node node) {
+        return node.isVisible() && (node.getParent() == null || shown(node.getParent()));
     }
 
     private void tabTo(final String name) {
