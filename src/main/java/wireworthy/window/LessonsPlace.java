@@ -12,6 +12,7 @@ import wireworthy.lessons.Lesson;
 import wireworthy.lessons.LessonHeading;
 import wireworthy.lessons.LessonProblem;
 import wireworthy.lessons.Lessons;
+import wireworthy.record.SumsInUse;
 import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.Pages;
 import wireworthy.window.parts.SideList;
@@ -31,8 +32,9 @@ public final class LessonsPlace implements Place {
     private final BorderPane place = new BorderPane();
     private final VBox side = new VBox();
     private final SideList<LessonHeading> contents =
-            new SideList<>("Lessons", LessonHeading::title, this::note, this::open);
+            new SideList<>("Lessons", LessonHeading::title, this::note, this::opened);
     private Optional<Lessons> lessons = Optional.empty();
+    private SumsInUse sumsShown = SumsInUse.USUAL;
     private Background background = Background.atOnce();
 
     /**
@@ -73,6 +75,14 @@ public final class LessonsPlace implements Place {
             show(read());
         } else {
             contents.refresh();
+            openAnewUnlessBy(desk.inUse().sums());
+        }
+    }
+
+    /** What a lesson shows goes by the sums in use. */
+    private void openAnewUnlessBy(final SumsInUse sums) {
+        if (!sums.equals(sumsShown)) {
+            open(contents.getSelectionModel().getSelectedItem(), desk.lastScreen());
         }
     }
 
@@ -137,26 +147,34 @@ public final class LessonsPlace implements Place {
         return desk.state(heading.skills()).map(state -> read + ", " + state).orElse(read);
     }
 
-    private void open(final LessonHeading heading) {
-        lessons.ifPresent(all -> all.opening(heading.id()).ifPresent(lesson -> open(all, lesson)));
+    private void opened(final LessonHeading heading) {
+        final boolean again = desk.last().equals(Optional.of(heading.id()));
+        open(heading, again ? desk.lastScreen() : 0);
+    }
+
+    private void open(final LessonHeading heading, final int at) {
+        lessons.ifPresent(
+                all -> all.opening(heading.id()).ifPresent(lesson -> open(all, lesson, at)));
     }
 
     /** The first screen can be read while the others are still being read and built. */
-    private void open(final Lessons all, final Lesson opening) {
+    private void open(final Lessons all, final Lesson opening, final int at) {
         final String id = opening.heading().id();
+        sumsShown = desk.inUse().sums();
         final LessonPage page = new LessonPage(opening, solver, desk, this::follow);
         final ScrollPane scroll = Pages.scroll(opening.heading().title(), page);
         page.add(opening.screens());
         place.setCenter(scroll);
         desk.opened(id);
-        NextFrame.then(place, () -> readOthers(all, opening, page, scroll));
+        NextFrame.then(place, () -> readOthers(all, opening, page, scroll, at));
     }
 
     private void readOthers(
             final Lessons all,
             final Lesson opening,
             final LessonPage page,
-            final ScrollPane scroll) {
+            final ScrollPane scroll,
+            final int at) {
         final String id = opening.heading().id();
         background.run(
                 () -> others(all, id, opening.screens().size()),
@@ -164,10 +182,15 @@ public final class LessonsPlace implements Place {
                     // Another lesson may have been opened meanwhile.
                     if (scroll.equals(place.getCenter())) {
                         page.add(others);
-                        NextFrame.then(
-                                place, () -> new EndShown(scroll, page, () -> read(id)).watch());
+                        NextFrame.then(place, () -> watch(page, scroll, id, at));
                     }
                 });
+    }
+
+    private void watch(
+            final LessonPage page, final ScrollPane scroll, final String id, final int at) {
+        new EndShown(scroll, page, () -> read(id)).watch();
+        new ScreenAtTop(scroll, page, desk::atScreen).from(at);
     }
 
     private static List<Lesson.Screen> others(final Lessons all, final String id, final int shown) {

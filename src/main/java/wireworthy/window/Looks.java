@@ -30,7 +30,8 @@ public final class Looks {
                     "figures.css",
                     "overlay.css",
                     "working.css",
-                    "practice.css");
+                    "practice.css",
+                    "sums.css");
 
     /** The usual size as a sheet: a style of one node would need the parser of style sheets. */
     private static final String USUAL_SIZE = "usual-size.css";

@@ -29,7 +29,12 @@ public final class TablesPlace implements Place {
                     TablePage::standing,
                     this::show);
     private List<FactTable> tables = List.of();
-    private String wanted = FactTables.ids().get(0);
+    private String wanted;
+
+    /** The table in use is shown first. */
+    public TablesPlace(final InUse inUse) {
+        wanted = inUse.sums().cableTable();
+    }
 
     @Override
     public String id() {

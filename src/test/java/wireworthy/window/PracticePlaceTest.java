@@ -26,7 +26,7 @@ class PracticePlaceTest extends WindowTest {
     @Override
     protected List<Place> places() {
         learner.want("voltage-drop", List.of("aisle-strips-drop"));
-        return List.of(new PracticePlace(model, problem -> {}));
+        return List.of(new PracticePlace(model, problem -> {}, InUse.USUAL));
     }
 
     private static FigureModel figure(final PracticeModel of) {
@@ -118,7 +118,7 @@ class PracticePlaceTest extends WindowTest {
                 new Learner(folder.resolve("other.sqlite"), new Solver(), Evenings.CLOCK);
         other.want("voltage-drop", List.of("aisle-strips-drop"));
         final PracticeModel shown = new PracticeModel(other);
-        final PracticePlace place = new PracticePlace(shown, problem -> {});
+        final PracticePlace place = new PracticePlace(shown, problem -> {}, InUse.USUAL);
         settings.change(it -> it.withPlace(PracticePlace.ID));
         final List<Place> all = List.of(new TestPlace("Lessons"), place, new TestPlace("Tables"));
         final MainWindow whole = new MainWindow(all, settings, Background.atOnce()).open();

@@ -15,7 +15,7 @@ import javafx.scene.image.Image;
 import javafx.scene.text.Text;
 
 /**
- * Renders a screen in the four settings it must bear and writes each as {@code
+ * Renders a screen in the settings it must bear and writes each as {@code
  * target/screens/name-setting.png}. Call on the JavaFX thread.
  */
 public final class Screens {
@@ -24,7 +24,8 @@ public final class Screens {
         LIGHT(Theme.LIGHT, 100, 1280, 860),
         DARK(Theme.DARK, 100, 1280, 860),
         LARGE(Theme.LIGHT, 150, 1280, 860),
-        SMALL(Theme.LIGHT, 100, 1024, 700);
+        SMALL(Theme.LIGHT, 100, 1024, 700),
+        LARGEST(Theme.LIGHT, 200, 1024, 700);
 
         private final Theme theme;
         private final int textPerCent;

@@ -16,6 +16,12 @@ public final class Styles {
     public static final String KEYS = "keys";
     public static final String KEY = "key";
 
+    // The sums in use
+    public static final String SUMS = "sums";
+    public static final String SUMS_LINE = "sums-line";
+    public static final String ONE_OF = "one-of";
+    public static final String PICK_ROW = "pick-row";
+
     // Pages and text
     public static final String PAGE = "page";
     public static final String PAGE_SCROLL = "page-scroll";
