@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.Parent;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import wireworthy.lessons.Lesson;
@@ -15,6 +14,7 @@ import wireworthy.lessons.Lessons;
 import wireworthy.record.SumsInUse;
 import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.Pages;
+import wireworthy.window.parts.SideAndPage;
 import wireworthy.window.parts.SideList;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
@@ -29,8 +29,8 @@ public final class LessonsPlace implements Place {
     private final Supplier<Lessons> source;
     private final Solver solver;
     private final LessonDesk desk;
-    private final BorderPane place = new BorderPane();
     private final VBox side = new VBox();
+    private final SideAndPage place = new SideAndPage(side, "Contents");
     private final SideList<LessonHeading> contents =
             new SideList<>("Lessons", LessonHeading::title, this::note, this::opened);
     private Optional<Lessons> lessons = Optional.empty();
@@ -64,7 +64,6 @@ public final class LessonsPlace implements Place {
         side.getStyleClass().add(Styles.SIDE);
         side.getChildren().add(contents);
         VBox.setVgrow(contents, Priority.ALWAYS);
-        place.setLeft(side);
         return place;
     }
 
@@ -123,7 +122,7 @@ public final class LessonsPlace implements Place {
     }
 
     private void none() {
-        place.setCenter(
+        place.show(
                 Pages.page("Lessons", Texts.paragraph("There are no lessons in the folder.")));
     }
 
@@ -164,7 +163,7 @@ public final class LessonsPlace implements Place {
         final LessonPage page = new LessonPage(opening, solver, desk, this::follow);
         final ScrollPane scroll = Pages.scroll(opening.heading().title(), page);
         page.add(opening.screens());
-        place.setCenter(scroll);
+        place.show(scroll);
         desk.opened(id);
         NextFrame.then(place, () -> readOthers(all, opening, page, scroll, at));
     }
@@ -180,7 +179,7 @@ public final class LessonsPlace implements Place {
                 () -> others(all, id, opening.screens().size()),
                 others -> {
                     // Another lesson may have been opened meanwhile.
-                    if (scroll.equals(place.getCenter())) {
+                    if (scroll.equals(place.page())) {
                         page.add(others);
                         NextFrame.then(place, () -> watch(page, scroll, id, at));
                     }

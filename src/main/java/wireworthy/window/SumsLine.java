@@ -2,9 +2,9 @@ package wireworthy.window;
 
 import java.util.List;
 import javafx.scene.control.Hyperlink;
-import javafx.scene.control.Label;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
 import wireworthy.record.SumsInUse;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
@@ -19,24 +19,17 @@ final class SumsLine extends VBox {
         final SumsInUse sums = inUse.sums();
         getStyleClass().add(Styles.SUMS_LINE);
         if (!isInUse(own, sums)) {
-            getChildren().add(small(SumsTexts.of("own", "sums", SumsTexts.joined(own.stream()))));
+            getChildren().add(Texts.soft(SumsTexts.of("own", "sums", SumsTexts.joined(own.stream()))));
         }
         final Hyperlink change = new Hyperlink(SumsTexts.of("change"));
         change.setAccessibleText(SumsTexts.of("change.read"));
         change.setOnAction(event -> inUse.change());
-        final FlowPane line =
-                new FlowPane(small(SumsTexts.of("in-use", "sums", SumsTexts.all(sums))), change);
-        line.getStyleClass().add(Styles.BUTTON_ROW);
-        getChildren().add(line);
+        final Text said = new Text(SumsTexts.of("in-use", "sums", SumsTexts.all(sums)) + "  ");
+        said.getStyleClass().add(Styles.SOFT);
+        getChildren().add(new TextFlow(said, change));
     }
 
     private static boolean isInUse(final List<String> own, final SumsInUse sums) {
         return SumsTexts.parts(sums).toList().containsAll(own);
-    }
-
-    private static Label small(final String text) {
-        final Label label = Texts.soft(text);
-        label.getStyleClass().add(Styles.SMALL);
-        return label;
     }
 }

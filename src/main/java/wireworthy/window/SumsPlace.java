@@ -141,7 +141,7 @@ public final class SumsPlace implements Place {
                 new OneOf<>(
                         SumsTexts.of("which-table"),
                         SumsInUse.tables(),
-                        id -> SumsTexts.named(CableTables.named(id)),
+                        id -> SumsTexts.name(CableTables.named(id)),
                         now.cableTable(),
                         id -> {
                             change(it -> it.withCableTable(id));

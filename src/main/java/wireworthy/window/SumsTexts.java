@@ -63,8 +63,12 @@ final class SumsTexts {
         final Provenance provenance = table.source().provenance();
         final String source =
                 provenance == Provenance.READ ? table.source().title() : provenance.words();
-        final String title = Pretty.units(table.title().split(":", 2)[0]);
-        return of("named", "title", title, "source", source);
+        return of("named", "title", name(table), "source", source);
+    }
+
+    /** "Thin-wall vehicle cable". */
+    static String name(final CableTable table) {
+        return Pretty.units(table.title().split(":", 2)[0]);
     }
 
     static String limit(final String limit) {

@@ -63,6 +63,18 @@ class PracticePlaceTest extends WindowTest {
     }
 
     @Test
+    void theRuleIsShownBesideTheExplanationAndTheWayOnIsOffered() {
+        answer(oneWay());
+        clickOn("Show the rule");
+
+        assertThat(reads("The rule, in the order one works it")).isTrue();
+        assertThat(shown()).anyMatch(text -> text.contains("counted one way"));
+        assertThat(reads("here they part")).isTrue();
+        clickOn("Next problem");
+        assertThat(reads("here they part")).isFalse();
+    }
+
+    @Test
     void aSoundAnswerGoesOnToTheNextProblem() {
         final Problem first = problem();
         final double right = first.worked().value(first.asked()).orElseThrow();
