@@ -18,6 +18,8 @@ final class TopicBox extends ComboBox<Optional<Trainer.Topic>> {
         setConverter(new TopicName());
         setCellFactory(list -> new TopicCell());
         setButtonCell(new TopicCell());
+        setMinWidth(0);
+        setPrefWidth(0);
         setMaxWidth(Double.MAX_VALUE);
         widthProperty().subscribe(any -> requestLayout());
         model.topic().subscribe(this::tell);

@@ -3,12 +3,14 @@ package wireworthy.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.layout.Pane;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 import wireworthy.lessons.Block;
 import wireworthy.lessons.LessonHeading;
 import wireworthy.lessons.Lessons;
@@ -27,25 +29,19 @@ import wireworthy.working.Solver;
  * after the first one, and how large the heap is after collection at {@value #EARLY} openings and at
  * the end.
  */
-public final class LessonOpening extends Application {
+public final class LessonOpening {
     private static final int EARLY = 20;
     private static final int OPENINGS = 200;
     private static final double NANOS_PER_MS = 1e6;
     private static final double BYTES_PER_MIB = 1024.0 * 1024;
     private static final int COLLECTIONS = 4;
+    private static final double PAUSE_MS = 200;
 
-    private final Solver solver = new Solver();
-    private final Lessons lessons = Lessons.read(solver, Optional.empty());
-    private final List<String> ids = lessons.contents().stream().map(LessonHeading::id).toList();
-    private final LessonsPlace place = new LessonsPlace(() -> lessons, solver, new QuietDesk());
-    private final List<Double> firsts = new ArrayList<>();
-    private final List<Double> wholes = new ArrayList<>();
-    private Scene scene = new Scene(new Pane());
-    private int opened;
-    private long begun;
-    private boolean firstSeen = true;
-    private boolean waiting;
-    private double early;
+    private LessonOpening() {}
+
+    public static void main(final String[] arguments) {
+        Application.launch(Opening.class, arguments);
+    }
 
     /** A desk on which nothing is kept. */
     private static final class QuietDesk implements LessonDesk {
@@ -77,9 +73,20 @@ public final class LessonOpening extends Application {
         public void table(final String id) {}
     }
 
-    public static void main(final String[] arguments) {
-        launch(LessonOpening.class, arguments);
-    }
+    /** The window; started by a class that is none, as without modules it has to be. */
+    public static final class Opening extends Application {
+    private final Solver solver = new Solver();
+    private final Lessons lessons = Lessons.read(solver, Optional.empty());
+    private final List<String> ids = lessons.contents().stream().map(LessonHeading::id).toList();
+    private final LessonsPlace place = new LessonsPlace(() -> lessons, solver, new QuietDesk());
+    private final List<Double> firsts = new ArrayList<>();
+    private final List<Double> wholes = new ArrayList<>();
+    private Scene scene = new Scene(new Pane());
+    private int opened;
+    private long begun;
+    private boolean firstSeen = true;
+    private boolean waiting;
+    private double early;
 
     @Override
     public void start(final Stage stage) throws java.io.IOException {
@@ -127,10 +134,17 @@ public final class LessonOpening extends Application {
         if (screens >= wanted()) {
             waiting = false;
             wholes.add(since);
-            Platform.runLater(this::openNext);
+            pause();
         } else {
             Platform.requestNextPulse();
         }
+    }
+
+    /** Long enough for the frames to be drawn: those that wait would count as heap. */
+    private void pause() {
+        final PauseTransition pause = new PauseTransition(Duration.millis(PAUSE_MS));
+        pause.setOnFinished(event -> openNext());
+        pause.play();
     }
 
     private int wanted() {
@@ -139,7 +153,7 @@ public final class LessonOpening extends Application {
 
     private int screens() {
         return scene.lookup(".lesson") instanceof Pane page
-                ? (int) page.getChildren().stream().filter(LessonOpening::isScreen).count()
+                ? (int) page.getChildren().stream().filter(Opening::isScreen).count()
                 : 0;
     }
 
@@ -177,4 +191,5 @@ public final class LessonOpening extends Application {
         final Runtime runtime = Runtime.getRuntime();
         return (runtime.totalMemory() - runtime.freeMemory()) / BYTES_PER_MIB;
     }
+}
 }

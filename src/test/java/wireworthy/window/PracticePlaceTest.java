@@ -120,7 +120,7 @@ class PracticePlaceTest extends WindowTest {
                     Screens.render("practice-wrong", () -> built(true));
                     for (final Screens.Setting setting : Screens.Setting.values()) {
                         final var scene = Screens.scene(built(true), setting);
-                        assertThat(Screens.cutOff(scene.getRoot())).isEmpty();
+                        assertThat(Screens.cutOff(scene.getRoot())).as("%s", setting).isEmpty();
                     }
                 });
     }

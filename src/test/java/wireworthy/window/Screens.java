@@ -86,7 +86,14 @@ public final class Screens {
                 .forEach(
                         node -> {
                             if (node instanceof ScrollPane page && tooWide(page)) {
-                                found.add("The page is too wide: " + page.getAccessibleText());
+                                found.add(
+                                        "The page %s is wider than its view: %.0f, %.0f"
+                                                .formatted(
+                                                        page.getAccessibleText(),
+                                                        page.getContent()
+                                                                .getLayoutBounds()
+                                                                .getWidth(),
+                                                        page.getViewportBounds().getWidth()));
                             }
                         });
         return found;
