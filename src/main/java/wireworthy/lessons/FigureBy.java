@@ -24,7 +24,6 @@ final class FigureBy {
     private static final Set<FigureKind> GAUGED =
             Set.of(FigureKind.FUSE_BETWEEN, FigureKind.VOLTS_ALONG_THE_RUN);
 
-
     private final Figure figure;
     private final SumsInUse sums;
     private final Map<FigureOption, Handle> handles;
@@ -62,7 +61,9 @@ final class FigureBy {
                     FigureOption.CABLE_TABLE,
                     new Handle.Named(Quantity.CABLE_TABLE, sums.cableTable()));
         }
-        if (sums.sizes() == WireSizes.AWG && GAUGED.contains(figure.kind()) && !namesATableBySection()) {
+        if (sums.sizes() == WireSizes.AWG
+                && GAUGED.contains(figure.kind())
+                && !namesATableBySection()) {
             gauges(sections).ifPresent(it -> handles.put(FigureOption.SECTION, it));
         }
     }

@@ -122,8 +122,7 @@ public final class LessonsPlace implements Place {
     }
 
     private void none() {
-        place.show(
-                Pages.page("Lessons", Texts.paragraph("There are no lessons in the folder.")));
+        place.show(Pages.page("Lessons", Texts.paragraph("There are no lessons in the folder.")));
     }
 
     private List<LessonProblem> problems() {

@@ -18,6 +18,7 @@ public final class Looks {
 
     /** The build puts a cut of it, for the controls there are, before the one of the library. */
     private static final String BASE = "/atlantafx/base/theme/primer-light.css";
+
     private static final List<String> FONTS =
             List.of("Andika-Regular.ttf", "Andika-Bold.ttf", "Andika-Italic.ttf");
     static final List<String> SHEETS =

@@ -19,7 +19,8 @@ final class SumsLine extends VBox {
         final SumsInUse sums = inUse.sums();
         getStyleClass().add(Styles.SUMS_LINE);
         if (!isInUse(own, sums)) {
-            getChildren().add(Texts.soft(SumsTexts.of("own", "sums", SumsTexts.joined(own.stream()))));
+            getChildren()
+                    .add(Texts.soft(SumsTexts.of("own", "sums", SumsTexts.joined(own.stream()))));
         }
         final Hyperlink change = new Hyperlink(SumsTexts.of("change"));
         change.setAccessibleText(SumsTexts.of("change.read"));

@@ -50,7 +50,9 @@ final class TopicBox extends ComboBox<Optional<Trainer.Topic>> {
             setPrefWidth(0);
         }
 
+        /** An empty cell has no item at all. */
         @Override
+        @SuppressWarnings("NullableOptional")
         protected void updateItem(
                 final @Nullable Optional<Trainer.Topic> topic, final boolean empty) {
             super.updateItem(topic, empty);

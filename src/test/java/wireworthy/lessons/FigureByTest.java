@@ -30,10 +30,18 @@ class FigureByTest {
 
     private Figure figure(final String block) throws IOException {
         Files.writeString(
-                folder.resolve("own.md"), "---\nid: own\ntitle: Own\nskills: [drop]\n"
-                        + "reviewed: false\n---\n```figure\n" + block + "```\n");
+                folder.resolve("own.md"),
+                "---\nid: own\ntitle: Own\nskills: [drop]\n"
+                        + "reviewed: false\n---\n```figure\n"
+                        + block
+                        + "```\n");
         return Lessons.of(new Solver(), ContentFiles.in(folder, ".md"))
-                .lesson("own").orElseThrow().screens().get(0).blocks().stream()
+                .lesson("own")
+                .orElseThrow()
+                .screens()
+                .get(0)
+                .blocks()
+                .stream()
                 .filter(Block.LiveFigure.class::isInstance)
                 .map(live -> ((Block.LiveFigure) live).figure())
                 .findFirst()

@@ -76,8 +76,7 @@ class ChooserTest {
 
     private static Answered aided(final Choice choice) {
         final Template t = choice.template();
-        return new Answered(
-                t.skill(), 0, true, true, t.difficulty(), t.fullId(), choice.seed());
+        return new Answered(t.skill(), 0, true, true, t.difficulty(), t.fullId(), choice.seed());
     }
 
     @Test

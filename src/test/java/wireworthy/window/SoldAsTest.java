@@ -18,8 +18,7 @@ class SoldAsTest {
     private static final List<Template> ALL = Banks.read(List.of()).templates();
 
     private static Set<String> fitting(final WireSizes sizes) {
-        return new SoldAs(sizes)
-                .of(ALL).stream().map(Template::fullId).collect(Collectors.toSet());
+        return new SoldAs(sizes).of(ALL).stream().map(Template::fullId).collect(Collectors.toSet());
     }
 
     @Test
@@ -41,7 +40,6 @@ class SoldAsTest {
     void noSkillIsLost(final WireSizes sizes) {
         final Set<Skill> kept =
                 new SoldAs(sizes).of(ALL).stream().map(Template::skill).collect(Collectors.toSet());
-        assertThat(kept)
-                .isEqualTo(ALL.stream().map(Template::skill).collect(Collectors.toSet()));
+        assertThat(kept).isEqualTo(ALL.stream().map(Template::skill).collect(Collectors.toSet()));
     }
 }
