@@ -116,6 +116,16 @@ class ArchitectureTest {
     }
 
     @Test
+    void nothingMovesByItself() {
+        noClasses()
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("javafx.animation..")
+                .because("what moves on its own needs a setting that stops it, and there is none")
+                .check(PROGRAM);
+    }
+
+    @Test
     void everyPackageIsNullMarked() {
         final Stream<JavaPackage> packages = PROGRAM.stream().map(JavaClass::getPackage).distinct();
         assertThat(packages)

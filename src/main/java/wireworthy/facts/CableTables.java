@@ -34,6 +34,11 @@ public final class CableTables {
         return READ.computeIfAbsent(UnknownName.unless(IDS, "cable table", id), CableTables::read);
     }
 
+    /** The ids of all of them, the one taken by default first. */
+    public static List<String> ids() {
+        return IDS;
+    }
+
     /** All of them, the one taken by default first. */
     public static List<CableTable> all() {
         return IDS.stream().map(CableTables::named).toList();

@@ -1,14 +1,32 @@
 package wireworthy.lessons;
 
 import java.util.Map;
+import java.util.Set;
+import wireworthy.record.SumsInUse;
 
 /**
  * A live figure as a lesson sets it.
  *
  * @param handles one for each option of the kind, in the order of the kind
  * @param tryThis a question to answer by moving the handles
+ * @param open the options that the lesson leaves to the sums in use; their handles stand at what is
+ *     usual
  */
-public record Figure(FigureKind kind, Map<FigureOption, Handle> handles, String tryThis) {
+public record Figure(
+        FigureKind kind,
+        Map<FigureOption, Handle> handles,
+        String tryThis,
+        Set<FigureOption> open) {
+    public Figure {
+        open = Set.copyOf(open);
+    }
+
+    /** A figure of which the lesson leaves nothing open. */
+    public Figure(
+            final FigureKind kind, final Map<FigureOption, Handle> handles, final String tryThis) {
+        this(kind, handles, tryThis, Set.of());
+    }
+
     /** The handle of an option. */
     public Handle handle(final FigureOption option) {
         final Handle handle = handles.get(option);
@@ -40,5 +58,10 @@ public record Figure(FigureKind kind, Map<FigureOption, Handle> handles, String 
             return answer.yes();
         }
         throw new IllegalArgumentException("Not yes or no: " + handle(option));
+    }
+
+    /** The same figure, by the sums in use where the lesson leaves it open. */
+    public Figure by(final SumsInUse sums) {
+        return new FigureBy(this, sums).figure();
     }
 }

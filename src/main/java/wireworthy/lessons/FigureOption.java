@@ -3,6 +3,7 @@ package wireworthy.lessons;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wireworthy.record.SumsInUse;
 import wireworthy.rules.Quantity;
 
 /** What can be set in a live figure. All but the cables and loads are givens of a question. */
@@ -84,6 +85,20 @@ public enum FigureOption {
     /** Whether it is answered by yes or no. */
     boolean yesOrNo() {
         return yesOrNo;
+    }
+
+    /** What holds where a lesson leaves it to the sums in use; empty where it has to say. */
+    Optional<Handle> usual() {
+        return switch (this) {
+            case CABLE_TABLE ->
+                    Optional.of(new Handle.Named(quantity, SumsInUse.USUAL.cableTable()));
+            case DROP_LIMIT ->
+                    Optional.of(
+                            new Handle.Fixed(
+                                    Quantity.DROP_LIMIT_SHARE, SumsInUse.USUAL.dropLimit()));
+            case MARGIN -> Optional.of(new Handle.Fixed(quantity, SumsInUse.USUAL.margin()));
+            default -> Optional.empty();
+        };
     }
 
     static Optional<FigureOption> of(final String id) {

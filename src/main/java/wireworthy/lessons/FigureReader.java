@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wireworthy.rules.Quantity;
 
@@ -35,8 +37,22 @@ final class FigureReader {
         kind.options().forEach(option -> known.add(option.id()));
         keys.only(known);
         final Map<FigureOption, Handle> handles = new LinkedHashMap<>();
-        kind.options().forEach(option -> handles.put(option, handle(kind, option, keys)));
-        return new Figure(kind, Collections.unmodifiableMap(handles), keys.text("try"));
+        final Set<FigureOption> open = open(kind, keys);
+        kind.options()
+                .forEach(
+                        option ->
+                                handles.put(
+                                        option,
+                                        open.contains(option)
+                                                ? option.usual().orElseThrow()
+                                                : handle(kind, option, keys)));
+        return new Figure(kind, Collections.unmodifiableMap(handles), keys.text("try"), open);
+    }
+
+    private static Set<FigureOption> open(final FigureKind kind, final Yaml.Keys keys) {
+        return kind.options().stream()
+                .filter(option -> !keys.has(option.id()) && option.usual().isPresent())
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     private static FigureKind kind(final Yaml.Keys keys) {

@@ -3,12 +3,19 @@ package wireworthy.marking;
 import static wireworthy.rules.Quantity.*;
 
 import java.util.Optional;
+import java.util.ResourceBundle;
 import java.util.Set;
 import wireworthy.rules.Quantity;
 import wireworthy.working.Danger;
 
 /** What acting on a wrong value would lead to, from the side on which it errs. */
 record Dangers(Danger danger, String key) {
+    private static final ResourceBundle TEXTS =
+            ResourceBundle.getBundle("wireworthy.texts.dangers");
+
+    /** Before what tells the answer. */
+    private static final String BAR = "|";
+
     private static final Set<Quantity> CURRENTS =
             Set.of(LOAD_CURRENT, SUPPLY_CURRENT, CIRCUIT_CURRENT, START_CURRENT, CURRENT);
     private static final Set<Quantity> NEEDS =
@@ -82,5 +89,16 @@ record Dangers(Danger danger, String key) {
 
     private static Optional<Dangers> costs() {
         return Optional.of(new Dangers(Danger.COSTS_MONEY, "costs-money"));
+    }
+
+    /** In a sentence, with places for the learner's figure and the sound one. */
+    String told() {
+        return TEXTS.getString(key).replace(BAR, "");
+    }
+
+    /** The same without the sound figure; empty where nothing is left to say. */
+    String withoutAnswer() {
+        final String text = TEXTS.getString(key);
+        return text.contains(BAR) ? text.substring(0, text.indexOf(BAR)) + "." : "";
     }
 }

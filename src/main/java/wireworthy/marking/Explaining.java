@@ -17,8 +17,6 @@ import wireworthy.working.Worked;
 /** Puts a mark into words: the learner's figure first, then the line, then what to do. */
 final class Explaining {
     private static final ResourceBundle SLIPS = ResourceBundle.getBundle("wireworthy.texts.slips");
-    private static final ResourceBundle DANGERS =
-            ResourceBundle.getBundle("wireworthy.texts.dangers");
     private static final ResourceBundle MARKS = ResourceBundle.getBundle("wireworthy.texts.marks");
 
     /** A number and its unit, in whose place one word stands. */
@@ -62,7 +60,7 @@ final class Explaining {
             final double right,
             final Optional<Dangers> danger) {
         final String text = MARKS.getString("follows");
-        return fill(withDanger(text, danger.filter(Explaining::fire)), ref, read, right);
+        return fill(withDanger(text, danger.filter(Explaining::fire), true), ref, read, right);
     }
 
     String unsound(
@@ -72,14 +70,15 @@ final class Explaining {
             final Diagnosis found,
             final Optional<Dangers> danger) {
         final Optional<Dangers> worth = danger.filter(d -> worthSaying(d, read, right));
+        final boolean settled = found.ask().isEmpty();
         if (!found.explained().isEmpty()) {
-            return fill(withDanger(known(found, ref), worth), ref, read, right);
+            return fill(withDanger(known(found, ref), worth, settled), ref, read, right);
         }
         final Optional<Check> check = Checks.first(worked, ref, read, right);
         final String why = check.map(Explaining::text).orElseGet(() -> lines.unknown(found, ref));
         final String asked = check.isPresent() ? lines.question(found, ref) : "";
         final Optional<Dangers> said = check.isPresent() ? worth.filter(Explaining::fire) : worth;
-        return fill(withDanger(why + asked, said), ref, read, right);
+        return fill(withDanger(why + asked, said, settled), ref, read, right);
     }
 
     /** What it costs is not said of a figure that nobody would buy for. */
@@ -93,9 +92,14 @@ final class Explaining {
         return danger.danger() == Danger.FIRE;
     }
 
-    /** What could start a fire is said before all else. */
-    private static String withDanger(final String why, final Optional<Dangers> danger) {
-        final String warning = danger.map(d -> DANGERS.getString(d.key())).orElse("");
+    /**
+     * What could start a fire is said before all else.
+     *
+     * @param settled whether the sound figure may be told: not while a line is asked for
+     */
+    private static String withDanger(
+            final String why, final Optional<Dangers> danger, final boolean settled) {
+        final String warning = danger.map(d -> settled ? d.told() : d.withoutAnswer()).orElse("");
         return danger.filter(Explaining::fire).isPresent()
                 ? warning + " " + why
                 : (why + " " + warning).strip();

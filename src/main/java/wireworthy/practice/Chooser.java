@@ -86,7 +86,7 @@ public final class Chooser {
         return templates.stream()
                 .filter(t -> t.fullId().equals(running.get(0).template()))
                 .findFirst()
-                .map(t -> choice(t, "The last one went wrong: here is one like it"));
+                .map(t -> choice(t, OneLikeIt.why(running)));
     }
 
     private Optional<Choice> openingPair() {

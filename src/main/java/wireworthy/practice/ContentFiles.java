@@ -83,7 +83,9 @@ public final class ContentFiles {
     public static List<ContentFile> in(final Path folder, final String ending) {
         try (Stream<Path> files = Files.list(folder)) {
             return read(
-                    files.filter(file -> name(file).endsWith(ending)).map(Source::of).toList(),
+                    files.filter(file -> name(file).endsWith(ending))
+                            .map(file -> Source.of(folder, file))
+                            .toList(),
                     folder.toString());
         } catch (final IOException | UncheckedIOException e) {
             return List.of(missing(folder.toString()));
@@ -121,6 +123,11 @@ public final class ContentFiles {
         } catch (final CharacterCodingException e) {
             return new ContentFile.Unread(
                     name, "the file is not UTF-8 text", "Save it as UTF-8 text");
+        } catch (final LeadsOut e) {
+            return new ContentFile.Unread(
+                    name,
+                    "this is no file of the folder, and what it leads to was not read",
+                    "Put a copy of the file itself into the folder");
         } catch (final IOException e) {
             return new ContentFile.Unread(
                     name, "the file can't be read", "Check that it may be read");
@@ -142,13 +149,24 @@ public final class ContentFiles {
 
     /** A file on disk or in a jar, not read yet. */
     private record Source(String name, Reading<Long> size, Reading<byte[]> bytes) {
-        static Source of(final Path file) {
+        static Source of(final Path folder, final Path file) {
             return new Source(
                     ContentFiles.name(file),
-                    () -> Files.size(file),
-                    () -> Files.readAllBytes(file));
+                    () -> Files.size(within(folder, file)),
+                    () -> Files.readAllBytes(within(folder, file)));
+        }
+
+        /** A link may lead anywhere, and a pipe never ends. */
+        private static Path within(final Path folder, final Path file) throws IOException {
+            final Path real = file.toRealPath();
+            if (!Files.isRegularFile(real) || !real.startsWith(folder.toRealPath())) {
+                throw new LeadsOut();
+            }
+            return real;
         }
     }
+
+    private static final class LeadsOut extends IOException {}
 
     private interface Reading<T> {
         T get() throws IOException;

@@ -1,26 +1,32 @@
 package wireworthy.record;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
- * How a person likes the window. Immutable; each {@code with} method gives a changed copy.
+ * How a person likes the window and the sums. Immutable; each {@code with} method gives a changed
+ * copy.
  *
  * @param version the form these settings are written in, {@link #VERSION}
  * @param dark whether the dark colours are shown
  * @param textSize text size in per cent, from {@link #SMALLEST_TEXT} to {@link #LARGEST_TEXT}
- * @param place the id of the place last open, empty before the first start
- * @param lesson the id of the lesson last open, empty before the first
+ * @param leftOff where the window opens next time
  * @param window where the window last stood, if it was ever moved or sized
+ * @param chosen the sums in use; empty until somebody chose
  */
 public record Settings(
         int version,
         boolean dark,
         int textSize,
-        String place,
-        String lesson,
-        Optional<WindowBounds> window) {
+        LeftOff leftOff,
+        Optional<WindowBounds> window,
+        Optional<SumsInUse> chosen) {
     /** The form settings are written in today. */
-    public static final int VERSION = 1;
+    public static final int VERSION = 2;
+
+    /** The text sizes one steps through, in per cent. */
+    public static final List<Integer> TEXT_SIZES = List.of(100, 110, 125, 150, 175, 200);
 
     /** Text sizes run from this to {@link #LARGEST_TEXT}, in per cent. */
     public static final int SMALLEST_TEXT = 100;
@@ -29,30 +35,59 @@ public record Settings(
 
     /** The settings before anybody changed them. */
     public static final Settings DEFAULTS =
-            new Settings(VERSION, false, SMALLEST_TEXT, "", "", Optional.empty());
+            new Settings(
+                    VERSION,
+                    false,
+                    SMALLEST_TEXT,
+                    LeftOff.NOWHERE,
+                    Optional.empty(),
+                    Optional.empty());
 
     /** Clamps the text size, since a settings file can be edited by hand. */
     public Settings {
         textSize = Math.max(SMALLEST_TEXT, Math.min(LARGEST_TEXT, textSize));
     }
 
+    /** The sums in use: those chosen, or the usual ones. */
+    public SumsInUse sums() {
+        return chosen.orElse(SumsInUse.USUAL);
+    }
+
+    /** The next larger text size; the same where it is the largest. */
+    public int largerText() {
+        return TEXT_SIZES.stream().filter(it -> it > textSize).findFirst().orElse(LARGEST_TEXT);
+    }
+
+    /** The next smaller text size; the same where it is the smallest. */
+    public int smallerText() {
+        return TEXT_SIZES.stream()
+                .filter(it -> it < textSize)
+                .reduce((smaller, larger) -> larger)
+                .orElse(SMALLEST_TEXT);
+    }
+
     public Settings withDark(final boolean value) {
-        return new Settings(version, value, textSize, place, lesson, window);
+        return new Settings(version, value, textSize, leftOff, window, chosen);
     }
 
     public Settings withTextSize(final int perCent) {
-        return new Settings(version, dark, perCent, place, lesson, window);
+        return new Settings(version, dark, perCent, leftOff, window, chosen);
+    }
+
+    /** With another place to open the window at. */
+    public Settings withLeftOff(final UnaryOperator<LeftOff> how) {
+        return new Settings(version, dark, textSize, how.apply(leftOff), window, chosen);
     }
 
     public Settings withPlace(final String id) {
-        return new Settings(version, dark, textSize, id, lesson, window);
-    }
-
-    public Settings withLesson(final String id) {
-        return new Settings(version, dark, textSize, place, id, window);
+        return withLeftOff(it -> it.withPlace(id));
     }
 
     public Settings withWindow(final WindowBounds bounds) {
-        return new Settings(version, dark, textSize, place, lesson, Optional.of(bounds));
+        return new Settings(version, dark, textSize, leftOff, Optional.of(bounds), chosen);
+    }
+
+    public Settings withSums(final SumsInUse sums) {
+        return new Settings(version, dark, textSize, leftOff, window, Optional.of(sums));
     }
 }

@@ -28,13 +28,19 @@ final class SettingsText {
      */
     static Settings parse(final byte[] text) throws IOException {
         final Map<String, Object> entries = entries(text);
+        final LeftOff usual = Settings.DEFAULTS.leftOff();
         return new Settings(
                 Settings.VERSION,
                 entry(entries, "/dark", Settings.DEFAULTS.dark()),
                 entry(entries, "/textSize", (double) Settings.DEFAULTS.textSize()).intValue(),
-                entry(entries, "/place", Settings.DEFAULTS.place()),
-                entry(entries, "/lesson", Settings.DEFAULTS.lesson()),
-                window(entries));
+                new LeftOff(
+                        entry(entries, "/place", usual.place()),
+                        entry(entries, "/lesson", usual.lesson()),
+                        entry(entries, "/screen", (double) usual.screen()).intValue(),
+                        entry(entries, "/topic", usual.topic()),
+                        entry(entries, "/problem", usual.problem())),
+                window(entries),
+                SumsText.of(entries));
     }
 
     /** All figures, words and yes-or-noes of an object, under their JSON pointers. */
@@ -59,8 +65,7 @@ final class SettingsText {
     }
 
     @SuppressWarnings("unchecked") // The class of the value is that of the default.
-    private static <T> T entry(
-            final Map<String, Object> entries, final String pointer, final T usual) {
+    static <T> T entry(final Map<String, Object> entries, final String pointer, final T usual) {
         final Object value = entries.get(pointer);
         return usual.getClass().isInstance(value) ? (T) value : usual;
     }
@@ -87,12 +92,20 @@ final class SettingsText {
             json.writeNumberProperty("version", settings.version());
             json.writeBooleanProperty("dark", settings.dark());
             json.writeNumberProperty("textSize", settings.textSize());
-            json.writeStringProperty("place", settings.place());
-            json.writeStringProperty("lesson", settings.lesson());
+            write(json, settings.leftOff());
             settings.window().ifPresent(it -> write(json, it));
+            settings.chosen().ifPresent(it -> SumsText.write(json, it));
             json.writeEndObject();
         }
         return bytes.toByteArray();
+    }
+
+    private static void write(final JsonGenerator json, final LeftOff leftOff) {
+        json.writeStringProperty("place", leftOff.place());
+        json.writeStringProperty("lesson", leftOff.lesson());
+        json.writeNumberProperty("screen", leftOff.screen());
+        json.writeStringProperty("topic", leftOff.topic());
+        json.writeStringProperty("problem", leftOff.problem());
     }
 
     private static void write(final JsonGenerator json, final WindowBounds window) {

@@ -24,7 +24,7 @@ final class Ahead {
 
     private static Lessons read(final Solver solver, final DataFolder folder) {
         final Lessons all = Lessons.read(solver, Content.own(folder.lessons()));
-        final String last = new SettingsFile(folder.settings()).read().lesson();
+        final String last = new SettingsFile(folder.settings()).read().leftOff().lesson();
         all.contents().stream()
                 .map(LessonHeading::id)
                 .filter(id -> last.isEmpty() || id.equals(last))

@@ -4,7 +4,6 @@ package wireworthy.window;
 public enum Beside {
     NOTHING_YET,
     LINES,
-    RULE,
     /** The mark, and the working or both workings. */
     MARKED,
     /** One more line would tell which slips it was. */

@@ -3,7 +3,6 @@ package wireworthy.window;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
@@ -35,20 +34,25 @@ final class FigureBeside extends VBox {
     private final FigureModel model;
     private final WayOn way;
     private final Ways ways;
+    private final VBox said = new VBox();
+    private final VBox ruleShown = new VBox();
 
     FigureBeside(final FigureModel model, final WayOn way, final Ways ways) {
         this.model = model;
         this.way = way;
         this.ways = ways;
         getStyleClass().add(Styles.TIGHT);
+        ruleShown.getStyleClass().add(Styles.TIGHT);
+        said.getStyleClass().add(Styles.TIGHT);
+        getChildren().setAll(said, ruleShown);
         model.beside().subscribe(any -> redraw());
         model.mark().subscribe(any -> redrawUnlessFillingIn());
+        model.rule().subscribe(this::showRule);
     }
 
     /** A row of buttons whose first is what most people do next. */
     static Node row(final Button first, final Button... others) {
-        return Buttons.row(
-                Stream.concat(Stream.of(first), Stream.of(others)).toArray(Button[]::new));
+        return Buttons.row(WayOn.with(first, others));
     }
 
     /** While a line is filled in, its field keeps the keyboard: the lines show their own marks. */
@@ -58,14 +62,21 @@ final class FigureBeside extends VBox {
         }
     }
 
+    /** The rule stands under what was said before; that stays. */
+    private void showRule(final boolean shown) {
+        if (shown) {
+            ruleShown.getChildren().setAll(rule());
+            IntoView.bring(ruleShown);
+        }
+    }
+
     /** Shows it anew. */
     void redraw() {
-        getChildren()
+        said.getChildren()
                 .setAll(
                         switch (model.beside().get()) {
                             case NOTHING_YET -> waiting();
                             case LINES -> List.of();
-                            case RULE -> rule();
                             case MARKED -> marked();
                             case SETTLING -> settling();
                             case ASKED_BACK -> askedBack();
@@ -77,7 +88,7 @@ final class FigureBeside extends VBox {
 
     private void fillIn() {
         final LinesView view = new LinesView(model, this::afterLines);
-        getChildren().setAll(view);
+        said.getChildren().setAll(view);
         view.focus(model.settlingLine().orElseGet(model.lines()::firstOpen));
     }
 

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -22,6 +24,7 @@ public final class FigureModel implements ExerciseModel {
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Beside> beside =
             new ReadOnlyObjectWrapper<>(Beside.NOTHING_YET);
+    private final ReadOnlyBooleanWrapper rule = new ReadOnlyBooleanWrapper();
 
     /**
      * A figure not yet answered.
@@ -91,7 +94,12 @@ public final class FigureModel implements ExerciseModel {
     /** Shows the rules of the working in words; the answer counts as aided from then on. */
     public void showRule() {
         lines.aidAll();
-        beside.set(Beside.RULE);
+        rule.set(true);
+    }
+
+    /** Whether the rules of the working are shown beside what else there is to say. */
+    public ReadOnlyBooleanProperty rule() {
+        return rule.getReadOnlyProperty();
     }
 
     /** Opens the working to be filled in line by line. */

@@ -36,7 +36,7 @@ final class FigureView implements ExerciseView {
         public Node from(final Mark mark, final Button... others) {
             return mark.isSound()
                     ? Buttons.row(WayOn.first(way.next()), way.twin())
-                    : FigureBeside.row(WayOn.first(way.twin()), others);
+                    : FigureBeside.row(WayOn.first(way.twin()), WayOn.with(way.next(), others));
         }
     }
 }

@@ -110,7 +110,35 @@ final class Learner implements Trainer {
                 banks().templates().stream()
                         .filter(template -> topic.map(template.bank()::equals).orElse(true))
                         .toList();
-        return Chooser.next(templates, record.history(), record.today(), SEED).map(this::drawn);
+        final List<Template> fitting = content.fitting(templates);
+        return Chooser.next(fitting, record.history(), record.today(), SEED).map(this::drawn);
+    }
+
+    @Override
+    public Optional<Next> again(final String name) {
+        return ExerciseName.read(name).flatMap(this::again);
+    }
+
+    /** Drawn as it was, as long as it was not answered; after that another one is due. */
+    private Optional<Next> again(final ExerciseName name) {
+        return banks().template(name.bank(), name.template())
+                .filter(template -> template.version() == name.version())
+                .filter(template -> !isAnswered(name))
+                .map(
+                        template ->
+                                name.hunt()
+                                        ? hunt(template, name.seed())
+                                        : own(template, name.seed()))
+                .map(exercise -> new Next(exercise, PracticeTexts.of("left-off")));
+    }
+
+    private boolean isAnswered(final ExerciseName name) {
+        return record.answers().stream()
+                .anyMatch(
+                        answer ->
+                                answer.bank().equals(name.bank())
+                                        && answer.template().equals(name.template())
+                                        && answer.seed() == name.seed());
     }
 
     private Next fromLesson(final Wanted next) {

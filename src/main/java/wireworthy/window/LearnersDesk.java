@@ -11,16 +11,19 @@ import wireworthy.rules.Skill;
 final class LearnersDesk implements LessonDesk {
     private final Learner learner;
     private final SettingsKeeper settings;
+    private final InUse inUse;
     private final Consumer<Block.Questions> practice;
     private final Consumer<String> tables;
 
     LearnersDesk(
             final Learner learner,
             final SettingsKeeper settings,
+            final InUse inUse,
             final Consumer<Block.Questions> practice,
             final Consumer<String> tables) {
         this.learner = learner;
         this.settings = settings;
+        this.inUse = inUse;
         this.practice = practice;
         this.tables = tables;
     }
@@ -32,14 +35,29 @@ final class LearnersDesk implements LessonDesk {
 
     @Override
     public Optional<String> last() {
-        return Optional.of(settings.now().lesson()).filter(id -> !id.isEmpty());
+        return Optional.of(settings.now().leftOff().lesson()).filter(id -> !id.isEmpty());
     }
 
     @Override
     public void opened(final String lesson) {
-        if (!settings.now().lesson().equals(lesson)) {
-            settings.change(it -> it.withLesson(lesson));
+        if (!settings.now().leftOff().lesson().equals(lesson)) {
+            settings.change(it -> it.withLeftOff(at -> at.withLesson(lesson)));
         }
+    }
+
+    @Override
+    public int lastScreen() {
+        return settings.now().leftOff().screen();
+    }
+
+    @Override
+    public void atScreen(final int number) {
+        settings.change(it -> it.withLeftOff(at -> at.withScreen(number)));
+    }
+
+    @Override
+    public InUse inUse() {
+        return inUse;
     }
 
     @Override

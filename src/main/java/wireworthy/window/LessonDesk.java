@@ -25,6 +25,19 @@ public interface LessonDesk {
     /** How the skills of a lesson hold, in a word such as "snug"; empty while nothing is known. */
     Optional<String> state(List<Skill> skills);
 
+    /** The sums in use. */
+    default InUse inUse() {
+        return InUse.USUAL;
+    }
+
+    /** The screen, from 0, at which the lesson last open was left. */
+    default int lastScreen() {
+        return 0;
+    }
+
+    /** A screen of the open lesson, from 0, has come to the top. */
+    default void atScreen(int number) {}
+
     /** The reader wants to practise these questions. */
     void practise(Block.Questions questions);
 

@@ -5,6 +5,7 @@ import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import wireworthy.lessons.Block;
+import wireworthy.lessons.Figure;
 import wireworthy.lessons.Lesson;
 import wireworthy.lessons.LessonProblem;
 import wireworthy.window.figures.LiveFigures;
@@ -16,6 +17,7 @@ import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
 import wireworthy.window.parts.WorkingStrip;
 import wireworthy.working.Solver;
+import wireworthy.working.Worked;
 
 /** A lesson: its title, and under it the screens added, one below the other. */
 final class LessonPage extends VBox {
@@ -37,6 +39,13 @@ final class LessonPage extends VBox {
         getStyleClass().addAll(Styles.PAGE, Styles.LESSON);
         getChildren().add(Texts.title(lesson.heading().title()));
         ofTheWhole(lesson).forEach(problem -> getChildren().add(broken(problem)));
+    }
+
+    /** The screens there are, in order. */
+    List<Node> screens() {
+        return getChildren().stream()
+                .filter(node -> node.getStyleClass().contains(Styles.LESSON_SCREEN))
+                .toList();
     }
 
     /** Adds screens under those there are. */
@@ -67,10 +76,10 @@ final class LessonPage extends VBox {
             return Markdown.of(prose.markdown(), follow);
         }
         if (block instanceof Block.LiveFigure live) {
-            return List.of(LiveFigures.of(live.figure(), solver));
+            return figure(live.figure().by(desk.inUse().sums()));
         }
         if (block instanceof Block.WorkedExample example) {
-            return List.of(new WorkingStrip(solver.work(example.question())));
+            return working(solver.work(example.question()));
         }
         if (block instanceof Block.CautionBox box) {
             return List.of(caution(box));
@@ -79,6 +88,19 @@ final class LessonPage extends VBox {
             return List.of(questions(questions));
         }
         return List.of(broken(((Block.Broken) block).problem()));
+    }
+
+    private List<Node> figure(final Figure figure) {
+        return withSums(LiveFigures.of(figure, solver), SumsNamed.of(figure));
+    }
+
+    private List<Node> working(final Worked worked) {
+        return withSums(new WorkingStrip(worked), SumsNamed.of(worked));
+    }
+
+    /** Says what a result goes by, where table, limit or margin have a part in it. */
+    private List<Node> withSums(final Node result, final List<String> own) {
+        return own.isEmpty() ? List.of(result) : List.of(result, new SumsLine(own, desk.inUse()));
     }
 
     private Node caution(final Block.CautionBox box) {

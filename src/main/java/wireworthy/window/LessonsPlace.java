@@ -5,15 +5,16 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.Parent;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import wireworthy.lessons.Lesson;
 import wireworthy.lessons.LessonHeading;
 import wireworthy.lessons.LessonProblem;
 import wireworthy.lessons.Lessons;
+import wireworthy.record.SumsInUse;
 import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.Pages;
+import wireworthy.window.parts.SideAndPage;
 import wireworthy.window.parts.SideList;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
@@ -28,11 +29,12 @@ public final class LessonsPlace implements Place {
     private final Supplier<Lessons> source;
     private final Solver solver;
     private final LessonDesk desk;
-    private final BorderPane place = new BorderPane();
     private final VBox side = new VBox();
+    private final SideAndPage place = new SideAndPage(side, "Contents");
     private final SideList<LessonHeading> contents =
-            new SideList<>("Lessons", LessonHeading::title, this::note, this::open);
+            new SideList<>("Lessons", LessonHeading::title, this::note, this::opened);
     private Optional<Lessons> lessons = Optional.empty();
+    private SumsInUse sumsShown = SumsInUse.USUAL;
     private Background background = Background.atOnce();
 
     /**
@@ -62,7 +64,6 @@ public final class LessonsPlace implements Place {
         side.getStyleClass().add(Styles.SIDE);
         side.getChildren().add(contents);
         VBox.setVgrow(contents, Priority.ALWAYS);
-        place.setLeft(side);
         return place;
     }
 
@@ -73,6 +74,14 @@ public final class LessonsPlace implements Place {
             show(read());
         } else {
             contents.refresh();
+            openAnewUnlessBy(desk.inUse().sums());
+        }
+    }
+
+    /** What a lesson shows goes by the sums in use. */
+    private void openAnewUnlessBy(final SumsInUse sums) {
+        if (!sums.equals(sumsShown)) {
+            open(contents.getSelectionModel().getSelectedItem(), desk.lastScreen());
         }
     }
 
@@ -113,8 +122,7 @@ public final class LessonsPlace implements Place {
     }
 
     private void none() {
-        place.setCenter(
-                Pages.page("Lessons", Texts.paragraph("There are no lessons in the folder.")));
+        place.show(Pages.page("Lessons", Texts.paragraph("There are no lessons in the folder.")));
     }
 
     private List<LessonProblem> problems() {
@@ -137,37 +145,50 @@ public final class LessonsPlace implements Place {
         return desk.state(heading.skills()).map(state -> read + ", " + state).orElse(read);
     }
 
-    private void open(final LessonHeading heading) {
-        lessons.ifPresent(all -> all.opening(heading.id()).ifPresent(lesson -> open(all, lesson)));
+    private void opened(final LessonHeading heading) {
+        final boolean again = desk.last().equals(Optional.of(heading.id()));
+        open(heading, again ? desk.lastScreen() : 0);
+    }
+
+    private void open(final LessonHeading heading, final int at) {
+        lessons.ifPresent(
+                all -> all.opening(heading.id()).ifPresent(lesson -> open(all, lesson, at)));
     }
 
     /** The first screen can be read while the others are still being read and built. */
-    private void open(final Lessons all, final Lesson opening) {
+    private void open(final Lessons all, final Lesson opening, final int at) {
         final String id = opening.heading().id();
+        sumsShown = desk.inUse().sums();
         final LessonPage page = new LessonPage(opening, solver, desk, this::follow);
         final ScrollPane scroll = Pages.scroll(opening.heading().title(), page);
         page.add(opening.screens());
-        place.setCenter(scroll);
+        place.show(scroll);
         desk.opened(id);
-        NextFrame.then(place, () -> readOthers(all, opening, page, scroll));
+        NextFrame.then(place, () -> readOthers(all, opening, page, scroll, at));
     }
 
     private void readOthers(
             final Lessons all,
             final Lesson opening,
             final LessonPage page,
-            final ScrollPane scroll) {
+            final ScrollPane scroll,
+            final int at) {
         final String id = opening.heading().id();
         background.run(
                 () -> others(all, id, opening.screens().size()),
                 others -> {
                     // Another lesson may have been opened meanwhile.
-                    if (scroll.equals(place.getCenter())) {
+                    if (scroll.equals(place.page())) {
                         page.add(others);
-                        NextFrame.then(
-                                place, () -> new EndShown(scroll, page, () -> read(id)).watch());
+                        NextFrame.then(place, () -> watch(page, scroll, id, at));
                     }
                 });
+    }
+
+    private void watch(
+            final LessonPage page, final ScrollPane scroll, final String id, final int at) {
+        new EndShown(scroll, page, () -> read(id)).watch();
+        new ScreenAtTop(scroll, page, desk::atScreen).from(at);
     }
 
     private static List<Lesson.Screen> others(final Lessons all, final String id, final int shown) {

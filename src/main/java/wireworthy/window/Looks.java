@@ -18,6 +18,7 @@ public final class Looks {
 
     /** The build puts a cut of it, for the controls there are, before the one of the library. */
     private static final String BASE = "/atlantafx/base/theme/primer-light.css";
+
     private static final List<String> FONTS =
             List.of("Andika-Regular.ttf", "Andika-Bold.ttf", "Andika-Italic.ttf");
     static final List<String> SHEETS =
@@ -30,7 +31,8 @@ public final class Looks {
                     "figures.css",
                     "overlay.css",
                     "working.css",
-                    "practice.css");
+                    "practice.css",
+                    "sums.css");
 
     /** The usual size as a sheet: a style of one node would need the parser of style sheets. */
     private static final String USUAL_SIZE = "usual-size.css";

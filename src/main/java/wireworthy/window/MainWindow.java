@@ -3,6 +3,7 @@ package wireworthy.window;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -17,7 +18,6 @@ public final class MainWindow implements Shell {
     static final double WIDTH = 1280;
 
     static final double HEIGHT = 860;
-    private static final int STEP_PER_CENT = 10;
 
     private final List<Place> places;
     private final SettingsKeeper settings;
@@ -27,7 +27,9 @@ public final class MainWindow implements Shell {
     private final Overlay overlay = new Overlay(desk);
     private final ViewMenu view = new ViewMenu(this);
     private final TerminalStrip strip;
+    private final SumsPlace sums;
     private final Scene scene;
+    private Optional<Place> inView = Optional.empty();
 
     /**
      * A window that shows no place yet.
@@ -39,12 +41,22 @@ public final class MainWindow implements Shell {
         this.places = List.copyOf(places);
         this.settings = settings;
         this.background = background;
+        sums = new SumsPlace(settings, this::open);
         strip = new TerminalStrip(places, this::show, view);
         desk.getStyleClass().add(Styles.DESK);
         desk.setTop(strip);
         scene = new Scene(overlay, WIDTH, HEIGHT);
         Keys.install(scene, this);
         dress();
+    }
+
+    /** As {@link #open}; at the very first start the page of the sums comes before. */
+    MainWindow start() {
+        if (settings.now().chosen().isEmpty()) {
+            changeSums();
+            return this;
+        }
+        return open();
     }
 
     /**
@@ -63,6 +75,10 @@ public final class MainWindow implements Shell {
 
     @Override
     public void go(final String placeId) {
+        if (placeId.equals(sums.id())) {
+            changeSums();
+            return;
+        }
         strip.select(
                 places.stream()
                         .filter(it -> it.id().equals(placeId))
@@ -93,17 +109,20 @@ public final class MainWindow implements Shell {
     }
 
     void largerText() {
-        settings.change(it -> it.withTextSize(it.textSize() + STEP_PER_CENT));
-        dress();
+        text(settings.now().largerText());
     }
 
     void smallerText() {
-        settings.change(it -> it.withTextSize(it.textSize() - STEP_PER_CENT));
-        dress();
+        text(settings.now().smallerText());
     }
 
     void usualText() {
-        settings.change(it -> it.withTextSize(Settings.SMALLEST_TEXT));
+        text(Settings.SMALLEST_TEXT);
+    }
+
+    /** Shows text at a size in per cent. */
+    void text(final int perCent) {
+        settings.change(it -> it.withTextSize(perCent));
         dress();
     }
 
@@ -120,16 +139,29 @@ public final class MainWindow implements Shell {
         scene.getWindow().hide();
     }
 
+    /** Shows the page of the sums in use; no terminal belongs to it. */
+    void changeSums() {
+        strip.release();
+        leave();
+        inView = Optional.of(sums);
+        desk.setCenter(sums.build(this));
+        sums.shown();
+    }
+
     private void show(final Place place) {
+        leave();
+        inView = Optional.of(place);
         desk.setCenter(built.computeIfAbsent(place.id(), id -> place.build(this)));
-        if (!settings.now().place().equals(place.id())) {
-            settings.change(it -> it.withPlace(place.id()));
-        }
+        settings.change(it -> it.withPlace(place.id()));
         place.shown();
     }
 
+    private void leave() {
+        inView.ifPresent(Place::left);
+    }
+
     private Place lastPlace() {
-        final String id = settings.now().place();
+        final String id = settings.now().leftOff().place();
         return places.stream().filter(it -> it.id().equals(id)).findFirst().orElse(places.get(0));
     }
 

@@ -43,4 +43,9 @@ final class OnFirstVisit<P extends Place> implements Place {
     public void shown() {
         place().shown();
     }
+
+    @Override
+    public void left() {
+        place().left();
+    }
 }

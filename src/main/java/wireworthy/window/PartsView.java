@@ -128,7 +128,7 @@ final class PartsView implements ExerciseView {
             }
             return holds(mark)
                     ? Buttons.row(WayOn.first(way.twin()), way.next())
-                    : FigureBeside.row(WayOn.first(way.twin()), others);
+                    : FigureBeside.row(WayOn.first(way.twin()), WayOn.with(way.next(), others));
         }
 
         private Node fromEarlier(final Mark mark, final Button... others) {

@@ -15,4 +15,7 @@ public interface Place {
 
     /** Called each time the place has come into view, after {@link #build}. */
     default void shown() {}
+
+    /** Called when another place comes into view. */
+    default void left() {}
 }

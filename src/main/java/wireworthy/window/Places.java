@@ -10,8 +10,7 @@ import wireworthy.record.SettingsKeeper;
 
 /** The places in the order of the strip, and the ways from one to another. */
 final class Places {
-    private final OnFirstVisit<TablesPlace> tables =
-            new OnFirstVisit<>(TablesPlace.ID, TablesPlace.TITLE, TablesPlace::new);
+    private final OnFirstVisit<TablesPlace> tables;
     private final Learner learner;
     private final PracticeModel model;
     private final OnFirstVisit<PracticePlace> practice;
@@ -23,23 +22,27 @@ final class Places {
             final SettingsKeeper settings,
             final Clock clock,
             final Ahead ahead) {
+        final InUse inUse = new SumsFromSettings(settings, () -> going.accept(SumsPlace.ID));
+        tables =
+                new OnFirstVisit<>(TablesPlace.ID, TablesPlace.TITLE, () -> new TablesPlace(inUse));
         learner =
                 new Learner(
                         folder.answers(),
                         ahead.solver(),
                         clock,
-                        Content.of(folder.problemBanks(), ahead::lessons));
-        model = new PracticeModel(learner);
+                        Content.of(folder.problemBanks(), ahead::lessons, inUse));
+        model = new PracticeModel(learner, new SettingsBookmark(settings));
         practice =
                 new OnFirstVisit<>(
                         PracticePlace.ID,
                         PracticePlace.TITLE,
-                        () -> new PracticePlace(model, this::toLesson));
+                        () -> new PracticePlace(model, this::toLesson, inUse));
         lessons =
                 new LessonsPlace(
                         ahead::lessons,
                         ahead.solver(),
-                        new LearnersDesk(learner, settings, this::toPractice, this::toTable));
+                        new LearnersDesk(
+                                learner, settings, inUse, this::toPractice, this::toTable));
     }
 
     /** All of them, in order. */

@@ -10,6 +10,7 @@ import wireworthy.practice.Exercise;
 /** What the Practice place shows and does, without a control. */
 public final class PracticeModel {
     private final Trainer trainer;
+    private final Bookmark bookmark;
     private final ReadOnlyObjectWrapper<Optional<String>> topic =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<ExerciseModel>> doing =
@@ -19,7 +20,25 @@ public final class PracticeModel {
     private Optional<String> chosen = Optional.empty();
 
     public PracticeModel(final Trainer trainer) {
+        this(trainer, Bookmark.NONE);
+    }
+
+    /**
+     * @param bookmark where practice was left, and will be
+     */
+    PracticeModel(final Trainer trainer, final Bookmark bookmark) {
         this.trainer = trainer;
+        this.bookmark = bookmark;
+    }
+
+    /** Goes on with the topic and the exercise that were left. */
+    public void resume() {
+        chosen =
+                trainer.topics().stream()
+                        .map(Trainer.Topic::id)
+                        .filter(bookmark.topic()::equals)
+                        .findFirst();
+        trainer.again(bookmark.problem()).ifPresentOrElse(this::show, this::next);
     }
 
     /** Practises a topic, or all, from now on; what a lesson still wanted to ask is left. */
@@ -44,6 +63,7 @@ public final class PracticeModel {
         why.set(next.why());
         notKept.set("");
         topic.set(next.topic().or(() -> chosen));
+        bookmark.put(chosen.orElse(""), ExerciseName.of(next.exercise()).word());
         doing.set(Optional.of(ExerciseModel.of(next.exercise(), trainer, notKept::set)));
     }
 

@@ -26,20 +26,26 @@ public final class PracticePlace implements Place {
 
     private final PracticeModel model;
     private final WayOn way;
+    private final InUse inUse;
     private final VBox question = new VBox();
     private final VBox answering = new VBox();
     private final VBox beside = new VBox();
     private final HelpButton lines;
     private final HelpButton rule;
+    private final VBox sumsLine = new VBox();
+    private List<String> sums = List.of();
     private Optional<ExerciseView> view = Optional.empty();
 
     /**
      * The place.
      *
      * @param toLesson opens the lesson that belongs to an exercise
+     * @param inUse the sums in use, said under a result
      */
-    public PracticePlace(final PracticeModel model, final Consumer<Exercise> toLesson) {
+    public PracticePlace(
+            final PracticeModel model, final Consumer<Exercise> toLesson, final InUse inUse) {
         this.model = model;
+        this.inUse = inUse;
         way = new WayOn(model, toLesson, this::focus);
         lines = new HelpButton(PracticeTexts.of("line-by-line"), help(FigureModel::lineByLine));
         rule = new HelpButton(PracticeTexts.of("show-rule"), help(FigureModel::showRule));
@@ -68,15 +74,16 @@ public final class PracticePlace implements Place {
         return new Bench(
                 new VBox(topics(), question, answerPart()),
                 PracticeTexts.of("left"),
-                new VBox(beside),
+                new VBox(beside, sumsLine),
                 PracticeTexts.of("right"));
     }
 
     @Override
     public void shown() {
         if (model.doing().get().isEmpty()) {
-            model.next();
+            model.resume();
         }
+        showSums();
         // At once, so that no letter is lost; the click or key that led here moves the focus later.
         focus();
         Platform.runLater(this::focus);
@@ -109,12 +116,22 @@ public final class PracticePlace implements Place {
 
     private void show(final ExerciseModel doing) {
         final ExerciseView now = ExerciseView.of(doing, way);
+        sums = doing.exercise().circuit().map(SumsNamed::of).orElse(List.of());
         question.getChildren()
                 .setAll(new QuestionHead(doing.exercise(), model.skillState(), model.why().get()));
         answering.getChildren().setAll(now.answering());
         beside.getChildren().setAll(now.beside());
+        showSums();
         offer(doing.figure().isPresent());
         view = Optional.of(now);
+    }
+
+    /** Says what a result goes by, where table, limit or margin have a part in it. */
+    private void showSums() {
+        sumsLine.getChildren().clear();
+        if (!sums.isEmpty()) {
+            sumsLine.getChildren().setAll(new SumsLine(sums, inUse));
+        }
     }
 
     private void offer(final boolean working) {

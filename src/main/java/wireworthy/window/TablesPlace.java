@@ -5,12 +5,12 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import javafx.scene.Parent;
 import javafx.scene.control.TextField;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import wireworthy.facts.FactTable;
 import wireworthy.facts.FactTables;
 import wireworthy.window.parts.Pages;
+import wireworthy.window.parts.SideAndPage;
 import wireworthy.window.parts.SideList;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
@@ -20,7 +20,8 @@ public final class TablesPlace implements Place {
     static final String ID = "tables";
     static final String TITLE = "Tables";
 
-    private final BorderPane place = new BorderPane();
+    private final VBox side = new VBox();
+    private final SideAndPage place = new SideAndPage(side, "All tables");
     private final TextField find = new TextField();
     private final SideList<FactTable> list =
             new SideList<>(
@@ -29,7 +30,12 @@ public final class TablesPlace implements Place {
                     TablePage::standing,
                     this::show);
     private List<FactTable> tables = List.of();
-    private String wanted = FactTables.ids().get(0);
+    private String wanted;
+
+    /** The table in use is shown first. */
+    public TablesPlace(final InUse inUse) {
+        wanted = inUse.sums().cableTable();
+    }
 
     @Override
     public String id() {
@@ -47,10 +53,9 @@ public final class TablesPlace implements Place {
         find.setPromptText("Find in tables");
         find.setAccessibleText("Find in tables");
         find.textProperty().addListener(typed -> filter());
-        final VBox side = new VBox(find, list);
+        side.getChildren().setAll(find, list);
         side.getStyleClass().add(Styles.SIDE);
         VBox.setVgrow(list, Priority.ALWAYS);
-        place.setLeft(side);
         shell.background().run(FactTables::all, this::fill);
         return place;
     }
@@ -77,7 +82,7 @@ public final class TablesPlace implements Place {
         list.getItems().setAll(tables.stream().filter(each -> holds(each, text)).toList());
         selectWanted();
         if (list.getItems().isEmpty() && !tables.isEmpty()) {
-            place.setCenter(
+            place.show(
                     Pages.page("Tables", Texts.paragraph("No table has \"" + text + "\" in it.")));
         }
     }
@@ -110,6 +115,6 @@ public final class TablesPlace implements Place {
         if (find.getText().isBlank()) {
             wanted = table.id();
         }
-        place.setCenter(Pages.scroll(table.title(), new TablePage(table)));
+        place.show(Pages.scroll(table.title(), new TablePage(table)));
     }
 }

@@ -48,6 +48,11 @@ final class TerminalStrip extends HBox {
                 .forEach(it -> it.setSelected(true));
     }
 
+    /** No terminal is screwed down. */
+    void release() {
+        group.selectToggle(null);
+    }
+
     private Terminal terminal(final Place place, final int number) {
         final Terminal terminal = new Terminal(place, number);
         terminal.setUserData(place);

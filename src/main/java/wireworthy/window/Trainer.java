@@ -35,6 +35,14 @@ public interface Trainer {
     /** The next exercise of a topic, or of all topics; none where no bank could be read. */
     Optional<Next> next(Optional<String> topic);
 
+    /**
+     * The exercise of this name as it was drawn before; empty where there is none, or where it was
+     * answered meanwhile.
+     */
+    default Optional<Next> again(final String name) {
+        return Optional.empty();
+    }
+
     /** What a lesson wanted to ask is not asked any more. */
     void leaveLesson();
 

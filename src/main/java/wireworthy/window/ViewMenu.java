@@ -1,5 +1,6 @@
 package wireworthy.window;
 
+import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
@@ -7,28 +8,33 @@ import javafx.scene.input.KeyCombination;
 import wireworthy.record.Settings;
 import wireworthy.window.parts.Styles;
 
-/** Text size, light or dark, and the keys: what a person sets once and wants to find again. */
+/** The sums, text size, light or dark, and the keys: what one sets once and finds again here. */
 final class ViewMenu extends MenuButton {
     private final MenuItem larger;
     private final MenuItem smaller;
     private final MenuItem usual;
     private final MenuItem theme;
+    private final Menu sizes = new Menu();
 
     ViewMenu(final MainWindow window) {
         super("View");
         getStyleClass().add(Styles.VIEW_MENU);
         setMinWidth(USE_PREF_SIZE);
-        setAccessibleText("View: text size, light or dark, keys");
+        setAccessibleText("View: your sums, text size, light or dark, keys");
         larger = item("Larger text", Keys.LARGER, window::largerText);
         smaller = item("Smaller text", Keys.SMALLER, window::smallerText);
         usual = item("Usual text size", Keys.USUAL, window::usualText);
         theme = item("Dark", Keys.THEME, window::otherTheme);
+        Settings.TEXT_SIZES.forEach(size -> sizes.getItems().add(size(window, size)));
         final MenuItem help = item("Keys", Keys.HELP, window::help);
         getItems()
                 .setAll(
+                        sums(window),
+                        new SeparatorMenuItem(),
                         larger,
                         smaller,
                         usual,
+                        sizes,
                         new SeparatorMenuItem(),
                         theme,
                         new SeparatorMenuItem(),
@@ -38,11 +44,23 @@ final class ViewMenu extends MenuButton {
     /** Says what the settings are and which of the choices lead further. */
     void say(final Settings settings) {
         final int size = settings.textSize();
-        usual.setText("Usual text size (now " + size + " %)");
+        sizes.setText("Text size: " + size + " %");
         usual.setDisable(size == Settings.SMALLEST_TEXT);
         smaller.setDisable(size == Settings.SMALLEST_TEXT);
         larger.setDisable(size == Settings.LARGEST_TEXT);
         theme.setText(settings.dark() ? "Light colours" : "Dark colours");
+    }
+
+    private static MenuItem sums(final MainWindow window) {
+        final MenuItem item = new MenuItem(SumsTexts.of("title"));
+        item.setOnAction(event -> window.changeSums());
+        return item;
+    }
+
+    private static MenuItem size(final MainWindow window, final int perCent) {
+        final MenuItem item = new MenuItem(perCent + " %");
+        item.setOnAction(event -> window.text(perCent));
+        return item;
     }
 
     private static MenuItem item(

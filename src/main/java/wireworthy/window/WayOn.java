@@ -1,6 +1,7 @@
 package wireworthy.window;
 
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javafx.scene.control.Button;
 import wireworthy.practice.Exercise;
 import wireworthy.window.parts.Buttons;
@@ -46,6 +47,11 @@ final class WayOn {
                     action.run();
                     toAnswer.run();
                 });
+    }
+
+    /** A button and others after it. */
+    static Button[] with(final Button button, final Button... others) {
+        return Stream.concat(Stream.of(button), Stream.of(others)).toArray(Button[]::new);
     }
 
     /** What most people do next; Enter stays with the button that marks. */

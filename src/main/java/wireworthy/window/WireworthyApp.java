@@ -65,7 +65,7 @@ public final class WireworthyApp extends Application {
         stage.setScene(window.scene());
         StagePlacing.restore(stage, settings);
         stage.show();
-        window.open();
+        window.start();
         NextFrame.then(window.scene().getRoot(), () -> stage.getIcons().add(icon()));
     }
 

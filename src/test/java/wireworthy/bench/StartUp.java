@@ -12,6 +12,9 @@ import javafx.scene.control.Label;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 import wireworthy.Wireworthy;
+import wireworthy.record.DataFolder;
+import wireworthy.record.Settings;
+import wireworthy.record.SettingsFile;
 
 /**
  * Says after how many milliseconds from process start the first place stands on the screen with its
@@ -40,7 +43,17 @@ public final class StartUp {
         if (bare) {
             Application.launch(Bare.class);
         } else {
+            answerFirstPage(Path.of(arguments[1]));
             Wireworthy.main(new String[] {"--data-dir", arguments[1]});
+        }
+    }
+
+    /** At the very first start a page of choices would come before the lessons. */
+    private static void answerFirstPage(final Path folder) {
+        final SettingsFile file = new SettingsFile(new DataFolder(folder).settings());
+        final Settings now = file.read();
+        if (now.chosen().isEmpty()) {
+            file.write(now.withSums(now.sums()));
         }
     }
 

@@ -77,7 +77,12 @@ class HostileLessonTest {
         "<https://example.org>,              leads to no lesson",
         "[own](lesson:nowhere),              leads to no lesson",
         "[own](table:nowhere),               leads to no lesson",
-        "[a file](file:///etc/hosts),        leads to no lesson"
+        "[a file](file:///etc/hosts),        leads to no lesson",
+        "[up](../../outside.md),             leads to no lesson",
+        "[up](lesson:../outside),            leads to no lesson",
+        "[code](javascript:alert%281%29),    leads to no lesson",
+        "<iframe src='file:///etc/hosts'>,   HTML",
+        "![far](https://example.org/x.png),  Images"
     })
     void textThatLeadsOutOrCannotBeDrawn(final String part, final String message)
             throws IOException {
@@ -206,6 +211,43 @@ class HostileLessonTest {
                 own(HEAD + "Text before.\n\n```figure\n" + yaml + "\n```\n\nAfter.\n");
         assertThat(lesson.problems()).singleElement().satisfies(HostileLessonTest::inTheBlock);
         assertThat(text(lesson)).contains("After.");
+    }
+
+    /** A few lines that name each other over and over, and a key that takes in all others. */
+    @ParameterizedTest
+    @ValueSource(strings = {"a: &a [x, x, x]\nb: &b [*a, *a, *a]\nc: [*b, *b, *b]", "<<: *all"})
+    void yamlThatUnfoldsIntoMuchMore(final String yaml) throws IOException {
+        final Lesson figure = own(HEAD + "Before.\n\n```figure\n" + yaml + "\n```\n\nAfter.\n");
+        assertThat(figure.problems()).singleElement().satisfies(HostileLessonTest::near);
+        assertThat(text(figure)).contains("Before.", "After.");
+        final Lesson head = own("---\nid: own\n" + yaml + "\n---\nThe text.\n");
+        assertThat(head.problems()).isNotEmpty();
+        assertThat(text(head)).contains("The text.");
+    }
+
+    private static void near(final LessonProblem problem) {
+        assertThat(problem.line()).isBetween(10, 13);
+    }
+
+    @Test
+    void aLinkOutOfTheFolderIsNamedAndNotFollowed(@TempDir final Path elsewhere)
+            throws IOException {
+        final Path secret = Files.writeString(elsewhere.resolve("secret.md"), HEAD + "Secret.\n");
+        Files.createSymbolicLink(folder.resolve("09-link.md"), secret);
+        Files.writeString(folder.resolve("10-own.md"), HEAD + "Text.\n");
+        final Lessons lessons = lessons();
+        assertThat(text(lessons.lesson("own").orElseThrow())).startsWith("Text.");
+        assertThat(lessons.problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.text()).contains("09-link.md", "no file"));
+    }
+
+    @Test
+    void aFolderWithTheNameOfALessonIsNamed() throws IOException {
+        Files.createDirectory(folder.resolve("09-folder.md"));
+        assertThat(lessons().problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.file()).isEqualTo("09-folder.md"));
     }
 
     private static void inTheBlock(final LessonProblem problem) {

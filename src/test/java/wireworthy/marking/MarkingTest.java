@@ -51,6 +51,19 @@ class MarkingTest {
     }
 
     @Test
+    void whileALineIsAskedForTheDangerIsSaidWithoutTheAnswer() {
+        final Mark asked = Marker.mark(cable, DROP, "0.275 V");
+        assertThat(asked.ask()).isPresent();
+        assertThat(asked.explanation())
+                .contains("the load would get fewer volts than expected and may not run.")
+                .doesNotContain("0.55");
+
+        final Mark settled = Marker.mark(cable, DROP, "0.2752 V");
+        assertThat(settled.ask()).isEmpty();
+        assertThat(settled.explanation()).contains("may not run: the sum gives 0.55 V.");
+    }
+
+    @Test
     void aLineKeptInFullTellsTheSecondSlipFromTheFirst() {
         final List<Mark> marks =
                 Marker.marks(cable, Map.of(LOOP_RESISTANCE, "0.0344", DROP, TWO_SLIPS));

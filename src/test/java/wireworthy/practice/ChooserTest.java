@@ -61,6 +61,25 @@ class ChooserTest {
     }
 
     @Test
+    void theReasonForOneLikeItIsTrueOfTheLastOne() {
+        final Choice first = next(0);
+        answer(first, 0, false);
+        assertThat(next(0).why()).startsWith("The last one went wrong");
+        answer(first, 0, false);
+        answer(first, 0, true);
+        assertThat(next(0).why()).startsWith("The last one took more than one try");
+
+        history.clear();
+        history.add(aided(first));
+        assertThat(next(0).why()).startsWith("The last one was worked with help");
+    }
+
+    private static Answered aided(final Choice choice) {
+        final Template t = choice.template();
+        return new Answered(t.skill(), 0, true, true, t.difficulty(), t.fullId(), choice.seed());
+    }
+
+    @Test
     void beginsWithASkillThatStandsOnNothing() {
         assertThat(Prerequisites.of(next(0).template().skill())).isEmpty();
         assertThat(next(0).why()).startsWith("New: ");

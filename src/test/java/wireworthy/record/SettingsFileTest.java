@@ -30,6 +30,12 @@ class SettingsFileTest {
                         .withDark(true)
                         .withTextSize(150)
                         .withPlace("practice")
+                        .withLeftOff(it -> it.withLesson("power").withScreen(3))
+                        .withLeftOff(it -> it.withProblem("power", "power/fan/1/7/hunt"))
+                        .withSums(
+                                SumsInUse.usual(Craft.BOAT, Region.NORTH_AMERICA, WireSizes.AWG)
+                                        .withDropLimit(0.1)
+                                        .withMargin(1.5))
                         .withWindow(new WindowBounds(10, 20, 1024, 700));
         file.write(settings);
         assertThat(file.read()).isEqualTo(settings);
@@ -53,6 +59,16 @@ class SettingsFileTest {
     void unknownMissingAndMistypedEntriesDoNotMatter() throws IOException {
         write("{\"version\": 9, \"colour\": [1], \"dark\": true, \"textSize\": \"large\"}");
         assertThat(file.read()).isEqualTo(Settings.DEFAULTS.withDark(true));
+    }
+
+    @Test
+    void sumsThatCanNotBeGiveWayToTheUsualOnes() throws IOException {
+        write(
+                "{\"sums\": {\"craft\": \"boat\", \"region\": \"the moon\","
+                        + " \"cableTable\": \"bell-wire\", \"dropLimit\": 7,"
+                        + " \"margin\": -1}}");
+        assertThat(file.read().chosen())
+                .contains(SumsInUse.usual(Craft.BOAT, Region.ELSEWHERE, WireSizes.MM2));
     }
 
     @ParameterizedTest

@@ -21,7 +21,7 @@ final class Kinds {
     static final String CHOICE = "comes-back";
     static final String ESTIMATE = "fan-roughly";
     static final String ORDER = "isolate";
-    static final Content CONTENT = new Content(List.of(banks()), List::of);
+    static final Content CONTENT = new Content(List.of(banks()), List::of, Optional::empty);
 
     private static final AtomicInteger RECORDS = new AtomicInteger();
 

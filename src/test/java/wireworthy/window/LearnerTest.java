@@ -107,7 +107,11 @@ class LearnerTest {
     @Test
     void topicsFollowTheOrderOfTheLessons() {
         final Learner learner =
-                learner(new Content(List.of(), () -> List.of("voltage-drop", "current")));
+                learner(
+                        new Content(
+                                List.of(),
+                                () -> List.of("voltage-drop", "current"),
+                                Optional::empty));
 
         assertThat(learner.topics())
                 .extracting(Trainer.Topic::id)
@@ -132,7 +136,7 @@ class LearnerTest {
                 """);
         Files.writeString(data.problemBanks().resolve("torn.json"), "{\"bank\": ");
         final List<Path> folders = Content.own(data.problemBanks()).stream().toList();
-        final Learner learner = learner(new Content(folders, List::of));
+        final Learner learner = learner(new Content(folders, List::of, Optional::empty));
 
         assertThat(learner.topics()).extracting(Trainer.Topic::title).contains("Our own");
         assertThat(learner.troubles()).singleElement().asString().contains("torn.json");

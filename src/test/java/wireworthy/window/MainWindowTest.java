@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.List;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
@@ -15,6 +18,8 @@ import javafx.scene.paint.Paint;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import wireworthy.record.Settings;
 import wireworthy.record.SettingsFile;
 
@@ -91,7 +96,7 @@ class MainWindowTest extends WindowTest {
     @Test
     void textGrowsShrinksAndComesBack() {
         push(KeyCode.SHORTCUT, KeyCode.PLUS).push(KeyCode.SHORTCUT, KeyCode.PLUS);
-        assertThat(textSize()).isCloseTo(17 * 1.2, WITHIN);
+        assertThat(textSize()).isCloseTo(17 * 1.25, WITHIN);
         push(KeyCode.SHORTCUT, KeyCode.MINUS);
         assertThat(textSize()).isCloseTo(17 * 1.1, WITHIN);
         push(KeyCode.SHORTCUT, KeyCode.DIGIT0);
@@ -105,6 +110,21 @@ class MainWindowTest extends WindowTest {
         }
         assertThat(textSize()).isEqualTo(34);
         assertThat(settings.now().textSize()).isEqualTo(Settings.LARGEST_TEXT);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {175, 200})
+    void aTextSizeIsPickedInTheViewMenu(final int perCent) {
+        final MenuButton view = lookup(".view-menu").queryAs(MenuButton.class);
+        interact(
+                () ->
+                        view.getItems().stream()
+                                .filter(Menu.class::isInstance)
+                                .flatMap(menu -> ((Menu) menu).getItems().stream())
+                                .filter(item -> item.getText().equals(perCent + " %"))
+                                .forEach(MenuItem::fire));
+        assertThat(textSize()).isCloseTo(17 * perCent / 100.0, WITHIN);
+        assertThat(settings.now().textSize()).isEqualTo(perCent);
     }
 
     @Test

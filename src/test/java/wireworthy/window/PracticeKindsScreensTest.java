@@ -158,7 +158,7 @@ class PracticeKindsScreensTest {
                 new MainWindow(
                                 List.of(
                                         new TestPlace("Lessons"),
-                                        new PracticePlace(model, exercise -> {}),
+                                        new PracticePlace(model, exercise -> {}, InUse.USUAL),
                                         new TestPlace("Tables")),
                                 settings,
                                 Background.atOnce())

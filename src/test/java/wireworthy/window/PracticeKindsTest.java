@@ -27,7 +27,8 @@ class PracticeKindsTest extends WindowTest {
     protected List<Place> places() {
         file = Kinds.fresh(folder);
         model = Kinds.at(file, Kinds.WHOLE);
-        return List.of(new PracticePlace(model, exercise -> {}), new TestPlace("Lessons"));
+        return List.of(
+                new PracticePlace(model, exercise -> {}, InUse.USUAL), new TestPlace("Lessons"));
     }
 
     private void open(final PracticeModel other) {

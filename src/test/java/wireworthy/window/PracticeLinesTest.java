@@ -36,7 +36,7 @@ class PracticeLinesTest extends WindowTest {
     protected List<Place> places() {
         file = folder.resolve("lines-" + RECORDS.incrementAndGet() + ".sqlite");
         model = asked(file);
-        return List.of(new PracticePlace(model, problem -> {}));
+        return List.of(new PracticePlace(model, problem -> {}, InUse.USUAL));
     }
 
     /** Out and back is snug, the resistance loose: one line folded, the others asked. */
@@ -221,7 +221,7 @@ class PracticeLinesTest extends WindowTest {
                 new MainWindow(
                         List.of(
                                 new TestPlace("Lessons"),
-                                new PracticePlace(shown, problem -> {}),
+                                new PracticePlace(shown, problem -> {}, InUse.USUAL),
                                 new TestPlace("Tables")),
                         settings,
                         Background.atOnce());

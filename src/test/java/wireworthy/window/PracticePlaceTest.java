@@ -26,7 +26,7 @@ class PracticePlaceTest extends WindowTest {
     @Override
     protected List<Place> places() {
         learner.want("voltage-drop", List.of("aisle-strips-drop"));
-        return List.of(new PracticePlace(model, problem -> {}));
+        return List.of(new PracticePlace(model, problem -> {}, InUse.USUAL));
     }
 
     private static FigureModel figure(final PracticeModel of) {
@@ -59,6 +59,18 @@ class PracticePlaceTest extends WindowTest {
         clickOn("One like it, new numbers");
         assertThat(problem().template()).isEqualTo(first.template());
         assertThat(problem().question().figures()).isNotEqualTo(first.question().figures());
+        assertThat(reads("here they part")).isFalse();
+    }
+
+    @Test
+    void theRuleIsShownBesideTheExplanationAndTheWayOnIsOffered() {
+        answer(oneWay());
+        clickOn("Show the rule");
+
+        assertThat(reads("The rule, in the order one works it")).isTrue();
+        assertThat(shown()).anyMatch(text -> text.contains("counted one way"));
+        assertThat(reads("here they part")).isTrue();
+        clickOn("Next problem");
         assertThat(reads("here they part")).isFalse();
     }
 
@@ -108,7 +120,7 @@ class PracticePlaceTest extends WindowTest {
                     Screens.render("practice-wrong", () -> built(true));
                     for (final Screens.Setting setting : Screens.Setting.values()) {
                         final var scene = Screens.scene(built(true), setting);
-                        assertThat(Screens.cutOff(scene.getRoot())).isEmpty();
+                        assertThat(Screens.cutOff(scene.getRoot())).as("%s", setting).isEmpty();
                     }
                 });
     }
@@ -118,7 +130,7 @@ class PracticePlaceTest extends WindowTest {
                 new Learner(folder.resolve("other.sqlite"), new Solver(), Evenings.CLOCK);
         other.want("voltage-drop", List.of("aisle-strips-drop"));
         final PracticeModel shown = new PracticeModel(other);
-        final PracticePlace place = new PracticePlace(shown, problem -> {});
+        final PracticePlace place = new PracticePlace(shown, problem -> {}, InUse.USUAL);
         settings.change(it -> it.withPlace(PracticePlace.ID));
         final List<Place> all = List.of(new TestPlace("Lessons"), place, new TestPlace("Tables"));
         final MainWindow whole = new MainWindow(all, settings, Background.atOnce()).open();

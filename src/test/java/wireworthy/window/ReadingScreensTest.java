@@ -83,13 +83,13 @@ class ReadingScreensTest {
     }
 
     private static Place table(final String id) {
-        final TablesPlace place = new TablesPlace();
+        final TablesPlace place = new TablesPlace(InUse.USUAL);
         place.open(id);
         return place;
     }
 
     private static Place found(final String text) {
-        final TablesPlace place = new TablesPlace();
+        final TablesPlace place = new TablesPlace(InUse.USUAL);
         place.find(text);
         return place;
     }
@@ -105,7 +105,7 @@ class ReadingScreensTest {
     }
 
     /** Scrolls the page once it is laid out. */
-    private static Parent scrolled(final Parent root, final double to) {
+    static Parent scrolled(final Parent root, final double to) {
         root.lookupAll(".page-scroll").stream()
                 .filter(ScrollPane.class::isInstance)
                 .limit(1)

@@ -11,11 +11,12 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.image.Image;
 import javafx.scene.text.Text;
 
 /**
- * Renders a screen in the four settings it must bear and writes each as {@code
+ * Renders a screen in the settings it must bear and writes each as {@code
  * target/screens/name-setting.png}. Call on the JavaFX thread.
  */
 public final class Screens {
@@ -24,7 +25,8 @@ public final class Screens {
         LIGHT(Theme.LIGHT, 100, 1280, 860),
         DARK(Theme.DARK, 100, 1280, 860),
         LARGE(Theme.LIGHT, 150, 1280, 860),
-        SMALL(Theme.LIGHT, 100, 1024, 700);
+        SMALL(Theme.LIGHT, 100, 1024, 700),
+        LARGEST(Theme.LIGHT, 200, 1024, 700);
 
         private final Theme theme;
         private final int textPerCent;
@@ -46,13 +48,17 @@ public final class Screens {
     /** Renders the node, built afresh for each setting. */
     public static void render(final String name, final Supplier<? extends Parent> node) {
         for (final Setting setting : Setting.values()) {
-            write(name, setting, dressed(node.get(), setting).snapshot(null));
+            write(name, setting, scene(node.get(), setting).snapshot(null));
         }
     }
 
-    /** The node laid out in the setting, without a stage. */
+    /**
+     * The node laid out in the setting, without a stage. Laid out twice, as what arranges itself by
+     * the room it gets is ready in the second frame.
+     */
     public static Scene scene(final Parent node, final Setting setting) {
         final Scene scene = dressed(node, setting);
+        scene.snapshot(null);
         scene.snapshot(null);
         return scene;
     }
@@ -63,7 +69,7 @@ public final class Screens {
         return scene;
     }
 
-    /** Texts that do not get the room they need and so end in three dots. */
+    /** Texts that end in three dots for want of room, and pages cut off at their right. */
     public static List<String> cutOff(final Parent root) {
         final List<String> found = new ArrayList<>();
         root.lookupAll(".text")
@@ -76,7 +82,30 @@ public final class Screens {
                                 found.add(labeled.getText());
                             }
                         });
+        root.lookupAll(".page-scroll")
+                .forEach(
+                        node -> {
+                            if (node instanceof ScrollPane page && tooWide(page)) {
+                                found.add(
+                                        "The page %s is wider than its view: %.0f, %.0f"
+                                                .formatted(
+                                                        page.getAccessibleText(),
+                                                        page.getContent()
+                                                                .getLayoutBounds()
+                                                                .getWidth(),
+                                                        page.getViewportBounds().getWidth()));
+                            }
+                        });
         return found;
+    }
+
+    /** Whether a page that never scrolls sideways would have to. */
+    private static boolean tooWide(final ScrollPane page) {
+        return page.getHbarPolicy() == ScrollPane.ScrollBarPolicy.NEVER
+                && isSeen(page)
+                && page.getViewportBounds().getWidth() > 0
+                && page.getContent().getLayoutBounds().getWidth()
+                        > page.getViewportBounds().getWidth() + 1;
     }
 
     /** Its text without the sign before the letter that is its key. */

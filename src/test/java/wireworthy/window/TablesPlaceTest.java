@@ -11,7 +11,7 @@ import wireworthy.facts.FactTables;
 
 /** Tables as a person looks things up in them. */
 class TablesPlaceTest extends WindowTest {
-    private final TablesPlace tables = new TablesPlace();
+    private final TablesPlace tables = new TablesPlace(InUse.USUAL);
 
     @Override
     protected List<Place> places() {

@@ -8,8 +8,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,6 +33,8 @@ class ThemeTest {
         "ink, brick-ground",
         "soft, paper",
         "soft, sheet",
+        "soft, verdigris-ground",
+        "soft, brick-ground",
         "copper, paper",
         "copper, sheet",
         "verdigris, sheet",
@@ -42,7 +46,8 @@ class ThemeTest {
         "amber, sheet",
         "amber, paper",
         "paper, ink",
-        "paper, soft"
+        "paper, soft",
+        "sheet, copper"
     })
     void textCanBeRead(final String text, final String ground) {
         for (final Theme theme : Theme.values()) {
@@ -51,11 +56,43 @@ class ThemeTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"joint, paper", "joint, sheet", "copper, paper", "copper, sheet"})
+    @CsvSource({
+        "joint, paper",
+        "joint, sheet",
+        "joint, verdigris-ground",
+        "joint, brick-ground",
+        "copper, paper",
+        "copper, sheet",
+        "copper, verdigris-ground",
+        "copper, brick-ground",
+        "copper, line",
+        "verdigris, paper",
+        "verdigris, sheet",
+        "verdigris, verdigris-ground",
+        "brick, paper",
+        "brick, sheet",
+        "brick, brick-ground",
+        "amber, paper",
+        "amber, sheet",
+        "ink, paper",
+        "ink, sheet"
+    })
     void outlinesThatCarryMeaningCanBeSeen(final String part, final String ground) {
         for (final Theme theme : Theme.values()) {
             assertThat(contrast(theme, part, ground)).as("%s", theme).isGreaterThanOrEqualTo(PART);
         }
+    }
+
+    /** Hairlines only part what is apart anyway: no meaning hangs on the token line. */
+    @Test
+    void everyTokenIsHeldAgainstAGround() {
+        final Set<String> held =
+                Stream.of(ThemeTest.class.getDeclaredMethods())
+                        .flatMap(method -> Stream.of(method.getAnnotationsByType(CsvSource.class)))
+                        .flatMap(source -> Stream.of(source.value()))
+                        .flatMap(pair -> Stream.of(pair.split(", ")))
+                        .collect(Collectors.toSet());
+        assertThat(held).isEqualTo(tokens(Theme.LIGHT).keySet());
     }
 
     @ParameterizedTest

@@ -16,6 +16,16 @@ public final class Styles {
     public static final String KEYS = "keys";
     public static final String KEY = "key";
 
+    // A list at the side where there is no room for it
+    public static final String CONTENTS = "contents";
+    public static final String CONTENTS_BAR = "contents-bar";
+
+    // The sums in use
+    public static final String SUMS = "sums";
+    public static final String SUMS_LINE = "sums-line";
+    public static final String ONE_OF = "one-of";
+    public static final String PICK_ROW = "pick-row";
+
     // Pages and text
     public static final String PAGE = "page";
     public static final String PAGE_SCROLL = "page-scroll";

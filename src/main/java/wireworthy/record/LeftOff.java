@@ -1,0 +1,36 @@
+package wireworthy.record;
+
+/**
+ * Where a person left off. An empty text stands for nowhere yet.
+ *
+ * @param place the id of the place last open
+ * @param lesson the id of the lesson last open
+ * @param screen of that lesson, from 0
+ * @param topic the bank last practised; empty where all were
+ * @param problem the problem that was being worked, as the window names it
+ */
+public record LeftOff(String place, String lesson, int screen, String topic, String problem) {
+    /** Before the first start. */
+    public static final LeftOff NOWHERE = new LeftOff("", "", 0, "", "");
+
+    public LeftOff {
+        screen = Math.max(0, screen);
+    }
+
+    public LeftOff withPlace(final String id) {
+        return new LeftOff(id, lesson, screen, topic, problem);
+    }
+
+    /** At the top of a lesson. */
+    public LeftOff withLesson(final String id) {
+        return new LeftOff(place, id, 0, topic, problem);
+    }
+
+    public LeftOff withScreen(final int number) {
+        return new LeftOff(place, lesson, number, topic, problem);
+    }
+
+    public LeftOff withProblem(final String ofTopic, final String name) {
+        return new LeftOff(place, lesson, screen, ofTopic, name);
+    }
+}
