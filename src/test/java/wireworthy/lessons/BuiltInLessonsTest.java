@@ -165,7 +165,14 @@ class BuiltInLessonsTest {
         "cable,             section,               2.454e-6",
         "ampacity,          ampacity,              15.563",
         "floor-and-ceiling, fuse,                  15",
-        "voltage-drop,      drop,                  0.8027"
+        "voltage-drop,      drop,                  0.8027",
+        "copper-resistance, loop-resistance,       0.16053",
+        "four-ways,         section-for-drop,      8.3611e-7",
+        "system-voltage,    bank-energy,           17.28e6",
+        "big-loads,         supply-current,        58.8235",
+        "fuse-or-cable,     fuse-time-longest,     0.1",
+        "charging,          charge-time,           11250",
+        "one-circuit,       standard-section,      4e-6"
     })
     void theWorkedExampleGivesWhatTheTextSays(
             final String id, final String asked, final double value) {

@@ -35,7 +35,16 @@ class CourseTest {
                     "fuse-margin",
                     "cable",
                     "ampacity",
-                    "floor-and-ceiling");
+                    "floor-and-ceiling",
+                    "copper-resistance",
+                    "voltage-drop",
+                    "four-ways",
+                    "system-voltage",
+                    "big-loads",
+                    "fuse-or-cable",
+                    "energy",
+                    "charging",
+                    "one-circuit");
 
     private static final Lessons LESSONS = Lessons.read(new Solver(), Optional.empty());
 
