@@ -56,9 +56,7 @@ record CircuitSums(
     private static Sums simple(final CircuitInput input, final Solver solver) {
         final Circuit circuit = input.circuit();
         final Givens givens = new Givens().all(circuit.part().given());
-        if (!input.volts().isEmpty()) {
-            givens.typed(SUPPLY_VOLTAGE, input.volts());
-        }
+        givens.volts(input.volts());
         LoadsGiven.of(circuit, input.taps(), givens)
                 .ifPresent(loads -> givens.json().set(LOADS.id(), loads));
         cable(circuit, givens);

@@ -5,17 +5,17 @@ import java.util.OptionalDouble;
 /**
  * A short circuit right behind a fuse: the most current it may have to break.
  *
- * @param circuit name of the circuit; empty for the main fuse
+ * @param circuit index of the circuit; {@link CheckedVehicle#WHOLE} for the main fuse
  * @param current A, from the supply through its inner resistance and the main cable; empty where
  *     the inner resistance is not known
  * @param breakingCapacity A the fuse can break; empty where only its maker knows
  * @param ratedVoltage V of the fuse; empty where only its maker knows
- * @param heatingTime s in which the cable heats up to what its insulation stands, by order of
- *     magnitude; empty where not known or above 5 s. It never says that a cable survives.
+ * @param heatingTime s in which such a current heats the cable to what its insulation stands, by
+ *     order of magnitude; empty where not known or above 5 s. It never says that a cable survives.
  * @param text for people
  */
 public record FuseFault(
-        String circuit,
+        int circuit,
         OptionalDouble current,
         OptionalDouble breakingCapacity,
         OptionalDouble ratedVoltage,

@@ -96,6 +96,13 @@ final class Givens {
         }
     }
 
+    /** Takes over the voltage of the supply; nothing where it is not known. */
+    void volts(final String text) {
+        if (!text.isEmpty()) {
+            typed(SUPPLY_VOLTAGE, text);
+        }
+    }
+
     /** Takes over a figure worked elsewhere, SI. */
     void worked(final Quantity quantity, final double value) {
         json.put(quantity.id(), exact(value, quantity.dimension()));

@@ -86,9 +86,7 @@ final class NetworkSums {
         final Optional<NetworkSolution> solution = solution();
         final Givens givens = new Givens().of(circuit.part().given(), BEHIND);
         notes.forEach(givens::note);
-        if (!input.volts().isEmpty()) {
-            givens.typed(SUPPLY_VOLTAGE, input.volts());
-        }
+        givens.volts(input.volts());
         thinnest().ifPresent(section -> givens.worked(SECTION, section));
         solution.map(NetworkSolution::current)
                 .filter(amps -> amps > 0)
@@ -128,9 +126,7 @@ final class NetworkSums {
 
     private Optional<NetworkSolution> solution() {
         final Givens givens = new Givens().of(circuit.part().given(), BESIDE);
-        if (!input.volts().isEmpty()) {
-            givens.typed(SUPPLY_VOLTAGE, input.volts());
-        }
+        givens.volts(input.volts());
         final Optional<ArrayNode> loads = LoadsGiven.of(circuit, List.of(), givens);
         notes.addAll(givens.notes());
         if (givens.blocked() || loads.isEmpty()) {

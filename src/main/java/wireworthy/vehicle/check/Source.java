@@ -57,4 +57,8 @@ record Source(String volts, OptionalDouble atBattery, OptionalDouble atBoard) {
         return Sums.of(solver, givens, List.of(SHORT_CIRCUIT_CURRENT), Entries.none())
                 .value(SHORT_CIRCUIT_CURRENT);
     }
+
+    void voltsInto(final Givens givens) {
+        givens.volts(volts);
+    }
 }

@@ -1,17 +1,22 @@
 package wireworthy.vehicle.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
+import wireworthy.facts.FuseSeries;
+import wireworthy.facts.FuseSeriesTable;
 import wireworthy.marking.Mark;
 import wireworthy.marking.Marker;
 import wireworthy.rules.Quantity;
+import wireworthy.rules.Ref;
 import wireworthy.vehicle.Entries;
 import wireworthy.working.Assumed;
 import wireworthy.working.Caution;
@@ -119,7 +124,32 @@ record Sums(
         return worked.map(Assumed::of).orElse(List.of());
     }
 
+    /** The fuses that fit, up to a ceiling; of the series of the question. */
+    FuseWindow window(final OptionalDouble ceiling, final boolean seriesGiven) {
+        final FuseSeries series =
+                worked.map(each -> each.plan().setting().series())
+                        .orElse(FuseSeriesTable.all().get(0));
+        return FuseWindow.of(
+                value(Quantity.FUSE_FLOOR), ceiling, series, seriesGiven, typed(Quantity.FUSE));
+    }
+
+    /** A figure that was typed, SI; empty where none was. */
+    OptionalDouble typed(final Quantity quantity) {
+        return worked.flatMap(each -> each.typed(Ref.circuit(quantity)))
+                .map(read -> OptionalDouble.of(read.value()))
+                .orElseGet(OptionalDouble::empty);
+    }
+
     CheckedPart part() {
-        return new CheckedPart(found(), marks, cautions, notes, working(), assumed());
+        return part(Optional.empty());
+    }
+
+    /** As a part of the vehicle, with one caution more. */
+    CheckedPart part(final Optional<Caution> besides) {
+        final List<Caution> all =
+                Stream.concat(besides.stream(), cautions.stream())
+                        .sorted(Comparator.comparing(Caution::danger))
+                        .toList();
+        return new CheckedPart(found(), marks, all, notes, working(), assumed());
     }
 }

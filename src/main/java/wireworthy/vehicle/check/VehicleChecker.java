@@ -19,11 +19,11 @@ public final class VehicleChecker {
     public synchronized CheckedVehicle check(final Vehicle vehicle) {
         final FeedTree tree = new FeedTree(vehicle);
         final Source source = Source.of(vehicle, solver);
-        final List<CircuitSums> sums = sums(vehicle, tree, source);
-        final CircuitCheck check = new CircuitCheck(tree, sums);
+        final FedSums fed = new FedSums(tree, sums(vehicle, tree, source));
+        final CircuitCheck check = new CircuitCheck(fed);
         final List<CheckedCircuit> circuits =
-                IntStream.range(0, sums.size()).mapToObj(check::of).toList();
-        return new WholeCheck(vehicle, tree, source, solver).of(circuits, sums);
+                IntStream.range(0, vehicle.circuits().size()).mapToObj(check::of).toList();
+        return new WholeCheck(vehicle, fed, source, solver).of(circuits);
     }
 
     private List<CircuitSums> sums(

@@ -1,0 +1,102 @@
+package wireworthy.vehicle.check;
+
+import static wireworthy.rules.Quantity.*;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import wireworthy.facts.FuseSeries;
+import wireworthy.facts.StandardSizes;
+import wireworthy.rules.Dimension;
+import wireworthy.rules.FigureText;
+import wireworthy.rules.Quantity;
+import wireworthy.working.Caution;
+import wireworthy.working.Danger;
+
+/** What a short circuit behind a fuse asks of it. */
+final class Faults {
+    private Faults() {}
+
+    static FuseFault of(
+            final int circuit,
+            final OptionalDouble current,
+            final Sums sums,
+            final FuseSeries series,
+            final OptionalDouble heating) {
+        final OptionalDouble breaking = typedOr(sums, BREAKING_CAPACITY, series.breakingCapacity());
+        final OptionalDouble volts =
+                typedOr(
+                        sums,
+                        FUSE_VOLTAGE,
+                        series.voltageRatings().stream().mapToDouble(v -> v).findFirst());
+        return new FuseFault(
+                circuit, current, breaking, volts, heating, text(current, breaking, heating));
+    }
+
+    /** What was typed, or else what is known of the whole series. */
+    private static OptionalDouble typedOr(
+            final Sums sums, final Quantity quantity, final OptionalDouble otherwise) {
+        final OptionalDouble typed = sums.typed(quantity);
+        return typed.isPresent() ? typed : otherwise;
+    }
+
+    private static String text(
+            final OptionalDouble current,
+            final OptionalDouble breaking,
+            final OptionalDouble heating) {
+        if (current.isEmpty()) {
+            return "How large a short-circuit current could be is not known before the battery's"
+                    + " inner resistance and voltage are.";
+        }
+        return "Right behind this fuse up to "
+                + FigureText.roundedUp(current.getAsDouble(), Dimension.CURRENT, 2)
+                + " could flow; "
+                + breaks(breaking)
+                + heats(heating);
+    }
+
+    private static String breaks(final OptionalDouble breaking) {
+        return breaking.isEmpty()
+                ? "how much it can break stands in its maker's data."
+                : "it can break " + amps(breaking.getAsDouble()) + ".";
+    }
+
+    private static String heats(final OptionalDouble heating) {
+        return heating.isEmpty()
+                ? ""
+                : " Such a current heats this cable to the limit of its insulation in a time of the"
+                        + " order of "
+                        + FigureText.of(power(heating.getAsDouble()), Dimension.SHORT_TIME)
+                        + " (an order of magnitude, no more): how fast the fuse opens then stands"
+                        + " in its maker's curve.";
+    }
+
+    /** The nearest power of ten: more would feign what the sum can't know. */
+    private static double power(final double seconds) {
+        return Math.pow(10, Math.rint(Math.log10(seconds)));
+    }
+
+    /** Where the fuse can't break such a current. */
+    static Optional<Caution> caution(final FuseFault fault) {
+        final double current = fault.current().orElse(0);
+        final double breaking = fault.breakingCapacity().orElse(Double.POSITIVE_INFINITY);
+        return current > breaking && !StandardSizes.same(current, breaking)
+                ? Optional.of(tooMuch(current, breaking))
+                : Optional.empty();
+    }
+
+    private static Caution tooMuch(final double current, final double breaking) {
+        return new Caution(
+                "breaking-capacity-low",
+                Danger.FIRE,
+                "A short circuit right behind this fuse could reach "
+                        + amps(current)
+                        + ", more than the "
+                        + amps(breaking)
+                        + " it can break: it could burst and burn. Take one of higher breaking"
+                        + " capacity.");
+    }
+
+    private static String amps(final double value) {
+        return FigureText.of(value, Dimension.CURRENT);
+    }
+}

@@ -1,0 +1,117 @@
+package wireworthy.vehicle.check;
+
+import static wireworthy.rules.Quantity.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import wireworthy.rules.Quantity;
+import wireworthy.vehicle.Circuit;
+import wireworthy.vehicle.Entries;
+import wireworthy.vehicle.LoadEntry;
+import wireworthy.vehicle.Part;
+import wireworthy.working.Assumed;
+import wireworthy.working.Solver;
+
+/** The bank: what a day takes out of it, how long it lasts, and what fills it again. */
+final class SupplyCheck {
+    private static final List<Quantity> FIND =
+            List.of(
+                    BANK_VOLTAGE,
+                    BANK_CAPACITY,
+                    BANK_ENERGY,
+                    USABLE_ENERGY,
+                    DAILY_ENERGY,
+                    RUNTIME,
+                    CAPACITY_NEEDED,
+                    CHARGE_TIME,
+                    ARRAY_POWER);
+    private static final double DAY = 24 * 3600.0;
+
+    private final FedSums fed;
+    private final int circuits;
+
+    SupplyCheck(final FedSums fed, final int circuits) {
+        this.fed = fed;
+        this.circuits = circuits;
+    }
+
+    CheckedPart of(final Part supply, final Solver solver) {
+        final Givens givens = new Givens().all(supply.given());
+        needed(supply.given(), givens);
+        daily(givens);
+        return withAlwaysOn(Sums.of(solver, givens, FIND, supply.answers()).part());
+    }
+
+    private static void needed(final Entries<Quantity> given, final Givens givens) {
+        if (!given.has(SUPPLY_VOLTAGE) && !given.has(BATTERY_VOLTAGE)) {
+            givens.note(
+                    FieldNote.missing(
+                            "given.supply-voltage",
+                            "Without the voltage of the supply hardly anything can be worked."));
+        }
+        if (!given.has(INTERNAL_RESISTANCE)) {
+            givens.note(
+                    FieldNote.missing(
+                            "given.internal-resistance",
+                            "Without the inner resistance of the whole bank, from its maker's data,"
+                                    + " it can't be said whether the fuses can break a short"
+                                    + " circuit."));
+        }
+    }
+
+    /** The day's energy of all circuits; none where one of them is not known. */
+    private void daily(final Givens givens) {
+        final List<String> open = new ArrayList<>();
+        double joules = 0;
+        for (int i = 0; i < circuits; i++) {
+            if (fed.tree().feeder(i).isEmpty()) {
+                final double own = daily(i);
+                joules += own;
+                if (Double.isNaN(own)) {
+                    open.add(fed.circuit(i).name());
+                }
+            }
+        }
+        if (joules > 0) {
+            givens.worked(DAILY_ENERGY, joules);
+            givens.worked(LOAD_POWER, joules / DAY);
+        } else if (!open.isEmpty()) {
+            givens.note(
+                    FieldNote.missing(
+                            "daily-energy",
+                            "The energy of a day can't be added up before it is known of: "
+                                    + String.join(", ", open)
+                                    + "."));
+        }
+    }
+
+    private double daily(final int index) {
+        final CircuitSums own = fed.own(index);
+        return own.network()
+                .map(solution -> NetworkSums.dailyEnergy(fed.circuit(index), solution))
+                .orElseGet(() -> own.sums().value(DAILY_ENERGY).orElse(Double.NaN));
+    }
+
+    private CheckedPart withAlwaysOn(final CheckedPart part) {
+        final String always = alwaysOn();
+        final List<Assumed> assumed = new ArrayList<>(part.assumed());
+        if (!always.isEmpty() && part.value(DAILY_ENERGY).isPresent()) {
+            assumed.add(new Assumed("hours-a-day", "on all day long: " + always));
+        }
+        return new CheckedPart(
+                part.found(), part.marks(), part.cautions(), part.notes(), part.working(), assumed);
+    }
+
+    private String alwaysOn() {
+        final List<String> names = new ArrayList<>();
+        for (int i = 0; i < circuits; i++) {
+            final Circuit circuit = fed.circuit(i);
+            circuit.loads().stream()
+                    .filter(load -> !load.entries().has(LoadEntry.HOURS_A_DAY))
+                    .filter(load -> !load.entries().has(LoadEntry.SHARE_OF_TIME))
+                    .forEach(load -> names.add(circuit.name() + ": " + load.name()));
+        }
+        return names.stream().collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,98 @@
+package wireworthy.vehicle.check;
+
+import static wireworthy.rules.Quantity.*;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import wireworthy.facts.StandardSizes;
+import wireworthy.rules.Dimension;
+import wireworthy.rules.FigureText;
+import wireworthy.vehicle.Feed;
+import wireworthy.working.Caution;
+import wireworthy.working.Danger;
+
+/** What can go wrong where one cable is tapped off another. */
+final class TapCautions {
+    private final FedSums fed;
+
+    TapCautions(final FedSums fed) {
+        this.fed = fed;
+    }
+
+    /** A cable without a fuse of its own that the fuse of the other lets overheat. */
+    Optional<Caution> thin(final int index) {
+        final Feed feed = fed.circuit(index).feed();
+        if (feed.ownFuse() || fed.tree().feeder(index).isEmpty()) {
+            return Optional.empty();
+        }
+        final OptionalDouble fuse = fed.protectingFuse(index);
+        final OptionalDouble ampacity = fed.own(index).sums().value(AMPACITY);
+        final boolean known = fuse.isPresent() && ampacity.isPresent();
+        final boolean unsafe =
+                known
+                        ? above(fuse.getAsDouble(), ampacity.getAsDouble())
+                        : thinner(index, fed.tree().feeder(index).getAsInt());
+        return unsafe ? Optional.of(tapped(feed, fuse, ampacity)) : Optional.empty();
+    }
+
+    private static boolean above(final double one, final double other) {
+        return one > other && !StandardSizes.same(one, other);
+    }
+
+    private boolean thinner(final int tap, final int feeder) {
+        final double thin = section(tap).orElse(Double.NaN);
+        final double thick = section(feeder).orElse(Double.NaN);
+        return !(thin >= thick);
+    }
+
+    private OptionalDouble section(final int index) {
+        return fed.own(index).sums().value(SECTION);
+    }
+
+    private static Caution tapped(
+            final Feed feed, final OptionalDouble fuse, final OptionalDouble ampacity) {
+        final String why =
+                fuse.isPresent() && ampacity.isPresent()
+                        ? "the fuse of "
+                                + FigureText.of(fuse.getAsDouble(), Dimension.CURRENT)
+                                + " there is above the "
+                                + FigureText.roundedDown(
+                                        ampacity.getAsDouble(), Dimension.CURRENT, 3)
+                                + " this cable can carry, and lets it overheat"
+                        : "a fuse fit for the thick cable lets a thinner one overheat";
+        return new Caution(
+                "thinner-cable-behind",
+                Danger.FIRE,
+                "This cable is tapped off \""
+                        + feed.circuit()
+                        + "\" without a fuse of its own: "
+                        + why
+                        + ". Put a fuse where it leaves the other cable, or take a thicker one.");
+    }
+
+    /** A limit that holds in its own cable but not from the fuse board on. */
+    Optional<Caution> farDrop(final int index, final OptionalDouble limit) {
+        final OptionalDouble drop = fed.dropFromBoard(index);
+        final OptionalDouble own = fed.ownDrop(index);
+        final boolean far =
+                drop.isPresent()
+                        && limit.isPresent()
+                        && own.isPresent()
+                        && above(drop.getAsDouble(), limit.getAsDouble())
+                        && !above(own.getAsDouble(), limit.getAsDouble());
+        return far ? Optional.of(far(index, drop, limit)) : Optional.empty();
+    }
+
+    private Caution far(final int index, final OptionalDouble drop, final OptionalDouble limit) {
+        return new Caution(
+                "drop-over-limit",
+                Danger.WILL_NOT_WORK,
+                "Counted from the fuse board, with the cable of \""
+                        + fed.circuit(index).feed().circuit()
+                        + "\", "
+                        + FigureText.of(drop.getAsDouble(), Dimension.VOLTAGE)
+                        + " are lost, more than the limit of "
+                        + FigureText.of(limit.getAsDouble(), Dimension.VOLTAGE)
+                        + ".");
+    }
+}
