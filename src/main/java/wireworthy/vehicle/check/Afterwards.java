@@ -38,7 +38,8 @@ final class Afterwards {
     static Optional<CheckedLoad.Comparison> of(
             final Load load, final Sums sums, final OptionalDouble predicted) {
         final Understood typed =
-                Understood.of(LoadEntry.MEASURED.quantity(), load.entries().text(LoadEntry.MEASURED));
+                Understood.of(
+                        LoadEntry.MEASURED.quantity(), load.entries().text(LoadEntry.MEASURED));
         return typed instanceof Understood.Figure figure && predicted.isPresent()
                 ? Optional.of(
                         new Afterwards(sums, predicted.getAsDouble(), figure.read().value())

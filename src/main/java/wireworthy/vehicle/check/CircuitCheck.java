@@ -37,7 +37,7 @@ final class CircuitCheck {
                 drop,
                 limit,
                 sums.around().map(WarmDrop::of).orElseGet(OptionalDouble::empty),
-                sums.around().map(Way::of).orElse(List.of()),
+                sums.ways(),
                 sums.marks(),
                 cautions(index, limit),
                 Stream.concat(fed.tree().note(index).stream(), sums.notes().stream()).toList(),
@@ -67,7 +67,13 @@ final class CircuitCheck {
                             .map(solution -> OptionalDouble.of(current(solution, load)))
                             .orElseGet(() -> own.loadCurrent(load));
             final OptionalDouble predicted = predicted(index, load);
-            loads.add(new CheckedLoad(names.get(i), current, predicted, Afterwards.of(fed.circuit(index).loads().get(i), own.sums(), predicted)));
+            loads.add(
+                    new CheckedLoad(
+                            names.get(i),
+                            current,
+                            predicted,
+                            Afterwards.of(
+                                    fed.circuit(index).loads().get(i), own.sums(), predicted)));
         }
         return List.copyOf(loads);
     }

@@ -5,8 +5,8 @@ import static wireworthy.rules.Quantity.*;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -93,16 +93,10 @@ final class NetworkSums {
                 .ifPresent(amps -> givens.worked(CIRCUIT_CURRENT, amps));
         final Sums behind = Sums.of(solver, givens, FIND, circuit.part().answers());
         return new CircuitSums(
-                input, with(behind), solution, CircuitSums.heating(thinnestOnly(), solver));
-    }
-
-    private Sums with(final Sums behind) {
-        return new Sums(
-                behind.worked(),
-                behind.around(),
-                behind.marks(),
-                Stream.concat(behind.cautions().stream(), cautions.stream()).toList(),
-                behind.notes());
+                input,
+                behind.cautioned(cautions),
+                solution,
+                CircuitSums.heating(thinnestOnly(), solver));
     }
 
     /** The circuit as if all its cable were as the thinnest stretch: what heats first. */
@@ -116,7 +110,7 @@ final class NetworkSums {
                 circuit.withGiven(SECTION, section), input.volts(), List.of(), input.fault());
     }
 
-    private java.util.OptionalDouble thinnest() {
+    private OptionalDouble thinnest() {
         return circuit.stretches().stream()
                 .map(stretch -> Understood.of(SECTION, stretch.given().text(SECTION)))
                 .filter(Understood.Figure.class::isInstance)

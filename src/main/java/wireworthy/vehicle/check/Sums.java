@@ -34,10 +34,15 @@ import wireworthy.working.Worked;
  *
  * @param worked what was asked; empty where nothing of it can be worked
  * @param around the same as widely as the givens allow, for cautions and ways out
+ * @param found the values of the circuit itself, told once and kept, as all that follows
  */
 record Sums(
         Optional<Worked> worked,
         Optional<Worked> around,
+        List<Found> found,
+        List<Line> working,
+        List<Assumed> assumed,
+        List<Way> ways,
         List<Mark> marks,
         List<Caution> cautions,
         List<FieldNote> notes) {
@@ -61,6 +66,10 @@ record Sums(
             return new Sums(
                     Optional.of(worked),
                     Optional.of(around),
+                    Found.of(worked),
+                    Telling.lines(worked),
+                    Assumed.of(worked),
+                    Way.of(around),
                     Marker.marks(worked),
                     Cautions.of(question, around),
                     List.copyOf(notes));
@@ -72,7 +81,15 @@ record Sums(
 
     private static Sums nothing(final List<FieldNote> notes) {
         return new Sums(
-                Optional.empty(), Optional.empty(), List.of(), List.of(), List.copyOf(notes));
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.copyOf(notes));
     }
 
     private static ObjectNode question(
@@ -107,21 +124,15 @@ record Sums(
         return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
+    /** These with more cautions. */
+    Sums cautioned(final List<Caution> more) {
+        final List<Caution> all = Stream.concat(cautions.stream(), more.stream()).toList();
+        return new Sums(worked, around, found, working, assumed, ways, marks, all, notes);
+    }
+
     /** SI value of the circuit itself; empty where it can't be worked. */
     OptionalDouble value(final Quantity quantity) {
         return worked.map(each -> each.value(quantity)).orElseGet(OptionalDouble::empty);
-    }
-
-    List<Found> found() {
-        return worked.map(Found::of).orElse(List.of());
-    }
-
-    List<Line> working() {
-        return worked.map(Telling::lines).orElse(List.of());
-    }
-
-    List<Assumed> assumed() {
-        return worked.map(Assumed::of).orElse(List.of());
     }
 
     /** The fuses that fit, up to a ceiling; of the series of the question. */
@@ -150,6 +161,6 @@ record Sums(
                 Stream.concat(besides.stream(), cautions.stream())
                         .sorted(Comparator.comparing(Caution::danger))
                         .toList();
-        return new CheckedPart(found(), marks, all, notes, working(), assumed());
+        return new CheckedPart(found, marks, all, notes, working, assumed);
     }
 }

@@ -21,8 +21,7 @@ final class WholeCheck {
     private final Source source;
     private final Solver solver;
 
-    WholeCheck(
-            final Vehicle vehicle, final FedSums fed, final Source source, final Solver solver) {
+    WholeCheck(final Vehicle vehicle, final FedSums fed, final Source source, final Solver solver) {
         this.vehicle = vehicle;
         this.fed = fed;
         this.source = source;

@@ -1,0 +1,120 @@
+package wireworthy.vehicle.sheet;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * What the columns of a spreadsheet are taken for. It is guessed, shown and can be changed.
+ *
+ * @param headingRow index of the row with the headings; less than nothing where there is none
+ * @param columns one for each column of the file
+ */
+public record Mapping(int headingRow, List<Column> columns, boolean decimalCommas) {
+    private static final int LOOKED_AT = 25;
+
+    public Mapping {
+        columns = List.copyOf(columns);
+    }
+
+    /** The likeliest one. */
+    public static Mapping guess(final Sheet sheet) {
+        final int width = sheet.rows().stream().mapToInt(row -> row.cells().size()).max().orElse(0);
+        final int headings = headings(sheet);
+        final List<Column> columns =
+                headings < 0
+                        ? IntStream.range(0, width).mapToObj(i -> Column.unused(i, "")).toList()
+                        : columns(sheet.rows().get(headings), width);
+        return new Mapping(headings, columns, Decimals.of(sheet) == Decimals.COMMA);
+    }
+
+    /** The row that is understood best as headings. */
+    private static int headings(final Sheet sheet) {
+        int best = -1;
+        long most = 1;
+        for (int i = 0; i < Math.min(LOOKED_AT, sheet.rows().size()); i++) {
+            final List<String> cells = sheet.rows().get(i).cells();
+            final long known =
+                    cells.stream().filter(cell -> Headings.guess(0, cell).isPresent()).count();
+            if (known > most) {
+                most = known;
+                best = i;
+            }
+        }
+        return best;
+    }
+
+    private static List<Column> columns(final SheetRow headings, final int width) {
+        final List<Column> columns = new ArrayList<>();
+        final Set<Target> taken = new HashSet<>();
+        for (int i = 0; i < width; i++) {
+            final String heading = headings.cell(i);
+            final Optional<Column> guess = Headings.guess(i, heading);
+            columns.add(
+                    guess.filter(
+                                    column ->
+                                            column.target() == Target.Word.NOTHING
+                                                    || taken.add(column.target()))
+                            .orElse(Column.unused(i, heading)));
+        }
+        return taken.contains(Target.Word.CIRCUIT) ? columns : namesAreCircuits(columns);
+    }
+
+    /** Where only one column names things, a row is a circuit. */
+    private static List<Column> namesAreCircuits(final List<Column> columns) {
+        return columns.stream()
+                .map(
+                        column ->
+                                column.target() == Target.Word.LOAD
+                                        ? retargeted(column, Target.Word.CIRCUIT)
+                                        : column)
+                .toList();
+    }
+
+    private static Column retargeted(final Column column, final Target target) {
+        final String usual = Headings.unitOf(target.dimension());
+        final boolean fits = Headings.isUnit(column.unit(), target.dimension());
+        return new Column(
+                column.index(),
+                column.heading(),
+                target,
+                fits ? column.unit() : usual,
+                fits ? column.unitFrom() : Column.UnitFrom.ASSUMED);
+    }
+
+    /** With a column taken for something else; another that had the same meaning loses it. */
+    public Mapping with(final int index, final Target target) {
+        return new Mapping(
+                headingRow,
+                columns.stream().map(column -> changed(column, index, target)).toList(),
+                decimalCommas);
+    }
+
+    private static Column changed(final Column column, final int index, final Target target) {
+        if (column.index() == index) {
+            return retargeted(column, target);
+        }
+        return column.target().equals(target) && target != Target.Word.NOTHING
+                ? Column.unused(column.index(), column.heading())
+                : column;
+    }
+
+    /** With another unit for the cells of a column that have none. */
+    public Mapping withUnit(final int index, final String unit) {
+        final List<Column> changed = new ArrayList<>(columns);
+        final Column column = changed.get(index);
+        changed.set(
+                index,
+                new Column(
+                        index, column.heading(), column.target(), unit, Column.UnitFrom.HEADING));
+        return new Mapping(headingRow, changed, decimalCommas);
+    }
+
+    /** The column of a target. */
+    Optional<Column> of(final Target target) {
+        return columns.stream().filter(column -> column.target().equals(target)).findFirst();
+    }
+}

@@ -1,0 +1,243 @@
+package wireworthy.vehicle.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import wireworthy.vehicle.Circuit;
+import wireworthy.vehicle.Feed;
+import wireworthy.vehicle.Load;
+import wireworthy.vehicle.Vehicle;
+
+/**
+ * The circuits of a spreadsheet. Every row of it is accounted for.
+ *
+ * @param rows in the order of the file
+ * @param circuits in the order of their first row
+ */
+public record SheetImport(Mapping mapping, List<RowOutcome> rows, List<Circuit> circuits) {
+    public SheetImport {
+        rows = List.copyOf(rows);
+        circuits = List.copyOf(circuits);
+    }
+
+    /** Takes a spreadsheet in by a mapping; never throws. */
+    public static SheetImport of(final Sheet sheet, final Mapping mapping) {
+        final Taking taking = new Taking(mapping, new Cells(mapping, decimals(sheet, mapping)));
+        for (int i = 0; i < sheet.rows().size(); i++) {
+            taking.row(sheet.rows().get(i), i);
+        }
+        return new SheetImport(mapping, taking.rows, taking.circuits());
+    }
+
+    private static Decimals decimals(final Sheet sheet, final Mapping mapping) {
+        return mapping.decimalCommas() ? Decimals.COMMA : Decimals.of(sheet);
+    }
+
+    /** The rows that were not taken, or not whole. */
+    public List<RowOutcome> troubles() {
+        return rows.stream()
+                .filter(
+                        row ->
+                                row.kind() == RowOutcome.Kind.LEFT_OUT
+                                        || row.kind() == RowOutcome.Kind.IN_PART)
+                .toList();
+    }
+
+    /** The vehicle with these circuits after its own, as many as it may have. */
+    public Vehicle into(final Vehicle vehicle) {
+        final List<Circuit> all = new ArrayList<>(vehicle.circuits());
+        all.addAll(circuits);
+        return vehicle.withCircuits(all.subList(0, Math.min(all.size(), Vehicle.MOST_CIRCUITS)));
+    }
+
+    /** How many of these circuits a vehicle has no room for. */
+    public int tooMany(final Vehicle vehicle) {
+        return Math.max(0, vehicle.circuits().size() + circuits.size() - Vehicle.MOST_CIRCUITS);
+    }
+
+    /** The circuits as they come together, row by row. */
+    private static final class Taking {
+        private static final Pattern SUM =
+                Pattern.compile("(grand |sub)?-?(total|totals|sum|sums)\\b.*");
+
+        private final Mapping mapping;
+        private final Cells cells;
+        private final boolean loadsNamed;
+        private final List<RowOutcome> rows = new ArrayList<>();
+        private final Map<String, Integer> byName = new LinkedHashMap<>();
+        private final List<Circuit> circuits = new ArrayList<>();
+
+        Taking(final Mapping mapping, final Cells cells) {
+            this.mapping = mapping;
+            this.cells = cells;
+            this.loadsNamed = mapping.of(Target.Word.LOAD).isPresent();
+        }
+
+        List<Circuit> circuits() {
+            return circuits;
+        }
+
+        void row(final SheetRow row, final int index) {
+            rows.add(outcome(row, index));
+        }
+
+        private RowOutcome outcome(final SheetRow row, final int index) {
+            if (row.isEmpty()) {
+                return RowOutcome.without(row, RowOutcome.Kind.EMPTY, "");
+            }
+            if (index <= mapping.headingRow()) {
+                return RowOutcome.without(
+                        row,
+                        index == mapping.headingRow()
+                                ? RowOutcome.Kind.HEADINGS
+                                : RowOutcome.Kind.BEFORE,
+                        "");
+            }
+            return row.problem().isEmpty()
+                    ? taken(row, cells.of(row))
+                    : leftOut(row, row.problem());
+        }
+
+        private static RowOutcome leftOut(final SheetRow row, final String why) {
+            return RowOutcome.without(row, RowOutcome.Kind.LEFT_OUT, why);
+        }
+
+        private RowOutcome taken(final SheetRow row, final List<CellRead> read) {
+            final String name = word(read, Target.Word.CIRCUIT);
+            final String load = word(read, Target.Word.LOAD);
+            if (read.stream().anyMatch(Taking::unreadableName)) {
+                return leftOut(row, "the name of its circuit can't be read");
+            }
+            if (isSum(name) || isSum(load)) {
+                return leftOut(row, "it looks like a sum of the others");
+            }
+            if (read.stream().allMatch(cell -> cell.column().target() instanceof Target.Word)) {
+                return leftOut(row, "no figure of a circuit stands in it");
+            }
+            if (name.isEmpty() && (!loadsNamed || circuits.isEmpty())) {
+                return leftOut(row, "it names no circuit");
+            }
+            return into(row, read, name, load);
+        }
+
+        private static boolean unreadableName(final CellRead cell) {
+            return cell.column().target() == Target.Word.CIRCUIT && !cell.problem().isEmpty();
+        }
+
+        private static boolean isSum(final String name) {
+            return SUM.matcher(name.toLowerCase(Locale.ROOT)).matches();
+        }
+
+        private static String word(final List<CellRead> read, final Target.Word word) {
+            return read.stream()
+                    .filter(cell -> cell.column().target() == word)
+                    .map(CellRead::kept)
+                    .findFirst()
+                    .orElse("");
+        }
+
+        /** Rows that name no circuit, or one named before, go on with it. */
+        private RowOutcome into(
+                final SheetRow row,
+                final List<CellRead> read,
+                final String name,
+                final String load) {
+            final int known = known(name);
+            if (known >= 0 && known < circuits.size() && full(circuits.get(known))) {
+                return leftOut(row, "a circuit has at most " + Vehicle.MOST_LOADS + " loads");
+            }
+            final Optional<String> conflict =
+                    known < circuits.size()
+                            ? conflict(circuits.get(known), read)
+                            : Optional.empty();
+            if (conflict.isPresent()) {
+                return leftOut(row, conflict.get());
+            }
+            if (known == circuits.size()) {
+                circuits.add(Circuit.named(name));
+                byName.putIfAbsent(name, known);
+            }
+            circuits.set(known, filled(circuits.get(known), read, load.isEmpty() ? name : load));
+            return done(row, read, known);
+        }
+
+        private int known(final String name) {
+            if (name.isEmpty()) {
+                return circuits.size() - 1;
+            }
+            return loadsNamed ? byName.getOrDefault(name, circuits.size()) : circuits.size();
+        }
+
+        private static boolean full(final Circuit circuit) {
+            return circuit.loads().size() >= Vehicle.MOST_LOADS;
+        }
+
+        /** Two rows of one circuit must not say different things of its cable. */
+        private static Optional<String> conflict(final Circuit circuit, final List<CellRead> read) {
+            return read.stream()
+                    .filter(cell -> contradicts(circuit, cell))
+                    .map(
+                            cell ->
+                                    "it gives \""
+                                            + circuit.name()
+                                            + "\" another "
+                                            + cell.column().target().words()
+                                            + " than a row before")
+                    .findFirst();
+        }
+
+        private static boolean contradicts(final Circuit circuit, final CellRead cell) {
+            if (cell.column().target() instanceof Target.Given given) {
+                final String before = circuit.part().given().text(given.quantity());
+                return !before.isEmpty() && !before.equals(cell.kept());
+            }
+            return false;
+        }
+
+        private static Circuit filled(
+                final Circuit circuit, final List<CellRead> read, final String loadName) {
+            Circuit filled = circuit;
+            Load load = Load.named(loadName);
+            for (final CellRead cell : read) {
+                final Target target = cell.column().target();
+                final String text = cell.kept().isEmpty() ? shortened(cell.typed()) : cell.kept();
+                if (target instanceof Target.OfLoad of) {
+                    load = load.with(of.entry(), text);
+                } else if (target instanceof Target.Given given) {
+                    filled = filled.withGiven(given.quantity(), text);
+                } else if (target instanceof Target.Own own) {
+                    filled = filled.withAnswer(own.quantity(), text);
+                } else if (target == Target.Word.COLOUR) {
+                    filled = filled.withColour(text);
+                } else if (target == Target.Word.FED_FROM) {
+                    filled = filled.fedFrom(new Feed(text, false));
+                }
+            }
+            return load.entries().typed().isEmpty() ? filled : filled.plus(load);
+        }
+
+        private static String shortened(final String text) {
+            return text.substring(0, Math.min(text.length(), Vehicle.LONGEST_TEXT));
+        }
+
+        private static RowOutcome done(
+                final SheetRow row, final List<CellRead> read, final int circuit) {
+            final String reason =
+                    read.stream()
+                            .filter(cell -> !cell.problem().isEmpty())
+                            .map(cell -> cell.column().target().words() + ": " + cell.problem())
+                            .collect(Collectors.joining("; "));
+            return new RowOutcome(
+                    row.line(),
+                    reason.isEmpty() ? RowOutcome.Kind.TAKEN : RowOutcome.Kind.IN_PART,
+                    circuit,
+                    read,
+                    reason);
+        }
+    }
+}
