@@ -9,11 +9,11 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 
 /**
- * Keeps a vehicle's file up to date while it is edited: whole at any moment, and half a second
- * behind at most, as long as the disk can keep up. Writes off the calling thread.
+ * Keeps a vehicle's file up to date while it is edited: whole at any moment, and a third of
+ * a second behind at most, as long as the disk can keep up. Writes off the calling thread.
  */
 public final class VehicleSaver implements AutoCloseable {
-    private static final long PAUSE_MILLIS = 500;
+    private static final long PAUSE_MILLIS = 300;
     private static final long AGAIN_MILLIS = 2000;
 
     private final Path file;
@@ -35,6 +35,8 @@ public final class VehicleSaver implements AutoCloseable {
     public VehicleSaver(final Path file, final Watcher watcher) {
         this.file = file;
         this.watcher = watcher;
+        // The first text of all loads the writer, which takes as long as hundreds of later ones.
+        later.execute(() -> VehicleWriter.text(Vehicle.named("")));
     }
 
     /** Saves a vehicle shortly; of several in a row the last one. */

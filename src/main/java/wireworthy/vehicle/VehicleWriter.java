@@ -35,7 +35,7 @@ public final class VehicleWriter {
         json.put("wireworthy", "vehicle");
         json.put("version", VERSION);
         json.put("name", vehicle.name());
-        unlessBlank(json, "notes", vehicle.notes());
+        unlessEmpty(json, "notes", vehicle.notes());
         part(json.putObject("supply"), vehicle.supply());
         part(json.putObject("main"), vehicle.main());
         final ArrayNode circuits = json.putArray("circuits");
@@ -43,8 +43,8 @@ public final class VehicleWriter {
         return json;
     }
 
-    private static void unlessBlank(final ObjectNode json, final String key, final String text) {
-        if (!text.isBlank()) {
+    private static void unlessEmpty(final ObjectNode json, final String key, final String text) {
+        if (!text.isEmpty()) {
             json.put(key, text);
         }
     }
@@ -65,8 +65,8 @@ public final class VehicleWriter {
 
     private static void circuit(final ObjectNode json, final Circuit circuit) {
         json.put("name", circuit.name());
-        unlessBlank(json, "colour", circuit.colour());
-        unlessBlank(json, "never-with", circuit.neverWith());
+        unlessEmpty(json, "colour", circuit.colour());
+        unlessEmpty(json, "never-with", circuit.neverWith());
         if (circuit.feed().isTap()) {
             json.put("fed-from", circuit.feed().circuit());
             json.put("own-fuse", circuit.feed().ownFuse());
@@ -97,7 +97,7 @@ public final class VehicleWriter {
         for (final Load load : loads) {
             final ObjectNode each = list.addObject();
             each.put("name", load.name());
-            unlessBlank(each, "at", load.at());
+            unlessEmpty(each, "at", load.at());
             entries(each, load.entries(), LoadEntry::key);
         }
     }

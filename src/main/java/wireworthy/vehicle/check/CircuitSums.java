@@ -60,7 +60,7 @@ record CircuitSums(
         LoadsGiven.of(circuit, input.taps(), givens)
                 .ifPresent(loads -> givens.json().set(LOADS.id(), loads));
         cable(circuit, givens);
-        return Sums.of(solver, givens, find(circuit), circuit.part().answers());
+        return Sums.of(solver, givens, find(input), circuit.part().answers());
     }
 
     private static void cable(final Circuit circuit, final Givens givens) {
@@ -80,15 +80,21 @@ record CircuitSums(
         }
     }
 
-    private static List<Quantity> find(final Circuit circuit) {
+    private static List<Quantity> find(final CircuitInput input) {
         final List<Quantity> find = new ArrayList<>(FIND);
-        if (circuit.loads().stream().anyMatch(l -> l.entries().has(LoadEntry.START_MULTIPLE))) {
+        if (starts(input)) {
             find.add(START_CURRENT);
         }
-        if (circuit.loads().size() == 1) {
+        if (input.circuit().loads().size() == 1) {
             find.add(0, LOAD_CURRENT);
         }
         return find;
+    }
+
+    private static boolean starts(final CircuitInput input) {
+        return input.taps().stream().anyMatch(tap -> tap.startMultiple().isPresent())
+                || input.circuit().loads().stream()
+                        .anyMatch(load -> load.entries().has(LoadEntry.START_MULTIPLE));
     }
 
     /** How fast a short circuit heats the cable; past 5 s the sum does not hold. */

@@ -70,9 +70,9 @@ final class Faults {
                         + " in its maker's curve.";
     }
 
-    /** The nearest power of ten: more would feign what the sum can't know. */
+    /** The power of ten at or below it, to the safe side: more would feign what no sum knows. */
     private static double power(final double seconds) {
-        return Math.pow(10, Math.rint(Math.log10(seconds)));
+        return Math.pow(10, Math.floor(Math.log10(seconds)));
     }
 
     /** Where the fuse can't break such a current. */

@@ -1,0 +1,190 @@
+package wireworthy.vehicle.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static wireworthy.rules.Quantity.*;
+
+import java.util.OptionalDouble;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import wireworthy.marking.Marker;
+import wireworthy.rules.Quantity;
+
+/** One circuit on 12 V: every value reckoned here a second time, by hand. */
+class CircuitTest {
+    private static final Offset<Double> CLOSE = within(1e-9);
+    private static final String LAMPS =
+            """
+            {"name": "Lamps", "given": {
+               "loads": [{"name": "reading lamp", "power": "6 W", "count": "4"},
+                         {"name": "strip", "current": "1,5 A", "start-multiple": "2"}],
+               "one-way-length": "5 m", "section": "1.5 mm2", "fuse": "5 A"},
+             "answers": {"circuit-current": "3.5 A", "drop": "0.2 V", "runtime": "3 h"}}
+            """;
+
+    @Test
+    void currentFuseAndDropAreWorked() {
+        final CheckedCircuit lamps = Checked.circuit(LAMPS);
+        final double amps = 4 * 6 / 12.0 + 1.5;
+        final double drop = amps * 0.0172 * 2 * 5 / 1.5;
+        assertThat(lamps.value(CIRCUIT_CURRENT)).hasValueCloseTo(amps, CLOSE);
+        assertThat(lamps.value(START_CURRENT)).hasValueCloseTo(amps + 1.5, CLOSE);
+        assertThat(lamps.value(DROP)).hasValueCloseTo(drop, CLOSE);
+        assertThat(lamps.value(DROP_PERCENT)).hasValueCloseTo(drop / 12, CLOSE);
+        assertThat(lamps.dropLimit()).hasValueCloseTo(0.36, CLOSE);
+        assertThat(lamps.fuse().floor()).hasValueCloseTo(1.25 * amps, CLOSE);
+        assertThat(lamps.fuse().ceiling()).hasValue(21);
+        assertThat(lamps.fuse().between()).containsExactly(5.0, 7.5, 10.0, 15.0, 20.0);
+        assertThat(lamps.fuse().inUse()).hasValue(5);
+    }
+
+    @Test
+    void theDropOfARealCableThatHasGrownWarmStandsBesideIt() {
+        final CheckedCircuit lamps = Checked.circuit(LAMPS);
+        final double warm = 3.5 * 10 * 0.0133 * (1 + 0.00393 * 40);
+        assertThat(lamps.warmDrop()).hasValueCloseTo(warm, CLOSE);
+        assertThat(Checked.ids(lamps.cautions())).containsExactly("drop-over-limit");
+    }
+
+    @Test
+    void ownFiguresAreMarkedAndExplained() {
+        final CheckedCircuit lamps = Checked.circuit(LAMPS);
+        assertThat(lamps.mark(CIRCUIT_CURRENT).orElseThrow().isSound()).isTrue();
+        assertThat(Marker.ids(lamps.mark(DROP).orElseThrow()).get(0))
+                .containsExactly("one-way-length");
+        assertThat(lamps.mark(DROP).orElseThrow().explanation()).contains("0.401 V");
+        assertThat(lamps.notesAt("answers.runtime"))
+                .extracting(FieldNote::text)
+                .first()
+                .asString()
+                .startsWith("It can't be checked yet: ");
+    }
+
+    @Test
+    void eachWayOutOfTooMuchDropHasItsNumberAndItsCopper() {
+        final CheckedCircuit lamps = Checked.circuit(LAMPS);
+        final double now = 1.5e-6 * 10 * 8890;
+        assertThat(lamps.ways())
+                .extracting(way -> way.remedy().id())
+                .containsExactly(
+                        "shorter-run", "split-circuit", "larger-section", "higher-voltage");
+        assertThat(copper(lamps, 0)).isCloseTo(now * (0.36 / (3.5 * 0.172 / 1.5) - 1), CLOSE);
+        assertThat(copper(lamps, 1)).isCloseTo(now, CLOSE);
+        assertThat(copper(lamps, 2)).isCloseTo(now * (2 / 1.5 - 1), CLOSE);
+        assertThat(copper(lamps, 3)).isZero();
+        assertThat(lamps.ways().get(2).text()).contains("2 mm²").endsWith("44 g more copper.");
+    }
+
+    private static double copper(final CheckedCircuit circuit, final int way) {
+        return circuit.ways().get(way).copper().orElseThrow();
+    }
+
+    @Test
+    void aFuseAboveTheCableIsSaidFirst() {
+        final CheckedCircuit hot =
+                Checked.circuit(
+                        """
+                        {"name": "Pump", "given": {"loads": [{"name": "pump", "power": "60 W"}],
+                           "one-way-length": "9 m", "section": "1 mm2", "fuse": "20 A",
+                           "ambient-temperature": "60 degC", "bundled": "6"}}
+                        """);
+        assertThat(Checked.ids(hot.cautions())).startsWith("fuse-above-cable");
+        assertThat(hot.fuse().chosenAboveCeiling()).isTrue();
+        assertThat(hot.fuse().ceiling())
+                .hasValueCloseTo(16.5 * 0.6 * Math.sqrt(45 / 75.0), CLOSE);
+    }
+
+    @Test
+    void whereNoRatingFitsItSaysWhy() {
+        final CheckedCircuit tight =
+                Checked.circuit(
+                        """
+                        {"name": "Winch", "given": {"loads": [{"name": "w", "current": "21 A"}],
+                           "one-way-length": "1 m", "section": "2.5 mm2"}}
+                        """);
+        assertThat(tight.fuse().between()).isEmpty();
+        assertThat(tight.fuse().text())
+                .startsWith("None fits: the series blade has no rating from 26.3 A to 29 A.");
+    }
+
+    @Test
+    void aLimitMetOnlyByColdCopperIsACaution() {
+        final CheckedCircuit cold =
+                Checked.circuit(
+                        """
+                        {"name": "Lamps", "given": {"loads": [{"name": "l", "current": "3 A"}],
+                           "one-way-length": "5 m", "section": "1.5 mm2", "fuse": "5 A"}}
+                        """);
+        assertThat(cold.value(DROP)).hasValueCloseTo(0.344, CLOSE);
+        assertThat(cold.ways()).isEmpty();
+        assertThat(Checked.ids(cold.cautions())).containsExactly("limit-met-only-cold");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
+                    "section": "2 V"              | given.section               | FUSE_CEILING
+                    "one-way-length": "far"       | given.one-way-length        | DROP
+                    "ambient-temperature": "warm" | given.ambient-temperature   | AMPACITY
+                    "cable-table": "string"       | given.cable-table           | AMPACITY
+                    "drop-limit": "little"        | given.drop-limit            | SECTION_FOR_DROP
+                    "loads": [{"power": "x W"}]   | given.loads[0].power        | CIRCUIT_CURRENT
+                    "loads": [{"name": "lamp"}]   | given.loads[0].power        | CIRCUIT_CURRENT
+                    "loads": [{"power": "5 W", "hours-a-day": "30 h"}] | given.loads[0].hours-a-day | FUSE
+                    """)
+    void whatCannotBeReadIsSaidAtItsFieldAndNothingIsWorkedAroundIt(
+            final String entry, final String where, final Quantity unknown) {
+        final String circuit =
+                """
+                {"name": "Lamps", "given": {"loads": [{"name": "l", "power": "24 W"}],
+                   "one-way-length": "5 m", "section": "1.5 mm2"}}
+                """;
+        final String key = entry.substring(0, entry.indexOf(':'));
+        final CheckedCircuit broken =
+                Checked.circuit(circuit.replaceAll(key + ": (\\[.*?\\]|\"[^\"]*\")(, ?)?", "")
+                        .replace("\"given\": {", "\"given\": {" + entry + ",")
+                        .replaceAll(",\\s*}", "}"));
+        assertThat(broken.notesAt(where)).isNotEmpty();
+        assertThat(broken.value(unknown)).isEqualTo(OptionalDouble.empty());
+    }
+
+    @Test
+    void withoutALoadAndACableTheFieldsSayWhatIsMissing() {
+        final CheckedCircuit empty = Checked.circuit("{\"name\": \"Spare\"}");
+        assertThat(empty.notes())
+                .filteredOn(note -> note.kind() == FieldNote.Kind.MISSING)
+                .extracting(FieldNote::where)
+                .contains("given.loads", "given.one-way-length", "given.section");
+        assertThat(empty.fuse().known()).isFalse();
+    }
+
+    @Test
+    void figuresThatContradictEachOtherAreSaidAtTheField() {
+        final CheckedCircuit both =
+                Checked.circuit(
+                        """
+                        {"name": "Lamps", "given": {"loads": [{"name": "l", "power": "24 W"}],
+                           "section": "1.5 mm2", "one-way-length": "5 m", "return": "chassis",
+                           "cable-table": "boat-cable"}}
+                        """);
+        assertThat(both.notesAt("given.return")).hasSize(1);
+        assertThat(both.found()).isEmpty();
+    }
+
+    @Test
+    void twoLoadsOfOneNameAreBothCounted() {
+        final CheckedCircuit twins =
+                Checked.circuit(
+                        """
+                        {"name": "Lamps", "given": {"loads": [{"name": "l", "current": "1 A"},
+                           {"name": "l", "current": "2 A"}, {"current": "3 A"}]}}
+                        """);
+        assertThat(twins.value(CIRCUIT_CURRENT)).hasValueCloseTo(6.0, CLOSE);
+        assertThat(twins.notesAt("given.loads[1].name")).hasSize(1);
+        assertThat(twins.loads()).extracting(CheckedLoad::name).containsExactly("l", "l (2)", "load 3");
+    }
+}

@@ -1,0 +1,186 @@
+package wireworthy.vehicle.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static wireworthy.rules.Quantity.*;
+
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import wireworthy.vehicle.Heron;
+import wireworthy.vehicle.Vehicle;
+import wireworthy.working.Danger;
+
+/** What all circuits come to together. */
+class WholeTest {
+    private static final Offset<Double> CLOSE = within(1e-6);
+    private static final String SUPPLY =
+            """
+            {"given": {"battery-voltage": "6.4 V", "in-series": "2", "battery-capacity": "100 Ah",
+               "usable-share": "80 %", "internal-resistance": "5 mohm", "charge-current": "20 A",
+               "charge-efficiency": "90 %"},
+             "answers": {"bank-voltage": "12.8 V", "bank-energy": "2560 Wh"}}
+            """;
+    private static final String MAIN =
+            """
+            {"given": {"main-fuse": "60 A", "fuse-series": "maxi-blade", "one-way-length": "1 m",
+               "section": "16 mm2", "cable-table": "iso-10133"},
+             "answers": {"fuse-floor": "25 A"}}
+            """;
+    private static final String LAMPS =
+            """
+            {"name": "Lamps", "given": {"loads": [{"name": "l", "power": "64 W", "hours-a-day": "3 h"}],
+               "one-way-length": "3 m", "section": "4 mm2", "fuse": "10 A"}}
+            """;
+    private static final String KETTLE =
+            """
+            {"name": "%s", "never-with": "hot", "given": {"loads": [{"name": "k", "current": "%s A",
+               "share-of-time": "10 %%"}], "one-way-length": "1 m", "section": "6 mm2"}}
+            """;
+
+    private static CheckedVehicle van() {
+        return Checked.check(
+                Checked.read(
+                        SUPPLY,
+                        MAIN,
+                        LAMPS,
+                        KETTLE.formatted("Kettle", 12),
+                        KETTLE.formatted("Pan", 15)));
+    }
+
+    @Test
+    void circuitsThatNeverRunTogetherCountOnce() {
+        assertThat(van().totalCurrent()).hasValueCloseTo(5 + 12 + 15.0, CLOSE);
+        assertThat(van().simultaneousCurrent()).hasValueCloseTo(5 + 15.0, CLOSE);
+        assertThat(van().mainFuse().floor()).hasValueCloseTo(25.0, CLOSE);
+    }
+
+    @Test
+    void theMainCableHasItsDropAndItsCeiling() {
+        assertThat(van().main().value(DROP)).hasValueCloseTo(20 * 0.0172 * 2 / 16, CLOSE);
+        assertThat(van().mainFuse().ceiling()).hasValue(90);
+        assertThat(van().mainFuse().chosen()).hasValue(60);
+        assertThat(van().main().marks()).singleElement().matches(mark -> mark.isSound());
+    }
+
+    @Test
+    void aDayTakesWhatEachLoadTakesInItsHours() {
+        final double watts = 12.8;
+        final double day = 64 * 3 + 24 * watts * 0.1 * (12 + 15);
+        final CheckedPart supply = van().supply();
+        assertThat(supply.value(DAILY_ENERGY).orElseThrow() / 3600).isCloseTo(day, CLOSE);
+        assertThat(supply.value(RUNTIME).orElseThrow() / 3600)
+                .isCloseTo(0.8 * 1280 / day * 24, within(1e-3));
+        assertThat(supply.value(CHARGE_TIME).orElseThrow() / 3600)
+                .isCloseTo(100 * 0.8 / (20 * 0.9), CLOSE);
+    }
+
+    @Test
+    void figuresOfTheBankAreMarked() {
+        assertThat(van().supply().marks())
+                .extracting(mark -> mark.isSound())
+                .containsExactly(true, false);
+    }
+
+    @Test
+    void everyFuseIsHeldAgainstTheShortCircuitBehindIt() {
+        final double atBattery = 12.8 / 0.005;
+        final double atBoard = 12.8 / (0.005 + 0.0172 * 2 / 16);
+        assertThat(van().faults())
+                .extracting(fault -> fault.current().orElseThrow())
+                .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-6 ? 0 : 1)
+                .containsExactly(atBattery, atBoard, atBoard, atBoard);
+        assertThat(van().cautions())
+                .filteredOn(each -> each.caution().id().equals("breaking-capacity-low"))
+                .extracting(CheckedVehicle.Placed::circuit)
+                .containsExactly(CheckedVehicle.WHOLE, 0, 1, 2);
+    }
+
+    @Test
+    void howFastACableHeatsIsAnOrderOfMagnitudeAndNoVerdict() {
+        final FuseFault lamps = van().faults().get(1);
+        final double current = lamps.current().orElseThrow();
+        final double k = 226 * Math.sqrt(Math.log(1 + (160 - 105) / (234.5 + 105)));
+        assertThat(lamps.heatingTime())
+                .hasValueCloseTo(Math.pow(k * 4 / current, 2), within(1e-6));
+        assertThat(lamps.text())
+                .contains("order of 0.01 s", "an order of magnitude, no more")
+                .doesNotContainIgnoringCase("surviv");
+    }
+
+    @Test
+    void withoutTheInnerResistanceNothingIsSaidOfShortCircuits() {
+        final String supply = SUPPLY.replace("\"internal-resistance\": \"5 mohm\", ", "");
+        final CheckedVehicle open = Checked.check(Checked.read(supply, MAIN, LAMPS));
+        assertThat(open.faults()).allMatch(fault -> fault.current().isEmpty());
+        assertThat(open.supply().notes())
+                .extracting(FieldNote::where)
+                .contains("given.internal-resistance");
+    }
+
+    @Test
+    void anUnknownCircuitLeavesTheSumsOpen() {
+        final CheckedVehicle open =
+                Checked.check(Checked.read(SUPPLY, MAIN, LAMPS, "{\"name\": \"Spare\"}"));
+        assertThat(open.totalCurrent()).isEmpty();
+        assertThat(open.supply().value(DAILY_ENERGY)).isEmpty();
+        assertThat(open.supply().notes()).extracting(FieldNote::text).anyMatch(t -> t.contains("Spare"));
+    }
+
+    @Test
+    void loadsWithoutHoursAreCountedAllDayAndThatIsSaid() {
+        final CheckedVehicle van =
+                Checked.check(Checked.read(SUPPLY, MAIN, LAMPS.replace(", \"hours-a-day\": \"3 h\"", "")));
+        assertThat(van.supply().assumed())
+                .extracting(assumed -> assumed.text())
+                .contains("on all day long: Lamps: l");
+    }
+
+    @Test
+    void fireIsSaidFirst() {
+        assertThat(Checked.check(Heron.vehicle()).cautions())
+                .extracting(each -> each.caution().danger())
+                .isSorted()
+                .startsWith(Danger.FIRE)
+                .contains(Danger.WILL_NOT_WORK);
+    }
+
+    @Test
+    void theHeronIsWhollyWorkedAndHasItsCautions() {
+        final CheckedVehicle heron = Checked.check(Heron.vehicle());
+        assertThat(heron.circuits()).hasSize(9).allMatch(each -> each.notes().isEmpty());
+        assertThat(heron.cautions())
+                .extracting(each -> each.name() + ": " + each.caution().id())
+                .contains(
+                        "Popcorn-cart fan: thinner-cable-behind",
+                        "House lamps: drop-over-limit",
+                        "Aisle strips: limit-met-only-cold");
+        assertThat(heron.circuits())
+                .flatExtracting(CheckedCircuit::marks)
+                .filteredOn(mark -> !mark.isSound())
+                .hasSize(3);
+    }
+
+    @Test
+    void anEmptyVehicleIsNoTrouble() {
+        final CheckedVehicle empty = Checked.check(Vehicle.named("Van"));
+        assertThat(empty.circuits()).isEmpty();
+        assertThat(empty.totalCurrent()).isEmpty();
+        assertThat(empty.cautions()).noneMatch(each -> each.caution().id().equals("no-rating-fits"));
+    }
+
+    @Test
+    void aChangedFigureLeavesTheSumsOfTheOtherCircuitsAlone() {
+        final VehicleChecker checker = new VehicleChecker();
+        final Vehicle heron = Heron.vehicle();
+        final CheckedVehicle before = checker.check(heron);
+        final CheckedVehicle after =
+                checker.check(
+                        heron.withCircuit(
+                                0, heron.circuits().get(0).withGiven(ONE_WAY_LENGTH, "6 m")));
+        for (int i = 0; i < 9; i++) {
+            assertThat(after.circuits().get(i).working() == before.circuits().get(i).working())
+                    .as("circuit %d", i)
+                    .isEqualTo(i != 0);
+        }
+    }
+}
