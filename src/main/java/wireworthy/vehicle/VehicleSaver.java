@@ -9,8 +9,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 
 /**
- * Keeps a vehicle's file up to date while it is edited: whole at any moment, and a third of
- * a second behind at most, as long as the disk can keep up. Writes off the calling thread.
+ * Keeps a vehicle's file up to date while it is edited: whole at any moment, and a third of a
+ * second behind at most, as long as the disk can keep up. Writes off the calling thread.
  */
 public final class VehicleSaver implements AutoCloseable {
     private static final long PAUSE_MILLIS = 300;

@@ -8,7 +8,15 @@ import wireworthy.rules.Quantity;
 /** Vehicles of any content, readable or not; the same seed gives the same. */
 final class RandomVehicles {
     private static final List<String> TEXTS =
-            List.of("5,5 A", "12", "oops", "\"quoted\" \\ {}", "½ inch", "  7 m ", "=1+1", "\u2028");
+            List.of(
+                    "5,5 A",
+                    "12",
+                    "oops",
+                    "\"quoted\" \\ {}",
+                    "½ inch",
+                    "  7 m ",
+                    "=1+1",
+                    "\u2028");
 
     private final Random random;
 
@@ -38,7 +46,9 @@ final class RandomVehicles {
                 random.nextBoolean() ? Feed.BOARD : new Feed("circuit 0", random.nextBoolean()),
                 part(Vocabulary.CIRCUIT),
                 IntStream.range(0, random.nextInt(4)).mapToObj(i -> load(network)).toList(),
-                network ? List.of(new Stretch("source", "A", entries(Vocabulary.STRETCH))) : List.of());
+                network
+                        ? List.of(new Stretch("source", "A", entries(Vocabulary.STRETCH)))
+                        : List.of());
     }
 
     private Load load(final boolean network) {

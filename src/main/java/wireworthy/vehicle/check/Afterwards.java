@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
+import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Load;
 import wireworthy.vehicle.LoadEntry;
 import wireworthy.vehicle.Understood;
@@ -78,7 +79,12 @@ final class Afterwards {
                 + " then make it anew.";
     }
 
+    /** Not in a network: which current goes through the joint is not known there. */
     private String joint(final double missing) {
+        return drop().isEmpty() ? "" : joints(missing);
+    }
+
+    private String joints(final double missing) {
         return sums.value(CIRCUIT_CURRENT).stream()
                 .mapToObj(
                         amps ->
@@ -128,8 +134,7 @@ final class Afterwards {
         return times > 0 ? Optional.of(times) : Optional.empty();
     }
 
-    private String sized(
-            final String cause, final wireworthy.rules.Quantity quantity, final double times) {
+    private String sized(final String cause, final Quantity quantity, final double times) {
         return sums.value(quantity).stream()
                 .mapToObj(
                         value ->

@@ -40,11 +40,20 @@ final class CircuitCheck {
                 sums.ways(),
                 sums.marks(),
                 cautions(index, limit),
-                Stream.concat(fed.tree().note(index).stream(), sums.notes().stream()).toList(),
+                notes(index),
                 sums.working(),
                 sums.assumed(),
                 loads,
                 own.network());
+    }
+
+    private List<FieldNote> notes(final int index) {
+        return Stream.of(
+                        fed.tree().note(index).stream(),
+                        fed.window(index).notMade("given.fuse").stream(),
+                        fed.own(index).sums().notes().stream())
+                .flatMap(each -> each)
+                .toList();
     }
 
     private List<Caution> cautions(final int index, final OptionalDouble limit) {

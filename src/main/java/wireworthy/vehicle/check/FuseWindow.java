@@ -1,6 +1,7 @@
 package wireworthy.vehicle.check;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import wireworthy.facts.FuseSeries;
@@ -75,6 +76,22 @@ public record FuseWindow(
                 && !atLeast(ceiling.getAsDouble(), chosen.getAsDouble());
     }
 
+    /** What to say where no fuse of the series is made for the builder's current. */
+    Optional<FieldNote> notMade(final String where) {
+        return chosen.isEmpty() || series.holds(chosen.getAsDouble())
+                ? Optional.empty()
+                : Optional.of(
+                        FieldNote.wrong(
+                                where,
+                                "The series "
+                                        + series.id()
+                                        + " has no fuse of "
+                                        + FigureText.of(chosen.getAsDouble(), Dimension.CURRENT)
+                                        + ": choose one of "
+                                        + listed(series.ratings())
+                                        + " A, or name the series it is of."));
+    }
+
     /** The window for people: which ratings fit, or why none does and what to change. */
     public String text() {
         if (!known()) {
@@ -89,11 +106,16 @@ public record FuseWindow(
     }
 
     private String ratings() {
-        final String all =
-                between.stream()
-                        .map(rating -> FigureText.number(rating, Dimension.CURRENT, 4))
-                        .collect(Collectors.joining(", "));
-        return all + " A of the series " + series.id() + (between.size() == 1 ? " fits." : " fit.");
+        return listed(between)
+                + " A of the series "
+                + series.id()
+                + (between.size() == 1 ? " fits." : " fit.");
+    }
+
+    private static String listed(final List<Double> ratings) {
+        return ratings.stream()
+                .map(rating -> FigureText.number(rating, Dimension.CURRENT, 4))
+                .collect(Collectors.joining(", "));
     }
 
     private String why() {

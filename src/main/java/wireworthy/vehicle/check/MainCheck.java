@@ -5,6 +5,7 @@ import static wireworthy.rules.Quantity.*;
 import java.util.List;
 import java.util.OptionalDouble;
 import wireworthy.facts.FuseSeriesTable;
+import wireworthy.facts.TradeFigure;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Entries;
 import wireworthy.vehicle.Part;
@@ -31,6 +32,8 @@ final class MainCheck {
     private static final List<Quantity> AS_TYPED =
             Vocabulary.MAIN.stream().filter(each -> each != MAIN_FUSE).toList();
 
+    private static final double MARGIN_TAKEN = TradeFigure.FUSE_MARGIN.value();
+
     private final Entries<Quantity> given;
     private final Source source;
     private final Sums sums;
@@ -47,30 +50,41 @@ final class MainCheck {
         this.source = source;
         final Givens givens = new Givens().of(given, AS_TYPED);
         givens.typedAs(FUSE, MAIN_FUSE, given.text(MAIN_FUSE));
-        kind(givens);
+        kind(givens, together);
         source.voltsInto(givens);
         together.ifPresent(amps -> givens.worked(CIRCUIT_CURRENT, amps));
         this.sums = Sums.of(solver, givens, FIND, main.answers());
     }
 
-    /** Where no series was typed: the first one that has the main fuse typed. */
-    private void kind(final Givens givens) {
-        if (!given.has(FUSE_SERIES)
-                && Understood.of(MAIN_FUSE, given.text(MAIN_FUSE))
-                        instanceof Understood.Figure figure) {
-            FuseSeriesTable.risingToMain().stream()
-                    .filter(each -> each.holds(figure.read().value()))
-                    .findFirst()
-                    .ifPresent(each -> givens.typed(FUSE_SERIES, each.id()));
+    /** Where no series was typed: the first that has the main fuse typed, or reaches the floor. */
+    private void kind(final Givens givens, final OptionalDouble together) {
+        if (given.has(FUSE_SERIES)) {
+            return;
         }
+        final OptionalDouble fuse = figure(MAIN_FUSE);
+        final double floor = together.orElse(0) * figure(MARGIN).orElse(MARGIN_TAKEN);
+        FuseSeriesTable.risingToMain().stream()
+                .filter(
+                        each ->
+                                fuse.isPresent()
+                                        ? each.holds(fuse.getAsDouble())
+                                        : each.atOrAbove(floor).isPresent())
+                .findFirst()
+                .ifPresent(each -> givens.typed(FUSE_SERIES, each.id()));
+    }
+
+    private OptionalDouble figure(final Quantity quantity) {
+        return Understood.of(quantity, given.text(quantity)) instanceof Understood.Figure figure
+                ? OptionalDouble.of(figure.read().value())
+                : OptionalDouble.empty();
     }
 
     CheckedPart part() {
-        return sums.part(Faults.caution(fault()));
+        return sums.part(Faults.caution(fault()), window().notMade("given.main-fuse"));
     }
 
     FuseWindow window() {
-        return sums.window(sums.value(FUSE_CEILING), given.has(FUSE_SERIES));
+        return sums.window(sums.value(FUSE_CEILING), true);
     }
 
     FuseFault fault() {

@@ -152,15 +152,16 @@ record Sums(
     }
 
     CheckedPart part() {
-        return part(Optional.empty());
+        return part(Optional.empty(), Optional.empty());
     }
 
-    /** As a part of the vehicle, with one caution more. */
-    CheckedPart part(final Optional<Caution> besides) {
+    /** As a part of the vehicle, with a caution and a note more. */
+    CheckedPart part(final Optional<Caution> besides, final Optional<FieldNote> note) {
         final List<Caution> all =
                 Stream.concat(besides.stream(), cautions.stream())
                         .sorted(Comparator.comparing(Caution::danger))
                         .toList();
-        return new CheckedPart(found, marks, all, notes, working, assumed);
+        final List<FieldNote> said = Stream.concat(note.stream(), notes.stream()).toList();
+        return new CheckedPart(found, marks, all, said, working, assumed);
     }
 }

@@ -101,13 +101,18 @@ public final class SheetWriter {
     }
 
     private static String cell(final String typed, final char separator) {
-        final boolean formula = !typed.isEmpty() && FORMULA.indexOf(typed.charAt(0)) >= 0;
-        final String safe = formula ? "'" + typed : typed;
+        final String safe = isFormula(typed) ? "'" + typed : typed;
         final boolean quoted =
                 safe.indexOf(separator) >= 0
                         || safe.indexOf('"') >= 0
                         || safe.indexOf('\n') >= 0
                         || safe.indexOf('\r') >= 0;
         return quoted ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
+    }
+
+    /** Blanks before it don't keep every spreadsheet from working it. */
+    private static boolean isFormula(final String typed) {
+        final String bare = typed.replaceAll("^[ \\u00a0]+", "");
+        return !bare.isEmpty() && FORMULA.indexOf(bare.charAt(0)) >= 0;
     }
 }

@@ -92,8 +92,7 @@ class CircuitTest {
                         """);
         assertThat(Checked.ids(hot.cautions())).startsWith("fuse-above-cable");
         assertThat(hot.fuse().chosenAboveCeiling()).isTrue();
-        assertThat(hot.fuse().ceiling())
-                .hasValueCloseTo(16.5 * 0.6 * Math.sqrt(45 / 75.0), CLOSE);
+        assertThat(hot.fuse().ceiling()).hasValueCloseTo(16.5 * 0.6 * Math.sqrt(45 / 75.0), CLOSE);
     }
 
     @Test
@@ -145,9 +144,10 @@ class CircuitTest {
                 """;
         final String key = entry.substring(0, entry.indexOf(':'));
         final CheckedCircuit broken =
-                Checked.circuit(circuit.replaceAll(key + ": (\\[.*?\\]|\"[^\"]*\")(, ?)?", "")
-                        .replace("\"given\": {", "\"given\": {" + entry + ",")
-                        .replaceAll(",\\s*}", "}"));
+                Checked.circuit(
+                        circuit.replaceAll(key + ": (\\[.*?\\]|\"[^\"]*\")(, ?)?", "")
+                                .replace("\"given\": {", "\"given\": {" + entry + ",")
+                                .replaceAll(",\\s*}", "}"));
         assertThat(broken.notesAt(where)).isNotEmpty();
         assertThat(broken.value(unknown)).isEqualTo(OptionalDouble.empty());
     }
@@ -176,6 +176,14 @@ class CircuitTest {
     }
 
     @Test
+    void aRatingTheSeriesDoesNotHaveIsSaidAtItsField() {
+        final CheckedCircuit lamps = Checked.circuit(LAMPS.replace("\"5 A\"", "\"6 A\""));
+        assertThat(lamps.notesAt("given.fuse").get(0).text())
+                .startsWith(
+                        "The series blade has no fuse of 6 A: choose one of 1, 2, 3, 4, 5, 7.5,");
+    }
+
+    @Test
     void twoLoadsOfOneNameAreBothCounted() {
         final CheckedCircuit twins =
                 Checked.circuit(
@@ -185,6 +193,8 @@ class CircuitTest {
                         """);
         assertThat(twins.value(CIRCUIT_CURRENT)).hasValueCloseTo(6.0, CLOSE);
         assertThat(twins.notesAt("given.loads[1].name")).hasSize(1);
-        assertThat(twins.loads()).extracting(CheckedLoad::name).containsExactly("l", "l (2)", "load 3");
+        assertThat(twins.loads())
+                .extracting(CheckedLoad::name)
+                .containsExactly("l", "l (2)", "load 3");
     }
 }

@@ -63,6 +63,15 @@ class WholeTest {
     }
 
     @Test
+    void aMainFuseIsSoughtInTheFirstSeriesThatReaches() {
+        final CheckedVehicle open =
+                Checked.check(Checked.read(SUPPLY, "{}", KETTLE.formatted("Kettle", 90)));
+        assertThat(open.mainFuse().series().id()).isEqualTo("strip-30");
+        assertThat(open.main().cautions())
+                .noneMatch(caution -> caution.id().equals("no-rating-fits"));
+    }
+
+    @Test
     void aDayTakesWhatEachLoadTakesInItsHours() {
         final double watts = 12.8;
         final double day = 64 * 3 + 24 * watts * 0.1 * (12 + 15);
@@ -100,8 +109,7 @@ class WholeTest {
         final FuseFault lamps = van().faults().get(1);
         final double current = lamps.current().orElseThrow();
         final double k = 226 * Math.sqrt(Math.log(1 + (160 - 105) / (234.5 + 105)));
-        assertThat(lamps.heatingTime())
-                .hasValueCloseTo(Math.pow(k * 4 / current, 2), within(1e-6));
+        assertThat(lamps.heatingTime()).hasValueCloseTo(Math.pow(k * 4 / current, 2), within(1e-6));
         assertThat(lamps.text())
                 .contains("order of 0.01 s", "an order of magnitude, no more")
                 .doesNotContainIgnoringCase("surviv");
@@ -123,13 +131,17 @@ class WholeTest {
                 Checked.check(Checked.read(SUPPLY, MAIN, LAMPS, "{\"name\": \"Spare\"}"));
         assertThat(open.totalCurrent()).isEmpty();
         assertThat(open.supply().value(DAILY_ENERGY)).isEmpty();
-        assertThat(open.supply().notes()).extracting(FieldNote::text).anyMatch(t -> t.contains("Spare"));
+        assertThat(open.supply().notes())
+                .extracting(FieldNote::text)
+                .anyMatch(t -> t.contains("Spare"));
     }
 
     @Test
     void loadsWithoutHoursAreCountedAllDayAndThatIsSaid() {
         final CheckedVehicle van =
-                Checked.check(Checked.read(SUPPLY, MAIN, LAMPS.replace(", \"hours-a-day\": \"3 h\"", "")));
+                Checked.check(
+                        Checked.read(
+                                SUPPLY, MAIN, LAMPS.replace(", \"hours-a-day\": \"3 h\"", "")));
         assertThat(van.supply().assumed())
                 .extracting(assumed -> assumed.text())
                 .contains("on all day long: Lamps: l");
@@ -165,7 +177,8 @@ class WholeTest {
         final CheckedVehicle empty = Checked.check(Vehicle.named("Van"));
         assertThat(empty.circuits()).isEmpty();
         assertThat(empty.totalCurrent()).isEmpty();
-        assertThat(empty.cautions()).noneMatch(each -> each.caution().id().equals("no-rating-fits"));
+        assertThat(empty.cautions())
+                .noneMatch(each -> each.caution().id().equals("no-rating-fits"));
     }
 
     @Test

@@ -18,7 +18,13 @@ import wireworthy.vehicle.LoadEntry;
 class FilesOfAnyMakeTest {
     private static final List<List<String>> CELLS =
             List.of(
-                    List.of("Circuit", "Load", "Power (W)", "Length one way (m)", "Section (mm²)", "Fuse (A)"),
+                    List.of(
+                            "Circuit",
+                            "Load",
+                            "Power (W)",
+                            "Length one way (m)",
+                            "Section (mm²)",
+                            "Fuse (A)"),
                     List.of("House lamps, aft", "lamp", "24", "7.5", "2.5", "7.5"),
                     List.of("Projector", "projector", "310", "2.25", "10", "40"),
                     List.of("Ticket \"desk\"", "till", "36", "4", "2.5", "10"),
@@ -34,7 +40,9 @@ class FilesOfAnyMakeTest {
         }
 
         private String line(final List<String> cells) {
-            return cells.stream().map(this::cell).collect(Collectors.joining(String.valueOf(separator)))
+            return cells.stream()
+                            .map(this::cell)
+                            .collect(Collectors.joining(String.valueOf(separator)))
                     + style.after(separator);
         }
 
@@ -82,7 +90,9 @@ class FilesOfAnyMakeTest {
             for (final char separator : new char[] {',', ';', '\t', '|'}) {
                 final char point = separator == ';' ? ',' : '.';
                 makes.add(new Make(StandardCharsets.UTF_8, "", separator, point, "\n", style));
-                makes.add(new Make(StandardCharsets.UTF_8, "\uFEFF", separator, point, "\r\n", style));
+                makes.add(
+                        new Make(
+                                StandardCharsets.UTF_8, "\uFEFF", separator, point, "\r\n", style));
             }
             makes.add(new Make(StandardCharsets.UTF_16LE, "\uFEFF", '\t', ',', "\r\n", style));
             makes.add(new Make(StandardCharsets.UTF_16BE, "\uFEFF", ';', ',', "\n", style));

@@ -1,0 +1,141 @@
+package wireworthy.vehicle.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import wireworthy.marking.Marker;
+import wireworthy.vehicle.Vehicle;
+import wireworthy.vehicle.sheet.Mapping;
+import wireworthy.vehicle.sheet.SheetImport;
+import wireworthy.vehicle.sheet.SheetRead;
+import wireworthy.vehicle.sheet.SheetReader;
+
+/** What a builder brings along: a page of sums, a spreadsheet. Every error in it is found. */
+class OwnSumsTest {
+    /**
+     * Of five circuits three are wrong: the drop one way, the margin left out, a fuse too large.
+     */
+    private static final List<String> PAGE =
+            List.of(
+                    page(
+                            "Lamps",
+                            "\"power\": \"36 W\"",
+                            "6 m",
+                            "2.5 mm2",
+                            "5 A",
+                            "\"circuit-current\": \"3 A\", \"drop\": \"0.124 V\""),
+                    page(
+                            "Pump",
+                            "\"current\": \"6 A\"",
+                            "4 m",
+                            "4 mm2",
+                            "10 A",
+                            "\"fuse-floor\": \"7,5 A\""),
+                    page(
+                            "Fridge",
+                            "\"power\": \"54 W\"",
+                            "3 m",
+                            "4 mm2",
+                            "7.5 A",
+                            "\"fuse-floor\": \"4.5 A\""),
+                    page(
+                            "Fan",
+                            "\"current\": \"2 A\"",
+                            "3 m",
+                            "1.5 mm2",
+                            "30 A",
+                            "\"circuit-current\": \"2 A\""),
+                    page(
+                            "Radio",
+                            "\"power\": \"24 W\"",
+                            "2 m",
+                            "1.5 mm2",
+                            "3 A",
+                            "\"circuit-current\": \"2 A\""));
+
+    private static String page(
+            final String name,
+            final String load,
+            final String length,
+            final String section,
+            final String fuse,
+            final String own) {
+        return """
+               {"name": "%s", "given": {"loads": [{"name": "l", %s}], "one-way-length": "%s",
+                  "section": "%s", "fuse": "%s"}, "answers": {%s}}
+               """
+                .formatted(name, load, length, section, fuse, own);
+    }
+
+    private static List<String> findings(final CheckedVehicle van) {
+        final List<String> cautions =
+                van.cautions().stream()
+                        .filter(each -> !each.caution().id().equals("limit-met-only-cold"))
+                        .map(each -> each.name() + ": " + each.caution().id())
+                        .toList();
+        final List<String> marks =
+                van.circuits().stream()
+                        .flatMap(
+                                each ->
+                                        each.marks().stream()
+                                                .filter(mark -> !mark.isSound())
+                                                .map(
+                                                        mark ->
+                                                                each.circuit().name()
+                                                                        + ": "
+                                                                        + Marker.ids(mark)
+                                                                                .get(0)
+                                                                                .get(0)))
+                        .toList();
+        return Stream.concat(cautions.stream(), marks.stream()).toList();
+    }
+
+    @Test
+    void theThreeErrorsOfAHandwrittenPageAreFound() {
+        final CheckedVehicle van = Checked.check(Checked.vehicle(PAGE.toArray(String[]::new)));
+        assertThat(findings(van))
+                .containsExactlyInAnyOrder(
+                        "Fan: fuse-above-cable",
+                        "Lamps: one-way-length",
+                        "Fridge: margin-left-out");
+    }
+
+    /**
+     * Of twelve circuits four are wrong: power times volts, one way, a fuse too large, too long.
+     */
+    private static final String SHEET =
+            """
+            Circuit;Power (W);Length (m);Cable (mm2);Fuse (A);Total current (A);Voltage drop (V)
+            Lamps;24;5;2,5;5;2;0,138
+            Strips;18;6;1,5;3;1,5;0,206
+            Projector;60;3;6;10;5;0,086
+            Till;36;4;2,5;5;3;0,083
+            Fan;12;3;1,5;3;1;0,069
+            Heater;30;3;2,5;5;360;
+            Pump;48;4;4;30;4;0,138
+            Fridge;54;3;4;10;4,5;0,116
+            Amplifier;120;9;4;15;10;0,774
+            Radio;12;2;1,5;30;1;0,046
+            Locker;9;4;1,5;3;0,75;0,0688
+            Sign;6;5;1,5;3;0,5;0,0573
+            """;
+
+    @Test
+    void theFourErrorsOfASpreadsheetAreFound() {
+        final SheetRead.Whole read =
+                (SheetRead.Whole) SheetReader.read(SHEET.getBytes(StandardCharsets.UTF_8));
+        final SheetImport taken = SheetImport.of(read.sheet(), Mapping.guess(read.sheet()));
+        assertThat(taken.troubles()).isEmpty();
+        final Vehicle van = taken.into(Checked.vehicle());
+        assertThat(van.circuits()).hasSize(12);
+        assertThat(findings(Checked.check(van)))
+                .containsExactlyInAnyOrder(
+                        "Radio: fuse-above-cable",
+                        "Amplifier: drop-over-limit",
+                        "Till: one-way-length",
+                        "Heater: power-times-volts");
+    }
+}
