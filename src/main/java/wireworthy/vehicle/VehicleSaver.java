@@ -3,10 +3,9 @@ package wireworthy.vehicle;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * Keeps a vehicle's file up to date while it is edited: whole at any moment, and a third of a
@@ -18,10 +17,10 @@ public final class VehicleSaver implements AutoCloseable {
 
     private final Path file;
     private final Watcher watcher;
-    private final AtomicReference<Optional<Vehicle>> unsaved =
-            new AtomicReference<>(Optional.empty());
-    private final ScheduledExecutorService later =
-            Executors.newSingleThreadScheduledExecutor(VehicleSaver::thread);
+    private final Executor soon = after(PAUSE_MILLIS);
+    private final Executor again = after(AGAIN_MILLIS);
+    private final Object writing = new Object();
+    private Optional<Vehicle> unsaved = Optional.empty();
 
     /** Hears, on another thread, what becomes of the file. */
     public interface Watcher {
@@ -36,34 +35,38 @@ public final class VehicleSaver implements AutoCloseable {
         this.file = file;
         this.watcher = watcher;
         // The first text of all loads the writer, which takes as long as hundreds of later ones.
-        later.execute(() -> VehicleWriter.text(Vehicle.named("")));
+        onThread(() -> VehicleWriter.text(Vehicle.named("")));
     }
 
     /** Saves a vehicle shortly; of several in a row the last one. */
-    public void save(final Vehicle vehicle) {
-        if (unsaved.getAndSet(Optional.of(vehicle)).isEmpty()) {
-            writeIn(PAUSE_MILLIS);
+    public synchronized void save(final Vehicle vehicle) {
+        if (unsaved.isEmpty()) {
+            soon.execute(this::write);
         }
+        unsaved = Optional.of(vehicle);
     }
 
     /** Whether a change is not in the file yet. */
-    public boolean waiting() {
-        return unsaved.get().isPresent();
+    public synchronized boolean waiting() {
+        return unsaved.isPresent();
     }
 
-    /** Writes what is not written yet, and ends. */
+    /** Writes what is not written yet. */
     @Override
     public void close() {
-        later.shutdownNow();
-        writeUnsaved();
+        write();
     }
 
-    private void writeIn(final long millis) {
-        later.schedule(this::writeUnsaved, millis, TimeUnit.MILLISECONDS);
+    private void write() {
+        synchronized (writing) {
+            next().ifPresent(this::write);
+        }
     }
 
-    private synchronized void writeUnsaved() {
-        unsaved.getAndSet(Optional.empty()).ifPresent(this::write);
+    private synchronized Optional<Vehicle> next() {
+        final Optional<Vehicle> next = unsaved;
+        unsaved = Optional.empty();
+        return next;
     }
 
     private void write(final Vehicle vehicle) {
@@ -71,18 +74,28 @@ public final class VehicleSaver implements AutoCloseable {
             VehicleFile.write(file, vehicle);
             watcher.saved();
         } catch (final IOException why) {
-            // Unless something newer waits already, and so has its own turn.
-            if (unsaved.compareAndSet(Optional.empty(), Optional.of(vehicle))
-                    && !later.isShutdown()) {
-                writeIn(AGAIN_MILLIS);
-            }
+            keep(vehicle);
             watcher.failed(why);
         }
     }
 
-    private static Thread thread(final Runnable work) {
+    /** Keeps what could not be written, unless something newer waits already for its own turn. */
+    private synchronized void keep(final Vehicle vehicle) {
+        if (unsaved.isEmpty()) {
+            unsaved = Optional.of(vehicle);
+            again.execute(this::write);
+        }
+    }
+
+    private static Executor after(final long millis) {
+        return CompletableFuture.delayedExecutor(
+                millis, TimeUnit.MILLISECONDS, VehicleSaver::onThread);
+    }
+
+    /** A thread of its own, so that a failure reaches the uncaught-error handler. */
+    private static void onThread(final Runnable work) {
         final Thread thread = new Thread(work, "vehicle-saver");
         thread.setDaemon(true);
-        return thread;
+        thread.start();
     }
 }

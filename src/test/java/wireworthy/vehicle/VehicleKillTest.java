@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Kills a program that edits a vehicle, at random moments. {@code -Dvehicle.kills=200} kills it as
- * often as one wants; without it 20 times where {@code CI} is set, else a few times.
+ * Kills a program that edits a vehicle, at random moments: as often as {@code KILLS} in the
+ * environment says, else 20 times where {@code CI} is set, else a few times.
  */
 class VehicleKillTest {
     private static final long OLDEST_NANOS = 2_000_000_000;
@@ -25,8 +25,10 @@ class VehicleKillTest {
 
     @Test
     void theFileIsWholeAndNotOldWhenTheProgramIsKilled() throws IOException, InterruptedException {
-        final int usual = System.getenv("CI") == null ? 3 : 20;
-        for (int kill = 0; kill < Integer.getInteger("vehicle.kills", usual); kill++) {
+        final Map<String, String> environment = System.getenv();
+        final String usual = environment.containsKey("CI") ? "20" : "3";
+        final int kills = Integer.parseInt(environment.getOrDefault("KILLS", usual));
+        for (int kill = 0; kill < kills; kill++) {
             killed(folder.resolve("heron-" + kill + ".json"));
         }
     }

@@ -17,7 +17,8 @@ final class Faults {
     private Faults() {}
 
     static FuseFault of(
-            final int circuit,
+            final int index,
+            final String circuit,
             final OptionalDouble current,
             final Sums sums,
             final FuseSeries series,
@@ -29,7 +30,13 @@ final class Faults {
                         FUSE_VOLTAGE,
                         series.voltageRatings().stream().mapToDouble(v -> v).findFirst());
         return new FuseFault(
-                circuit, current, breaking, volts, heating, text(current, breaking, heating));
+                index,
+                circuit,
+                current,
+                breaking,
+                volts,
+                heating,
+                text(current, breaking, heating));
     }
 
     /** What was typed, or else what is known of the whole series. */

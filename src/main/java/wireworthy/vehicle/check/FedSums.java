@@ -43,6 +43,7 @@ final class FedSums {
                 ? Optional.of(
                         Faults.of(
                                 index,
+                                circuit(index).name(),
                                 own.input().fault(),
                                 own.sums(),
                                 window(index).series(),

@@ -5,7 +5,8 @@ import java.util.OptionalDouble;
 /**
  * A short circuit right behind a fuse: the most current it may have to break.
  *
- * @param circuit index of the circuit; {@link CheckedVehicle#WHOLE} for the main fuse
+ * @param index of the circuit; {@link CheckedVehicle#WHOLE} for the main fuse
+ * @param circuit name of the circuit; empty for the main fuse
  * @param current A, from the supply through its inner resistance and the main cable; empty where
  *     the inner resistance is not known
  * @param breakingCapacity A the fuse can break; empty where only its maker knows
@@ -15,7 +16,8 @@ import java.util.OptionalDouble;
  * @param text for people
  */
 public record FuseFault(
-        int circuit,
+        int index,
+        String circuit,
         OptionalDouble current,
         OptionalDouble breakingCapacity,
         OptionalDouble ratedVoltage,

@@ -90,6 +90,7 @@ final class MainCheck {
     FuseFault fault() {
         return Faults.of(
                 CheckedVehicle.WHOLE,
+                "",
                 source.atBattery(),
                 sums,
                 window().series(),

@@ -66,7 +66,7 @@ final class Headings {
     private static void learn(final String line) {
         final int colon = line.indexOf(':');
         final Target target = target(line.substring(0, colon));
-        for (final String words : line.substring(colon + 1).split(",")) {
+        for (final String words : line.substring(colon + 1).split(",", -1)) {
             final String word = words.strip();
             if (word.startsWith("~")) {
                 PART.putIfAbsent(word.substring(1), target);
