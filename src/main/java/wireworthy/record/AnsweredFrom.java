@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import wireworthy.practice.Answered;
+import wireworthy.practice.Moment;
 
 /** Turns the answers on record into what the skills are folded from. */
 public final class AnsweredFrom {
@@ -38,9 +39,10 @@ public final class AnsweredFrom {
     private static Answered answered(final Answer answer, final ZoneId zone) {
         return new Answered(
                 answer.skill(),
-                answer.at().atZone(zone).toLocalDate().toEpochDay(),
+                Moment.of(answer.at(), zone),
                 answer.sound().orElse(false),
                 answer.aided(),
+                !answer.slips().isEmpty(),
                 answer.difficulty(),
                 answer.bank() + "/" + answer.template(),
                 answer.seed());

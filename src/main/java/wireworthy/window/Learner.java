@@ -110,12 +110,12 @@ final class Learner implements Trainer {
                 banks().templates().stream()
                         .filter(template -> topic.map(template.bank()::equals).orElse(true))
                         .toList();
-        return Chooser.next(templates, record.history(), record.today(), SEED).map(this::drawn);
+        return Chooser.next(templates, record.standing(), record.moment(), SEED).map(this::drawn);
     }
 
     private Next fromLesson(final Wanted next) {
         final Template template = next.template();
-        final Exercise exercise = own(template, record.history().size() + 1L);
+        final Exercise exercise = own(template, skills().answers() + 1L);
         return new Next(exercise, next.why(), Optional.of(template.bank()));
     }
 
@@ -123,7 +123,8 @@ final class Learner implements Trainer {
     public Next twin(final Exercise exercise) {
         final Choice twin = Chooser.twin(exercise);
         return drawn(
-                new Choice(twin.template(), twin.seed(), twin.why(), exercise instanceof SlipHunt));
+                new Choice(
+                        twin.template(), twin.seed(), twin.reason(), exercise instanceof SlipHunt));
     }
 
     private Next drawn(final Choice choice) {
@@ -203,7 +204,7 @@ final class Learner implements Trainer {
     }
 
     private Skills skills() {
-        return Skills.of(record.history());
+        return record.standing().skills();
     }
 
     /** How the loosest of several skills holds; empty until the record has been read. */

@@ -4,13 +4,13 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import wireworthy.practice.Answered;
+import wireworthy.practice.Moment;
+import wireworthy.practice.Standing;
 import wireworthy.record.Answer;
 import wireworthy.record.AnsweredFrom;
 import wireworthy.record.RecordFile;
@@ -25,7 +25,7 @@ final class OwnRecord {
     private final Clock clock;
     private final List<Answer> answers = new ArrayList<>();
     private final Set<String> read = new HashSet<>();
-    private volatile List<Answered> history = List.of();
+    private volatile Standing standing = Standing.NONE;
     private volatile Optional<RecordFile> record = Optional.empty();
     private Optional<String> trouble = Optional.empty();
 
@@ -51,7 +51,7 @@ final class OwnRecord {
     private void take(final RecordFile from) {
         answers.clear();
         answers.addAll(from.answers(PERSON));
-        history = AnsweredFrom.of(answers, clock.getZone());
+        standing = Standing.of(AnsweredFrom.of(answers, clock.getZone()));
     }
 
     private RecordFile open() {
@@ -91,8 +91,13 @@ final class OwnRecord {
         return Instant.now(clock);
     }
 
+    /** The day and the second it is now. */
+    Moment moment() {
+        return Moment.of(now(), clock.getZone());
+    }
+
     long today() {
-        return LocalDate.now(clock).toEpochDay();
+        return moment().day();
     }
 
     /** All answers, oldest first. */
@@ -101,10 +106,10 @@ final class OwnRecord {
         return List.copyOf(answers);
     }
 
-    /** What the answers say of the skills, oldest first. */
-    List<Answered> history() {
+    /** Where the learner stands after all answers. */
+    Standing standing() {
         opened();
-        return history;
+        return standing;
     }
 
     /** The slips of the last seven days by id, those of one explanation together. */

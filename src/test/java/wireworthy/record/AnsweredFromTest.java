@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import wireworthy.practice.Answered;
+import wireworthy.practice.Moment;
 import wireworthy.rules.Skill;
 
 class AnsweredFromTest {
@@ -19,7 +20,10 @@ class AnsweredFromTest {
                 .containsExactly(
                         new Answered(
                                 Skill.DROP,
-                                java.time.LocalDate.of(2026, 3, 5).toEpochDay(),
+                                new Moment(
+                                        java.time.LocalDate.of(2026, 3, 5).toEpochDay(),
+                                        LATE.getEpochSecond()),
+                                true,
                                 true,
                                 true,
                                 -1,
