@@ -19,12 +19,8 @@ final class Database {
 
     private Database() {}
 
-    /**
-     * A connection, and where a damaged file was set aside, if it was.
-     *
-     * @param aside the damaged file under its new name
-     */
-    record Opened(Connection connection, Optional<Path> aside) {}
+    /** A connection, and what became of a damaged file, if there was one. */
+    record Opened(Connection connection, Optional<SetAside> aside) {}
 
     static Connection inMemory() throws SQLException {
         final Connection connection = config().createConnection("jdbc:sqlite::memory:");
@@ -41,7 +37,8 @@ final class Database {
                 throw e;
             }
             final Path aside = setAside(file);
-            return new Opened(sound(file), Optional.of(aside));
+            final Connection fresh = sound(file);
+            return new Opened(fresh, Optional.of(new SetAside(aside, Salvage.of(aside, fresh))));
         }
     }
 

@@ -40,7 +40,6 @@ final class Learner implements Trainer {
     private final Content content;
     private final Draw draw;
     private final NotLately notLately;
-    private final Suspicions suspicions = new Suspicions();
     private final Deque<Wanted> wanted = new ArrayDeque<>();
     private Optional<Banks> banks = Optional.empty();
 
@@ -137,7 +136,7 @@ final class Learner implements Trainer {
 
     private Exercise own(final Template template, final long from) {
         return notLately.exercise(
-                template, from, record.answers(), seed -> draw.exercise(template, seed));
+                template, from, record.lately(), seed -> draw.exercise(template, seed));
     }
 
     private Exercise hunt(final Template template, final long from) {
@@ -145,7 +144,7 @@ final class Learner implements Trainer {
         return notLately.exercise(
                 template,
                 from,
-                record.answers(),
+                record.lately(),
                 seed ->
                         draw.hunt(template, seed, slips)
                                 .map(Exercise.class::cast)
@@ -159,7 +158,7 @@ final class Learner implements Trainer {
 
     @Override
     public Evidence evidence() {
-        return Evidence.of(record.slips(), suspicions.earlier());
+        return Evidence.of(record.slips(), record.suspected());
     }
 
     @Override
@@ -169,7 +168,6 @@ final class Learner implements Trainer {
             final Skill skill,
             final boolean aided,
             final double seconds) {
-        suspicions.add(attempt.suspected());
         return record.keep(answer(exercise, attempt, skill, aided, seconds));
     }
 
@@ -182,6 +180,7 @@ final class Learner implements Trainer {
         final Template template = exercise.template();
         return new Answer(
                 record.now(),
+                record.today(),
                 OwnRecord.PERSON,
                 template.bank(),
                 template.version(),
@@ -195,6 +194,7 @@ final class Learner implements Trainer {
                 attempt.sound(),
                 aided,
                 attempt.slips(),
+                attempt.suspected(),
                 seconds);
     }
 

@@ -24,10 +24,11 @@ final class Answers {
         return answer(number, "half a volt", Optional.empty());
     }
 
-    static Answer at(final Instant when, final long seed, final boolean sound) {
+    static Answer unaided(final Instant when, final long seed, final boolean sound) {
         final Answer answer = answer(0, "0.5 V", Optional.of(sound));
         return new Answer(
                 when,
+                when.getEpochSecond() / 86_400,
                 answer.person(),
                 answer.bank(),
                 answer.version(),
@@ -39,8 +40,9 @@ final class Answers {
                 answer.typed(),
                 answer.understood(),
                 answer.sound(),
-                answer.aided(),
+                false,
                 answer.slips(),
+                answer.suspected(),
                 answer.seconds());
     }
 
@@ -48,6 +50,7 @@ final class Answers {
             final int number, final String typed, final Optional<Boolean> sound) {
         return new Answer(
                 EVENING.plusSeconds(number),
+                EVENING.plusSeconds(number).getEpochSecond() / 86_400,
                 "robin",
                 "voltage-drop",
                 1,
@@ -61,6 +64,7 @@ final class Answers {
                 sound,
                 true,
                 List.of(List.of("one-way-only"), List.of("length-twice", "power-of-ten")),
+                List.of(List.of("one-way-only", "power-of-ten")),
                 12.5);
     }
 }
