@@ -16,6 +16,7 @@ import org.sqlite.SQLiteErrorCode;
 final class Database {
     private static final int BUSY_MILLISECONDS = 5000;
     private static final int MOST_ASIDE = 1000;
+    private static final long LONG_BYTES = 16L << 20;
 
     private Database() {}
 
@@ -37,6 +38,7 @@ final class Database {
                 throw e;
             }
             final Path aside = setAside(file);
+            Files.deleteIfExists(mark(file));
             final Connection fresh = sound(file);
             return new Opened(fresh, Optional.of(new SetAside(aside, Salvage.of(aside, fresh))));
         }
@@ -56,12 +58,34 @@ final class Database {
         final Connection connection =
                 config().createConnection("jdbc:sqlite:" + file.toAbsolutePath());
         try {
-            check(connection);
+            if (toBeChecked(file)) {
+                check(connection);
+            }
             Schema.bring(connection, Optional.of(file));
             return connection;
         } catch (final SQLException | RecordProblem e) {
             connection.close();
             throw e;
+        }
+    }
+
+    /** A long record is checked only after damage showed in it; the check reads all of it. */
+    private static boolean toBeChecked(final Path file) {
+        return file.toFile().length() < LONG_BYTES || Files.exists(mark(file));
+    }
+
+    private static Path mark(final Path file) {
+        return file.resolveSibling(file.getFileName() + ".to-be-checked");
+    }
+
+    /** Has the file checked when it is next opened, where the error tells of damage. */
+    static void doubt(final Path file, final SQLException e) {
+        if (damage(e)) {
+            try {
+                Files.writeString(mark(file), "");
+            } catch (final IOException ignored) {
+                // The damage shows again next time.
+            }
         }
     }
 

@@ -18,6 +18,7 @@ import wireworthy.practice.Standing;
  * next one. Safe from several threads and programs at once.
  */
 public final class RecordFile implements AutoCloseable {
+    private final Optional<Path> file;
     private final Connection connection;
     private final Optional<SetAside> setAside;
     private final Sql sql;
@@ -26,7 +27,11 @@ public final class RecordFile implements AutoCloseable {
     private final StandingRows standings;
     private final List<AnswerRows.Kept> unkept = new ArrayList<>();
 
-    private RecordFile(final Connection connection, final Optional<SetAside> setAside) {
+    private RecordFile(
+            final Optional<Path> file,
+            final Connection connection,
+            final Optional<SetAside> setAside) {
+        this.file = file;
         this.connection = connection;
         this.setAside = setAside;
         this.sql = new Sql(connection);
@@ -44,7 +49,7 @@ public final class RecordFile implements AutoCloseable {
     public static RecordFile open(final Path file) {
         try {
             final Database.Opened opened = Database.open(file);
-            return new RecordFile(opened.connection(), opened.aside());
+            return new RecordFile(Optional.of(file), opened.connection(), opened.aside());
         } catch (final SQLException | IOException e) {
             throw new RecordProblem(
                     "The record of your answers can't be opened: " + file,
@@ -57,7 +62,7 @@ public final class RecordFile implements AutoCloseable {
     /** A record that is gone when the program ends, to go on with where none can be opened. */
     public static RecordFile inMemory() {
         try {
-            return new RecordFile(Database.inMemory(), Optional.empty());
+            return new RecordFile(Optional.empty(), Database.inMemory(), Optional.empty());
         } catch (final SQLException e) {
             throw new RecordProblem("No record can be kept, not even in memory", "Start again", e);
         }
@@ -164,6 +169,7 @@ public final class RecordFile implements AutoCloseable {
         try {
             return what.read();
         } catch (final SQLException e) {
+            file.ifPresent(it -> Database.doubt(it, e));
             throw unread(e);
         }
     }

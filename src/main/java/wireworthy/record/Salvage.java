@@ -10,6 +10,7 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -17,6 +18,7 @@ import java.util.Optional;
 final class Salvage {
     private static final int MOST_FAILURES = 20_000;
     private static final int BEYOND = 4096;
+    private static final char HOLE = 0;
 
     private static final String NEWER = "SELECT * FROM answer WHERE id BETWEEN ? AND ?";
     private static final String OLDER =
@@ -59,7 +61,10 @@ final class Salvage {
 
     private static int read(final Path copy, final Sql into) throws SQLException {
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + copy)) {
-            final Salvage salvage = new Salvage(new Sql(connection), into);
+            final Sql from = new Sql(connection);
+            // Else SQLite reads nothing of a file that is shorter than it says.
+            from.change("PRAGMA writable_schema = ON");
+            final Salvage salvage = new Salvage(from, into);
             into.whole(salvage::all);
             return salvage.saved;
         }
@@ -77,11 +82,13 @@ final class Salvage {
     private void people() throws SQLException {
         try {
             from.each(
-                    "SELECT * FROM person",
+                    // The other pages of a torn file read as nothing, whatever the table says.
+                    "SELECT id, coalesce(code, '') AS code FROM person",
                     row -> codes.put(row.getLong("id"), row.getString("code")));
         } catch (final SQLException e) {
             failures++;
         }
+        codes.values().removeIf(code -> code == null || code.isBlank());
         for (final String code : codes.values()) {
             new PersonRows(into).add(code);
         }
@@ -136,11 +143,23 @@ final class Salvage {
     private Optional<AnswerRows.Kept> readable(final ResultSet row) throws SQLException {
         final long person = row.getLong("person");
         try {
-            return Optional.of(
-                    AnswerRows.kept(row, codes.getOrDefault(person, "person " + person)));
-        } catch (final IllegalArgumentException e) {
+            return Optional.of(AnswerRows.kept(row, codes.getOrDefault(person, "person " + person)))
+                    .filter(Salvage::whole);
+        } catch (final IllegalArgumentException | NullPointerException e) {
+            // A spoilt row: a skill or text that is none.
             return Optional.empty();
         }
+    }
+
+    /**
+     * A row of a page that is there in part only: its id tells another time, or texts have holes.
+     */
+    private static boolean whole(final AnswerRows.Kept kept) {
+        final Answer answer = kept.answer();
+        final String time = String.format(Locale.ROOT, "%012x-", answer.at().toEpochMilli());
+        final String texts =
+                answer.bank() + answer.template() + answer.typed() + answer.understood();
+        return kept.uid().startsWith(time) && texts.indexOf(HOLE) < 0;
     }
 
     private void screens() throws SQLException {

@@ -16,6 +16,10 @@ final class Answers {
         return answer(number, "0.526 V", Optional.of(false));
     }
 
+    static Answer by(final String person, final int number) {
+        return answer(person, number, "0.526 V", Optional.of(number % 3 > 0));
+    }
+
     static Answer typed(final int number, final String text) {
         return answer(number, text, Optional.of(true));
     }
@@ -48,10 +52,18 @@ final class Answers {
 
     private static Answer answer(
             final int number, final String typed, final Optional<Boolean> sound) {
+        return answer("robin", number, typed, sound);
+    }
+
+    private static Answer answer(
+            final String person,
+            final int number,
+            final String typed,
+            final Optional<Boolean> sound) {
         return new Answer(
                 EVENING.plusSeconds(number),
                 EVENING.plusSeconds(number).getEpochSecond() / 86_400,
-                "robin",
+                person,
                 "voltage-drop",
                 1,
                 "aisle-strips-drop",
