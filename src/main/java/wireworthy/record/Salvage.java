@@ -17,7 +17,7 @@ import java.util.Optional;
 /** Takes what can still be read of a damaged record over into a new one. */
 final class Salvage {
     private static final int MOST_FAILURES = 20_000;
-    private static final int BEYOND = 4096;
+    private static final int BEYOND = 256;
     private static final char HOLE = 0;
 
     private static final String NEWER = "SELECT * FROM answer WHERE id BETWEEN ? AND ?";

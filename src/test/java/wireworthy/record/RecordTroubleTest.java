@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A full disk and a torn file: clear words, and nothing lost that can be read. */
 class RecordTroubleTest {
-    private static final int ANSWERS = 400;
+    private static final int ANSWERS = 200;
     private static final int CUTS = 200;
 
     @TempDir private Path folder;
