@@ -5,22 +5,29 @@ import wireworthy.rules.Skill;
 /**
  * An answer as far as the skills are concerned.
  *
- * @param day counted in days from any fixed one
+ * @param at when it was given
  * @param aided given after some help with the same problem
+ * @param slipped whether a known slip explains it
  * @param difficulty -1, 0 or 1
  * @param template full id of the template
  * @param seed of its numbers
  */
 public record Answered(
         Skill skill,
-        long day,
+        Moment at,
         boolean right,
         boolean aided,
+        boolean slipped,
         int difficulty,
         String template,
         long seed) {
     /** Right without help. */
     public boolean rightUnaided() {
         return right && !aided;
+    }
+
+    /** The day it was given on. */
+    public long day() {
+        return at.day();
     }
 }

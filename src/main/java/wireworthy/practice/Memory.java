@@ -16,13 +16,16 @@ import java.util.Set;
  * @param lastDay of the last answer
  * @param known by knowledge tracing
  * @param lastFour newest last
- * @param templates those answered right unaided
- * @param days those with an answer right unaided
+ * @param templates those answered right unaided, no more than two
+ * @param days those with an answer right unaided, no more than two
  * @param firm SNUG or TIGHT once reached, LOOSE before
+ * @param since the day on which it became so firm; the largest long before
  * @param reviews how many reviews were passed in turn
  * @param due the day from which it is to be asked again, once it held
+ * @param vain tries since three ran right, or since it was left for another day
+ * @param slippedOn the last day on which a known slip was made; the smallest long before
  */
-record Memory(
+public record Memory(
         double right,
         double wrong,
         double correction,
@@ -33,8 +36,12 @@ record Memory(
         Set<String> templates,
         Set<Long> days,
         SkillState firm,
+        long since,
         int reviews,
-        long due) {
+        long due,
+        int vain,
+        long slippedOn) {
+    /** Of a skill that was never tried. */
     static final Memory NONE =
             new Memory(
                     0,
@@ -47,23 +54,30 @@ record Memory(
                     Set.of(),
                     Set.of(),
                     SkillState.UNTRIED,
+                    Long.MAX_VALUE,
                     0,
-                    Long.MAX_VALUE);
+                    Long.MAX_VALUE,
+                    0,
+                    Long.MIN_VALUE);
 
     private static final double HALF_LIFE = 10;
     private static final int[] GAPS = {1, 3, 7, 16, 35, 60};
     private static final double SNUG = 0.85;
     private static final double FELL = 0.75;
     private static final double TIGHT = 0.95;
+    private static final int SEVERAL = 2;
+    private static final int IN_VAIN = 8;
+    private static final int RUNNING = 3;
 
-    Memory {
+    public Memory {
         lastFour = List.copyOf(lastFour);
         templates = Set.copyOf(templates);
         days = Set.copyOf(days);
     }
 
+    /** What decay leaves of a count; a clock that was set back undoes none of it. */
     private double kept(final long day) {
-        return Math.pow(2, -(day - lastDay) / HALF_LIFE);
+        return Math.pow(2, -Math.max(0, day - lastDay) / HALF_LIFE);
     }
 
     /** How likely an answer on a day is right unaided. */
@@ -82,24 +96,59 @@ record Memory(
     Memory with(final Answered answer, final double error) {
         final boolean good = answer.rightUnaided();
         final double kept = kept(answer.day());
-        final List<Boolean> last = new ArrayList<>(lastFour);
-        last.add(good);
+        final List<Boolean> last = lastFour(good);
         return new Memory(
                 right * kept + (good ? 1 : 0),
                 wrong * kept + (good ? 0 : 1),
                 correction + 0.5 / (1 + 0.1 * answers) * error,
                 answers + 1,
-                answer.day(),
+                Math.max(lastDay, answer.day()),
                 Tracing.after(known, good),
-                last.subList(Math.max(0, last.size() - 4), last.size()),
+                last,
                 good ? with(templates, answer.template()) : templates,
                 good ? with(days, answer.day()) : days,
                 firm,
+                since,
                 reviews,
-                due);
+                due,
+                running(last) >= RUNNING ? 0 : vainBefore(answer.day()) + 1,
+                answer.slipped() ? answer.day() : slippedOn);
+    }
+
+    private List<Boolean> lastFour(final boolean newest) {
+        final List<Boolean> last = new ArrayList<>(lastFour);
+        last.add(newest);
+        return last.subList(Math.max(0, last.size() - 4), last.size());
+    }
+
+    private static int running(final List<Boolean> last) {
+        return last.size() - 1 - last.lastIndexOf(false);
+    }
+
+    /** How many of the last four in a row were right unaided. */
+    int running() {
+        return running(lastFour);
+    }
+
+    /** What was left for another day begins afresh on that day. */
+    private int vainBefore(final long day) {
+        return inVain() && day > lastDay ? 0 : vain;
+    }
+
+    /** A wrong try that leaves no room for three right running within eight. */
+    private boolean inVain() {
+        return vain > IN_VAIN - RUNNING + 1 && running() == 0;
+    }
+
+    /** Whether it is left for another day. */
+    boolean stuck(final long day) {
+        return inVain() && day <= lastDay;
     }
 
     private static <T> Set<T> with(final Set<T> set, final T more) {
+        if (set.size() >= SEVERAL || set.contains(more)) {
+            return set;
+        }
         final Set<T> all = new HashSet<>(set);
         all.add(more);
         return all;
@@ -130,11 +179,11 @@ record Memory(
     private SkillState firmer(final double chance) {
         final long right = lastFour.stream().filter(each -> each).count();
         final boolean snug = chance >= SNUG && right >= 3;
-        if (snug && known >= TIGHT && templates.size() >= 2 && days.size() >= 2) {
+        if (snug && known >= TIGHT && templates.size() >= SEVERAL && days.size() >= SEVERAL) {
             return SkillState.TIGHT;
         }
         final boolean held = firm == SkillState.SNUG || firm == SkillState.TIGHT;
-        return held ? firm : snug ? SkillState.SNUG : SkillState.LOOSE;
+        return held || snug ? SkillState.SNUG : SkillState.LOOSE;
     }
 
     private Memory settled(final SkillState now, final int passed, final long next) {
@@ -149,15 +198,24 @@ record Memory(
                 templates,
                 days,
                 now,
+                since(now),
                 passed,
-                next);
+                next,
+                vain,
+                slippedOn);
+    }
+
+    private long since(final SkillState now) {
+        return now == SkillState.LOOSE ? Long.MAX_VALUE : now == firm ? since : lastDay;
     }
 
     /** How firmly it holds on a day. */
     SkillState state(final double ability, final long day) {
         final boolean held = firm == SkillState.SNUG || firm == SkillState.TIGHT;
-        return held && (day >= due || chance(ability, day, 0) < FELL)
-                ? SkillState.WORKED_LOOSE
-                : firm;
+        final double chance = chance(ability, day, 0);
+        if (held && (day >= due || chance < FELL)) {
+            return SkillState.WORKED_LOOSE;
+        }
+        return firm == SkillState.TIGHT && chance < SNUG ? SkillState.SNUG : firm;
     }
 }

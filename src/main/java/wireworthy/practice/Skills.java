@@ -1,5 +1,6 @@
 package wireworthy.practice;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -8,44 +9,40 @@ import wireworthy.rules.Skill;
 /**
  * How firmly each skill of one learner holds: a logistic over decaying counts with one ability
  * shared by all skills, folded over the answers in their order.
+ *
+ * @param ability shared by all skills
+ * @param answers how many there were
+ * @param memories what the answers of each skill left behind; an untried skill has none
  */
-public final class Skills {
-    private final Map<Skill, Memory> memories = new EnumMap<>(Skill.class);
-    private double ability;
-    private int answers;
-    private long today = Long.MIN_VALUE;
-    private int answersToday;
-    private int reviewsToday;
+public record Skills(double ability, int answers, Map<Skill, Memory> memories) {
+    /** Before the first answer. */
+    public static final Skills NONE = new Skills(0, 0, Map.of());
 
-    private Skills() {}
+    public Skills {
+        final Map<Skill, Memory> copy = new EnumMap<>(Skill.class);
+        copy.putAll(memories);
+        memories = Collections.unmodifiableMap(copy);
+    }
 
     /** From all answers of a learner, oldest first. */
     public static Skills of(final List<Answered> answered) {
-        final Skills skills = new Skills();
-        answered.forEach(skills::add);
+        Skills skills = NONE;
+        for (final Answered each : answered) {
+            skills = skills.with(each);
+        }
         return skills;
     }
 
-    private void add(final Answered answer) {
-        countToday(answer);
+    /** With one more answer. */
+    public Skills with(final Answered answer) {
         final Memory before = memory(answer.skill());
         final double chance = before.chance(ability, answer.day(), answer.difficulty());
         final double error = (answer.rightUnaided() ? 1 : 0) - chance;
-        ability += 0.35 / (1 + 0.05 * answers) * error;
-        answers++;
-        memories.put(answer.skill(), before.with(answer, error).settled(ability, before));
-    }
-
-    private void countToday(final Answered answer) {
-        if (answer.day() != today) {
-            today = answer.day();
-            answersToday = 0;
-            reviewsToday = 0;
-        }
-        answersToday++;
-        if (state(answer.skill(), answer.day()) == SkillState.WORKED_LOOSE) {
-            reviewsToday++;
-        }
+        final double abler = ability + 0.35 / (1 + 0.05 * answers) * error;
+        final Map<Skill, Memory> all = new EnumMap<>(Skill.class);
+        all.putAll(memories);
+        all.put(answer.skill(), before.with(answer, error).settled(abler, before));
+        return new Skills(abler, answers + 1, all);
     }
 
     Memory memory(final Skill skill) {
@@ -69,8 +66,7 @@ public final class Skills {
 
     /** How many of a skill's last answers in a row were right unaided; no more than four count. */
     public int running(final Skill skill) {
-        final List<Boolean> last = memory(skill).lastFour();
-        return last.size() - 1 - last.lastIndexOf(false);
+        return memory(skill).running();
     }
 
     /** The day of the last answer of a skill; meaningless while it is untried. */
@@ -78,16 +74,18 @@ public final class Skills {
         return memory(skill).lastDay();
     }
 
+    /** The day since which a skill has been snug or tight; the largest long before it is. */
+    public long since(final Skill skill) {
+        return memory(skill).since();
+    }
+
     /** The day on which a skill that holds is to be asked again; the largest long before. */
     public long due(final Skill skill) {
         return memory(skill).due();
     }
 
-    int answersOn(final long day) {
-        return day == today ? answersToday : 0;
-    }
-
-    int reviewsOn(final long day) {
-        return day == today ? reviewsToday : 0;
+    /** Whether a skill is left for another day, after many tries of which no three ran right. */
+    public boolean stuck(final Skill skill, final long day) {
+        return memory(skill).stuck(day);
     }
 }

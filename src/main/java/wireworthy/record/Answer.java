@@ -10,6 +10,7 @@ import wireworthy.rules.Skill;
  * One answer to one line or problem.
  *
  * @param at when, kept to the millisecond
+ * @param day the day it was where the learner was, counted from 1 January 1970
  * @param person code name
  * @param bank id, with version, template and seed telling the problem
  * @param skill exercised by the answered line
@@ -21,10 +22,12 @@ import wireworthy.rules.Skill;
  *     be read or had two meanings
  * @param aided given after some help with the same problem
  * @param slips what explains it: alternatives, each one id or a pair
+ * @param suspected pairs of slips that fit it, until another problem shows one again
  * @param seconds spent on it
  */
 public record Answer(
         Instant at,
+        long day,
         String person,
         String bank,
         int version,
@@ -38,8 +41,10 @@ public record Answer(
         Optional<Boolean> sound,
         boolean aided,
         List<List<String>> slips,
+        List<List<String>> suspected,
         double seconds) {
     public Answer {
         slips = slips.stream().map(List::copyOf).toList();
+        suspected = suspected.stream().map(List::copyOf).toList();
     }
 }

@@ -16,15 +16,12 @@ import org.sqlite.SQLiteErrorCode;
 final class Database {
     private static final int BUSY_MILLISECONDS = 5000;
     private static final int MOST_ASIDE = 1000;
+    private static final long LONG_BYTES = 16L << 20;
 
     private Database() {}
 
-    /**
-     * A connection, and where a damaged file was set aside, if it was.
-     *
-     * @param aside the damaged file under its new name
-     */
-    record Opened(Connection connection, Optional<Path> aside) {}
+    /** A connection, and what became of a damaged file, if there was one. */
+    record Opened(Connection connection, Optional<SetAside> aside) {}
 
     static Connection inMemory() throws SQLException {
         final Connection connection = config().createConnection("jdbc:sqlite::memory:");
@@ -41,7 +38,9 @@ final class Database {
                 throw e;
             }
             final Path aside = setAside(file);
-            return new Opened(sound(file), Optional.of(aside));
+            Files.deleteIfExists(mark(file));
+            final Connection fresh = sound(file);
+            return new Opened(fresh, Optional.of(new SetAside(aside, Salvage.of(aside, fresh))));
         }
     }
 
@@ -59,12 +58,34 @@ final class Database {
         final Connection connection =
                 config().createConnection("jdbc:sqlite:" + file.toAbsolutePath());
         try {
-            check(connection);
+            if (toBeChecked(file)) {
+                check(connection);
+            }
             Schema.bring(connection, Optional.of(file));
             return connection;
         } catch (final SQLException | RecordProblem e) {
             connection.close();
             throw e;
+        }
+    }
+
+    /** A long record is checked only after damage showed in it; the check reads all of it. */
+    private static boolean toBeChecked(final Path file) {
+        return file.toFile().length() < LONG_BYTES || Files.exists(mark(file));
+    }
+
+    private static Path mark(final Path file) {
+        return file.resolveSibling(file.getFileName() + ".to-be-checked");
+    }
+
+    /** Has the file checked when it is next opened, where the error tells of damage. */
+    static void doubt(final Path file, final SQLException e) {
+        if (damage(e)) {
+            try {
+                Files.writeString(mark(file), "");
+            } catch (final IOException ignored) {
+                // The damage shows again next time.
+            }
         }
     }
 

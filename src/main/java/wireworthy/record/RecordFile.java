@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import wireworthy.practice.Standing;
 
 /**
  * What was answered and read, and when. An answer is on disk when {@link #keep} returns. An answer
@@ -16,15 +18,26 @@ import java.util.stream.Stream;
  * next one. Safe from several threads and programs at once.
  */
 public final class RecordFile implements AutoCloseable {
+    private final Optional<Path> file;
     private final Connection connection;
-    private final Optional<Path> setAside;
-    private final Rows rows;
-    private final List<Answer> unkept = new ArrayList<>();
+    private final Optional<SetAside> setAside;
+    private final Sql sql;
+    private final AnswerRows rows;
+    private final PersonRows people;
+    private final StandingRows standings;
+    private final List<AnswerRows.Kept> unkept = new ArrayList<>();
 
-    private RecordFile(final Connection connection, final Optional<Path> setAside) {
+    private RecordFile(
+            final Optional<Path> file,
+            final Connection connection,
+            final Optional<SetAside> setAside) {
+        this.file = file;
         this.connection = connection;
         this.setAside = setAside;
-        this.rows = new Rows(connection);
+        this.sql = new Sql(connection);
+        this.rows = new AnswerRows(sql);
+        this.people = new PersonRows(sql);
+        this.standings = new StandingRows(sql);
     }
 
     /**
@@ -36,7 +49,7 @@ public final class RecordFile implements AutoCloseable {
     public static RecordFile open(final Path file) {
         try {
             final Database.Opened opened = Database.open(file);
-            return new RecordFile(opened.connection(), opened.aside());
+            return new RecordFile(Optional.of(file), opened.connection(), opened.aside());
         } catch (final SQLException | IOException e) {
             throw new RecordProblem(
                     "The record of your answers can't be opened: " + file,
@@ -49,14 +62,14 @@ public final class RecordFile implements AutoCloseable {
     /** A record that is gone when the program ends, to go on with where none can be opened. */
     public static RecordFile inMemory() {
         try {
-            return new RecordFile(Database.inMemory(), Optional.empty());
+            return new RecordFile(Optional.empty(), Database.inMemory(), Optional.empty());
         } catch (final SQLException e) {
             throw new RecordProblem("No record can be kept, not even in memory", "Start again", e);
         }
     }
 
-    /** Where a damaged record was put when this one was opened. */
-    public Optional<Path> setAside() {
+    /** What became of a damaged record when this one was opened. */
+    public Optional<SetAside> setAside() {
         return setAside;
     }
 
@@ -66,41 +79,66 @@ public final class RecordFile implements AutoCloseable {
      * @throws RecordProblem where it can't be written; it then waits in memory
      */
     public synchronized void keep(final Answer answer) {
-        unkept.add(answer);
-        try {
-            rows.add(unkept);
-            unkept.clear();
-        } catch (final SQLException e) {
-            throw unwritten(e);
-        }
+        unkept.add(new AnswerRows.Kept(Uids.ofAnswer(answer), answer));
+        writing(
+                () -> {
+                    for (final AnswerRows.Kept each : unkept) {
+                        people.add(each.answer().person());
+                        rows.add(each);
+                    }
+                });
+        unkept.clear();
     }
 
     /** Answers that wait in memory because they could not be written, oldest first. */
     public synchronized List<Answer> unkept() {
-        return List.copyOf(unkept);
+        return unkept.stream().map(AnswerRows.Kept::answer).toList();
+    }
+
+    private Stream<Answer> waiting(final String person) {
+        return unkept().stream().filter(answer -> answer.person().equals(person));
     }
 
     /**
-     * All answers of a person, oldest first, those that still wait to be written included.
+     * All answers of a person, oldest first, those that still wait to be written included. A long
+     * record takes its time; see {@link #last} and {@link #since}.
      *
      * @param person code name
      */
     public synchronized List<Answer> answers(final String person) {
-        try {
-            final Stream<Answer> waiting = unkept.stream().filter(a -> a.person().equals(person));
-            return Stream.concat(rows.answers(person).stream(), waiting).toList();
-        } catch (final SQLException e) {
-            throw unread(e);
-        }
+        final List<AnswerRows.Kept> kept = reading(() -> rows.of(person));
+        return Stream.concat(kept.stream().map(AnswerRows.Kept::answer), waiting(person)).toList();
     }
 
-    /** The code names of all who are on record, in alphabetical order. */
-    public synchronized List<String> people() {
-        try {
-            return rows.people();
-        } catch (final SQLException e) {
-            throw unread(e);
+    /** The last answers of a person, oldest first, no more than this many of those on disk. */
+    public synchronized List<Answer> last(final String person, final int most) {
+        return Stream.concat(reading(() -> rows.last(person, most)).stream(), waiting(person))
+                .toList();
+    }
+
+    /** The answers of a person after an instant, oldest first. */
+    public synchronized List<Answer> since(final String person, final Instant since) {
+        final Stream<Answer> late = waiting(person).filter(it -> it.at().isAfter(since));
+        return Stream.concat(reading(() -> rows.since(person, since)).stream(), late).toList();
+    }
+
+    /** Where a person stands after all answers. */
+    public synchronized Standing standing(final String person) {
+        Standing standing = reading(() -> standings.of(person));
+        for (final Answer each : waiting(person).toList()) {
+            standing = StandingRows.waiting(each).map(standing::with).orElse(standing);
         }
+        return standing;
+    }
+
+    /** How the skills of a person stood at the end of each day with answers, oldest first. */
+    public synchronized List<SkillDay> days(final String person) {
+        return reading(() -> standings.days(person));
+    }
+
+    /** The people on record: to rename, delete, export, import and put together. */
+    public People people() {
+        return new People(this, sql);
     }
 
     /**
@@ -110,19 +148,38 @@ public final class RecordFile implements AutoCloseable {
      */
     public synchronized void reading(
             final String person, final String lesson, final int screen, final boolean read) {
-        try {
-            rows.reading(person, new Screen(lesson, screen), read);
-        } catch (final SQLException e) {
-            throw unwritten(e);
-        }
+        writing(
+                () -> {
+                    people.add(person);
+                    people.reading(person, new Screen(lesson, screen), read);
+                });
     }
 
     /** The screens a person has read. */
     public synchronized Set<Screen> screensRead(final String person) {
+        return reading(() -> people.screensRead(person));
+    }
+
+    /** Reads something. */
+    interface Reading<T> {
+        T read() throws SQLException;
+    }
+
+    synchronized <T> T reading(final Reading<T> what) {
         try {
-            return rows.screensRead(person);
+            return what.read();
         } catch (final SQLException e) {
+            file.ifPresent(it -> Database.doubt(it, e));
             throw unread(e);
+        }
+    }
+
+    /** Writes all of it or nothing. */
+    synchronized void writing(final Sql.Work what) {
+        try {
+            sql.whole(what);
+        } catch (final SQLException e) {
+            throw unwritten(e);
         }
     }
 

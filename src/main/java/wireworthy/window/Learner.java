@@ -40,7 +40,6 @@ final class Learner implements Trainer {
     private final Content content;
     private final Draw draw;
     private final NotLately notLately;
-    private final Suspicions suspicions = new Suspicions();
     private final Deque<Wanted> wanted = new ArrayDeque<>();
     private Optional<Banks> banks = Optional.empty();
 
@@ -111,7 +110,7 @@ final class Learner implements Trainer {
                         .filter(template -> topic.map(template.bank()::equals).orElse(true))
                         .toList();
         final List<Template> fitting = content.fitting(templates);
-        return Chooser.next(fitting, record.history(), record.today(), SEED).map(this::drawn);
+        return Chooser.next(fitting, record.standing(), record.moment(), SEED).map(this::drawn);
     }
 
     @Override
@@ -133,7 +132,7 @@ final class Learner implements Trainer {
     }
 
     private boolean isAnswered(final ExerciseName name) {
-        return record.answers().stream()
+        return record.lately().stream()
                 .anyMatch(
                         answer ->
                                 answer.bank().equals(name.bank())
@@ -143,7 +142,7 @@ final class Learner implements Trainer {
 
     private Next fromLesson(final Wanted next) {
         final Template template = next.template();
-        final Exercise exercise = own(template, record.history().size() + 1L);
+        final Exercise exercise = own(template, skills().answers() + 1L);
         return new Next(exercise, next.why(), Optional.of(template.bank()));
     }
 
@@ -151,7 +150,8 @@ final class Learner implements Trainer {
     public Next twin(final Exercise exercise) {
         final Choice twin = Chooser.twin(exercise);
         return drawn(
-                new Choice(twin.template(), twin.seed(), twin.why(), exercise instanceof SlipHunt));
+                new Choice(
+                        twin.template(), twin.seed(), twin.reason(), exercise instanceof SlipHunt));
     }
 
     private Next drawn(final Choice choice) {
@@ -164,7 +164,7 @@ final class Learner implements Trainer {
 
     private Exercise own(final Template template, final long from) {
         return notLately.exercise(
-                template, from, record.answers(), seed -> draw.exercise(template, seed));
+                template, from, record.lately(), seed -> draw.exercise(template, seed));
     }
 
     private Exercise hunt(final Template template, final long from) {
@@ -172,7 +172,7 @@ final class Learner implements Trainer {
         return notLately.exercise(
                 template,
                 from,
-                record.answers(),
+                record.lately(),
                 seed ->
                         draw.hunt(template, seed, slips)
                                 .map(Exercise.class::cast)
@@ -186,7 +186,7 @@ final class Learner implements Trainer {
 
     @Override
     public Evidence evidence() {
-        return Evidence.of(record.slips(), suspicions.earlier());
+        return Evidence.of(record.slips(), record.suspected());
     }
 
     @Override
@@ -196,7 +196,6 @@ final class Learner implements Trainer {
             final Skill skill,
             final boolean aided,
             final double seconds) {
-        suspicions.add(attempt.suspected());
         return record.keep(answer(exercise, attempt, skill, aided, seconds));
     }
 
@@ -209,6 +208,7 @@ final class Learner implements Trainer {
         final Template template = exercise.template();
         return new Answer(
                 record.now(),
+                record.today(),
                 OwnRecord.PERSON,
                 template.bank(),
                 template.version(),
@@ -222,6 +222,7 @@ final class Learner implements Trainer {
                 attempt.sound(),
                 aided,
                 attempt.slips(),
+                attempt.suspected(),
                 seconds);
     }
 
@@ -231,7 +232,7 @@ final class Learner implements Trainer {
     }
 
     private Skills skills() {
-        return Skills.of(record.history());
+        return record.standing().skills();
     }
 
     /** How the loosest of several skills holds; empty until the record has been read. */

@@ -4,15 +4,13 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import wireworthy.practice.Answered;
+import wireworthy.practice.Moment;
+import wireworthy.practice.Standing;
 import wireworthy.record.Answer;
-import wireworthy.record.AnsweredFrom;
 import wireworthy.record.RecordFile;
 import wireworthy.record.RecordProblem;
 
@@ -20,12 +18,14 @@ import wireworthy.record.RecordProblem;
 final class OwnRecord {
     static final String PERSON = "me";
     private static final Duration LATELY = Duration.ofDays(7);
+    private static final int MOST_LATELY = 400;
+    private static final int SUSPICIONS = 3;
 
     private final Path file;
     private final Clock clock;
-    private final List<Answer> answers = new ArrayList<>();
     private final Set<String> read = new HashSet<>();
-    private volatile List<Answered> history = List.of();
+    private volatile Standing standing = Standing.NONE;
+    private volatile List<Answer> lately = List.of();
     private volatile Optional<RecordFile> record = Optional.empty();
     private Optional<String> trouble = Optional.empty();
 
@@ -41,7 +41,7 @@ final class OwnRecord {
     synchronized void fetch() {
         if (record.isEmpty()) {
             final RecordFile opened = open();
-            opened.setAside().ifPresent(aside -> trouble = Optional.of(setAside(aside)));
+            opened.setAside().ifPresent(aside -> trouble = Optional.of(aside.words()));
             take(opened);
             opened.screensRead(PERSON).forEach(screen -> read.add(screen.lesson()));
             record = Optional.of(opened);
@@ -49,9 +49,8 @@ final class OwnRecord {
     }
 
     private void take(final RecordFile from) {
-        answers.clear();
-        answers.addAll(from.answers(PERSON));
-        history = AnsweredFrom.of(answers, clock.getZone());
+        standing = from.standing(PERSON);
+        lately = from.last(PERSON, MOST_LATELY);
     }
 
     private RecordFile open() {
@@ -65,12 +64,6 @@ final class OwnRecord {
 
     private static String words(final RecordProblem problem) {
         return problem.what() + ". " + problem.remedy() + ".";
-    }
-
-    private static String setAside(final Path aside) {
-        return "The record of your answers was damaged. It is kept as "
-                + aside.getFileName()
-                + ", and a new one was begun.";
     }
 
     private synchronized RecordFile opened() {
@@ -91,28 +84,43 @@ final class OwnRecord {
         return Instant.now(clock);
     }
 
+    /** The day and the second it is now. */
+    Moment moment() {
+        return Moment.of(now(), clock.getZone());
+    }
+
     long today() {
-        return LocalDate.now(clock).toEpochDay();
+        return moment().day();
     }
 
-    /** All answers, oldest first. */
-    List<Answer> answers() {
+    /** The last few hundred answers, oldest first. */
+    List<Answer> lately() {
         opened();
-        return List.copyOf(answers);
+        return lately;
     }
 
-    /** What the answers say of the skills, oldest first. */
-    List<Answered> history() {
+    /** Where the learner stands after all answers. */
+    Standing standing() {
         opened();
-        return history;
+        return standing;
     }
 
     /** The slips of the last seven days by id, those of one explanation together. */
     List<List<String>> slips() {
-        final Instant since = now().minus(LATELY);
-        return answers().stream()
-                .filter(answer -> answer.at().isAfter(since))
+        return opened().since(PERSON, now().minus(LATELY)).stream()
                 .flatMap(answer -> answer.slips().stream())
+                .toList();
+    }
+
+    /** The pairs of slips that fitted the last few unsound figures of the last seven days. */
+    List<List<String>> suspected() {
+        final List<List<List<String>>> all =
+                opened().since(PERSON, now().minus(LATELY)).stream()
+                        .map(Answer::suspected)
+                        .filter(pairs -> !pairs.isEmpty())
+                        .toList();
+        return all.subList(Math.max(0, all.size() - SUSPICIONS), all.size()).stream()
+                .flatMap(List::stream)
                 .toList();
     }
 

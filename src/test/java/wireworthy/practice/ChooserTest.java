@@ -37,19 +37,32 @@ class ChooserTest {
     }
 
     private Choice next(final long day) {
-        return Chooser.next(templates, history, day, 7).orElseThrow();
+        return Chooser.next(templates, Standing.of(history), now(day), 7).orElseThrow();
+    }
+
+    /** One answer every ten seconds, from seven in the evening. */
+    private Moment now(final long day) {
+        final long today = history.stream().filter(a -> a.day() == day).count();
+        return new Moment(day, day * 86_400 + 68_400 + today * 10);
     }
 
     private void answer(final Choice choice, final long day, final boolean right) {
         final Template t = choice.template();
         history.add(
                 new Answered(
-                        t.skill(), day, right, false, t.difficulty(), t.fullId(), choice.seed()));
+                        t.skill(),
+                        now(day),
+                        right,
+                        false,
+                        false,
+                        t.difficulty(),
+                        t.fullId(),
+                        choice.seed()));
     }
 
     @Test
     void thereIsNothingToChooseFromNothing() {
-        assertThat(Chooser.next(List.of(), List.of(), 0, 1)).isEmpty();
+        assertThat(Chooser.next(List.of(), Standing.NONE, now(0), 1)).isEmpty();
     }
 
     @Test
@@ -74,9 +87,10 @@ class ChooserTest {
         assertThat(next(0).why()).startsWith("The last one was worked with help");
     }
 
-    private static Answered aided(final Choice choice) {
+    private Answered aided(final Choice choice) {
         final Template t = choice.template();
-        return new Answered(t.skill(), 0, true, true, t.difficulty(), t.fullId(), choice.seed());
+        return new Answered(
+                t.skill(), now(0), true, true, false, t.difficulty(), t.fullId(), choice.seed());
     }
 
     @Test
@@ -217,16 +231,87 @@ class ChooserTest {
     void goesBackToWhatAStuckSkillStandsOn() {
         templates.removeIf(t -> t.skill() != Skill.DROP && t.skill() != Skill.CURRENT_FROM_POWER);
         for (int i = 0; i < 6; i++) {
-            answer(new Choice(templates.get(0), i + 1, ""), 0, true);
+            answer(new Choice(templates.get(0), i + 1, Reason.CHOSEN), 0, true);
         }
         final Template drop =
                 templates.stream().filter(t -> t.skill() == Skill.DROP).findFirst().orElseThrow();
         for (int i = 0; i < 8; i++) {
-            answer(new Choice(drop, i / 2 + 1, ""), 0, false);
+            answer(new Choice(drop, i / 2 + 1, Reason.CHOSEN), 0, false);
         }
 
         assertThat(next(0).template().skill()).isEqualTo(Skill.CURRENT_FROM_POWER);
         assertThat(next(0).why()).startsWith("First what it stands on: ");
+    }
+
+    @Test
+    void aSittingEndsOnWhatIsLikelyToGoRight() {
+        for (int i = 0; i < 12; i++) {
+            answer(next(0), 0, true);
+        }
+        final Moment late = new Moment(0, now(0).second() + 17 * 60);
+        final Choice choice = Chooser.next(templates, Standing.of(history), late, 7).orElseThrow();
+
+        assertThat(choice.reason()).isEqualTo(Reason.CLOSING);
+        assertThat(choice.template().difficulty()).isEqualTo(-1);
+        assertThat(Standing.of(history).sitting().mayEnd(now(0))).as("too short").isFalse();
+        assertThat(Standing.of(history).sitting().mayEnd(late)).isTrue();
+    }
+
+    @Test
+    void aSittingDoesNotEndOnAnError() {
+        answer(next(0), 0, true);
+        answer(next(0), 0, false);
+
+        final Moment late = new Moment(0, now(0).second() + 15 * 60);
+        assertThat(Standing.of(history).sitting().mayEnd(late)).isFalse();
+    }
+
+    @Test
+    void aPauseBeginsAnotherSitting() {
+        answer(next(0), 0, true);
+
+        final Moment later = new Moment(0, now(0).second() + 31 * 60);
+        assertThat(Standing.of(history).sitting().at(later).answers()).isZero();
+        assertThat(next(0).reason()).isNotEqualTo(Reason.CLOSING);
+    }
+
+    @Test
+    void theLearnerCanChooseAnySkillAtAnyTime() {
+        answer(next(0), 0, true);
+        final Choice chosen =
+                Chooser.of(Skill.CHARGING, templates, Standing.of(history), now(0), 7)
+                        .orElseThrow();
+
+        assertThat(chosen.template().skill()).isEqualTo(Skill.CHARGING);
+        assertThat(chosen.why()).isEqualTo("You chose it: charging");
+    }
+
+    @Test
+    void huntsForOwnSlipsOfTheLastSevenDaysFirst() {
+        for (int i = 0; i < 80; i++) {
+            answer(next(i / 8), i / 8, true);
+        }
+        final Template drop =
+                templates.stream().filter(t -> t.skill() == Skill.DROP).findFirst().orElseThrow();
+        history.add(new Answered(Skill.DROP, now(10), false, false, true, 0, drop.fullId(), 1));
+        for (int i = 0; i < 40; i++) {
+            final Choice choice = next(11);
+            final boolean mixes = history.get(history.size() - 1).skill() != Skill.DROP;
+            if (choice.hunt() && mixes) {
+                assertThat(choice.template().skill()).isEqualTo(Skill.DROP);
+                assertThat(choice.reason()).isEqualTo(Reason.OWN_HUNT);
+                return;
+            }
+            answer(choice, 11, true);
+        }
+        org.assertj.core.api.Assertions.fail("no hunt among forty");
+    }
+
+    @Test
+    void everyReasonHasItsWords() {
+        for (final Reason reason : Reason.values()) {
+            assertThat(reason.text(templates.get(0))).isNotBlank().doesNotContain("{");
+        }
     }
 
     @Test

@@ -173,8 +173,9 @@ class LineByLineTest {
                                 answers.add(
                                         new Answered(
                                                 Skill.valueOf(skill),
-                                                0,
+                                                new Moment(0, 0),
                                                 sign == '+',
+                                                false,
                                                 false,
                                                 0,
                                                 "bank/template",

@@ -19,7 +19,16 @@ class SkillsTest {
 
     private void drop(
             final long day, final boolean right, final boolean aided, final String template) {
-        history.add(new Answered(Skill.DROP, day, right, aided, 0, template, history.size()));
+        history.add(
+                new Answered(
+                        Skill.DROP,
+                        new Moment(day, day * 86_400),
+                        right,
+                        aided,
+                        false,
+                        0,
+                        template,
+                        history.size()));
     }
 
     private double chance(final long day) {
@@ -117,6 +126,51 @@ class SkillsTest {
         }
 
         assertThat(state(0)).isEqualTo(SkillState.WORKED_LOOSE);
+    }
+
+    @Test
+    void isTightOnlyWhileThreeOfTheLastFourAreRight() {
+        rights(0, 6);
+        rights(1, 3);
+        drop(1, true, false, "voltage-drop/another");
+        drop(1, false);
+        drop(1, false);
+
+        assertThat(state(1)).isEqualTo(SkillState.SNUG);
+    }
+
+    @Test
+    void comesBackAfterOneThreeSevenSixteenThirtyFiveAndSixtyDays() {
+        rights(0, 6);
+        long day = 0;
+        for (final int gap : new int[] {1, 3, 7, 16, 35, 60, 60}) {
+            day += gap;
+            assertThat(Skills.of(history).due(Skill.DROP)).isEqualTo(day);
+            rights(day, 1);
+        }
+    }
+
+    @Test
+    void isLeftForAnotherDayOnceEightTriesCannotHoldThreeRightRunning() {
+        for (int i = 0; i < 6; i++) {
+            drop(0, i % 3 == 0);
+        }
+        assertThat(Skills.of(history).stuck(Skill.DROP, 0)).as("six tries").isFalse();
+        drop(0, false);
+        assertThat(Skills.of(history).stuck(Skill.DROP, 0)).as("seven tries").isTrue();
+        assertThat(Skills.of(history).stuck(Skill.DROP, 1)).as("tomorrow").isFalse();
+
+        drop(1, false);
+        assertThat(Skills.of(history).stuck(Skill.DROP, 1)).as("a fresh start").isFalse();
+    }
+
+    @Test
+    void aClockSetBackUndoesNothing() {
+        rights(9, 4);
+
+        assertThat(chance(2)).isEqualTo(chance(9));
+        rights(2, 1);
+        assertThat(Skills.of(history).lastDay(Skill.DROP)).isEqualTo(9);
     }
 
     private void rights(final long day, final int times) {

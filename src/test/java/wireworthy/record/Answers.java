@@ -16,6 +16,10 @@ final class Answers {
         return answer(number, "0.526 V", Optional.of(false));
     }
 
+    static Answer by(final String person, final int number) {
+        return answer(person, number, "0.526 V", Optional.of(number % 3 > 0));
+    }
+
     static Answer typed(final int number, final String text) {
         return answer(number, text, Optional.of(true));
     }
@@ -24,10 +28,11 @@ final class Answers {
         return answer(number, "half a volt", Optional.empty());
     }
 
-    static Answer at(final Instant when, final long seed, final boolean sound) {
+    static Answer unaided(final Instant when, final long seed, final boolean sound) {
         final Answer answer = answer(0, "0.5 V", Optional.of(sound));
         return new Answer(
                 when,
+                when.getEpochSecond() / 86_400,
                 answer.person(),
                 answer.bank(),
                 answer.version(),
@@ -39,16 +44,26 @@ final class Answers {
                 answer.typed(),
                 answer.understood(),
                 answer.sound(),
-                answer.aided(),
+                false,
                 answer.slips(),
+                answer.suspected(),
                 answer.seconds());
     }
 
     private static Answer answer(
             final int number, final String typed, final Optional<Boolean> sound) {
+        return answer("robin", number, typed, sound);
+    }
+
+    private static Answer answer(
+            final String person,
+            final int number,
+            final String typed,
+            final Optional<Boolean> sound) {
         return new Answer(
                 EVENING.plusSeconds(number),
-                "robin",
+                EVENING.plusSeconds(number).getEpochSecond() / 86_400,
+                person,
                 "voltage-drop",
                 1,
                 "aisle-strips-drop",
@@ -61,6 +76,7 @@ final class Answers {
                 sound,
                 true,
                 List.of(List.of("one-way-only"), List.of("length-twice", "power-of-ten")),
+                List.of(List.of("one-way-only", "power-of-ten")),
                 12.5);
     }
 }

@@ -38,7 +38,7 @@ class RecordFileTest {
         try (RecordFile record = RecordFile.open(file)) {
             assertThat(record.answers("robin")).containsExactly(first, second);
             assertThat(record.answers("someone else")).isEmpty();
-            assertThat(record.people()).containsExactly("robin");
+            assertThat(record.people().codes()).containsExactly("robin");
             assertThat(record.setAside()).isEmpty();
         }
     }
@@ -84,7 +84,7 @@ class RecordFileTest {
         try (RecordFile record = RecordFile.open(file)) {
             record.keep(Answers.numbered(1));
 
-            final Path aside = record.setAside().orElseThrow();
+            final Path aside = record.setAside().orElseThrow().file();
             assertThat(aside).hasBinaryContent(damaged).hasFileName("record.sqlite.damaged-1");
             assertThat(record.answers("robin")).hasSize(1);
         }
@@ -100,8 +100,9 @@ class RecordFileTest {
         Files.write(file, bytes);
 
         try (RecordFile record = RecordFile.open(file)) {
-            assertThat(record.setAside()).isPresent();
-            assertThat(record.answers("robin")).isEmpty();
+            final SetAside aside = record.setAside().orElseThrow();
+            assertThat(record.answers("robin")).hasSize(aside.saved());
+            assertThat(aside.words()).contains("damaged", "kept as record.sqlite.damaged-1");
         }
     }
 
@@ -156,7 +157,7 @@ class RecordFileTest {
 
         try (RecordFile record = RecordFile.open(file)) {
             record.reading("robin", "drop", 0, true);
-            assertThat(record.people()).containsExactly("robin");
+            assertThat(record.people().codes()).containsExactly("robin");
         }
         final Path copy = file.resolveSibling("record.sqlite.before-2");
         try (Connection old = DriverManager.getConnection("jdbc:sqlite:" + copy);

@@ -29,6 +29,7 @@ final class Evenings {
     private static Answer answer(final Skill skill, final int number) {
         return new Answer(
                 CLOCK.instant(),
+                CLOCK.instant().getEpochSecond() / 86_400,
                 "me",
                 "another-bank",
                 1,
@@ -41,6 +42,7 @@ final class Evenings {
                 "0.5 V",
                 Optional.of(true),
                 false,
+                List.of(),
                 List.of(),
                 20);
     }

@@ -2,7 +2,6 @@ package wireworthy.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -11,7 +10,6 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import wireworthy.marking.Comparison;
 import wireworthy.practice.Problem;
-import wireworthy.record.AnsweredFrom;
 import wireworthy.record.RecordFile;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
@@ -154,7 +152,7 @@ class PracticePlaceTest extends WindowTest {
 
     private List<wireworthy.practice.Answered> kept() {
         try (RecordFile record = RecordFile.open(folder.resolve("practice.sqlite"))) {
-            return AnsweredFrom.of(record.answers("me"), ZoneOffset.UTC).stream()
+            return record.standing("me").lately().stream()
                     .filter(answered -> answered.seed() == problem().seed())
                     .toList();
         }

@@ -1,0 +1,127 @@
+package wireworthy.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wireworthy.practice.Answered;
+import wireworthy.practice.Moment;
+import wireworthy.practice.SkillState;
+import wireworthy.practice.Standing;
+import wireworthy.rules.Skill;
+
+/** Where a person stands is kept up answer by answer, and is what all answers together give. */
+class StandingTest {
+    private static final Instant EVENING = Instant.parse("2026-03-04T19:30:00Z");
+
+    private @TempDir Path folder = Path.of("");
+    private Path file = Path.of("");
+
+    @BeforeEach
+    void nameFile() {
+        file = folder.resolve("record.sqlite");
+    }
+
+    private static Answer answer(final int day, final long seed, final boolean sound) {
+        return Answers.unaided(EVENING.plus(Duration.ofDays(day)).plusSeconds(seed), seed, sound);
+    }
+
+    private static Standing anew(final RecordFile record) {
+        final List<Answered> all = new ArrayList<>();
+        record.answers("robin").forEach(each -> StandingRows.waiting(each).ifPresent(all::add));
+        return Standing.of(all);
+    }
+
+    @Test
+    void isTheSameAnswerByAnswerAfterANewStartAndAllAtOnce() {
+        try (RecordFile record = RecordFile.open(file)) {
+            for (int i = 0; i < 90; i++) {
+                record.keep(answer(i / 8, i, i % 5 != 0));
+                assertThat(record.standing("robin").skills().answers()).isEqualTo(i + 1);
+            }
+            assertThat(record.standing("robin")).isEqualTo(anew(record));
+        }
+        try (RecordFile record = RecordFile.open(file)) {
+            assertThat(record.standing("robin")).isEqualTo(anew(record));
+        }
+    }
+
+    @Test
+    void nobodyStandsAnywhereBeforeTheFirstAnswer() {
+        try (RecordFile record = RecordFile.open(file)) {
+            assertThat(record.standing("robin")).isEqualTo(Standing.NONE);
+            assertThat(record.days("robin")).isEmpty();
+        }
+    }
+
+    @Test
+    void aSecondTryAtTheSameNumbersAndWhatCannotBeReadSayNothingNew() {
+        try (RecordFile record = RecordFile.open(file)) {
+            record.keep(Answers.unreadable(7));
+            record.keep(answer(0, 7, false));
+            assertThat(record.standing("robin").skills().answers()).isEqualTo(1);
+            record.keep(answer(1, 7, true));
+            record.keep(answer(1, 8, true));
+
+            assertThat(record.standing("robin").lately())
+                    .extracting(Answered::seed, Answered::right)
+                    .containsExactly(
+                            org.assertj.core.groups.Tuple.tuple(7L, false),
+                            org.assertj.core.groups.Tuple.tuple(8L, true));
+        }
+    }
+
+    @Test
+    void aClockSetBackPutsAnswersWhereTheirTimeBelongsAndLosesNone() {
+        try (RecordFile record = RecordFile.open(file)) {
+            record.keep(answer(9, 1, true));
+            record.standing("robin");
+            record.keep(answer(2, 2, false));
+
+            assertThat(record.standing("robin").lately())
+                    .extracting(Answered::day)
+                    .containsExactly(
+                            Moment.of(EVENING, java.time.ZoneOffset.UTC).day() + 2,
+                            Moment.of(EVENING, java.time.ZoneOffset.UTC).day() + 9);
+            assertThat(record.standing("robin")).isEqualTo(anew(record));
+        }
+    }
+
+    @Test
+    void answersOfAnotherProgramOnTheSameRecordCount() {
+        try (RecordFile one = RecordFile.open(file);
+                RecordFile other = RecordFile.open(file)) {
+            for (int i = 0; i < 20; i++) {
+                (i % 2 == 0 ? one : other).keep(answer(0, i, true));
+                one.standing("robin");
+                other.standing("robin");
+            }
+            assertThat(one.standing("robin")).isEqualTo(anew(one));
+            assertThat(other.standing("robin")).isEqualTo(anew(one));
+            assertThat(one.days("robin")).singleElement().extracting(SkillDay::tries).isEqualTo(20);
+        }
+    }
+
+    @Test
+    void daysTellHowASkillStoodOverTime() {
+        try (RecordFile record = RecordFile.open(file)) {
+            for (int i = 0; i < 6; i++) {
+                record.keep(answer(0, i, true));
+                record.days("robin");
+            }
+            record.keep(answer(1, 6, false));
+
+            final List<SkillDay> days = record.days("robin");
+            assertThat(days).extracting(SkillDay::skill).containsOnly(Skill.DROP);
+            assertThat(days).extracting(SkillDay::tries).containsExactly(6, 1);
+            assertThat(days).extracting(SkillDay::unaided).containsExactly(6, 0);
+            assertThat(days.get(0).state()).isEqualTo(SkillState.SNUG);
+        }
+    }
+}
