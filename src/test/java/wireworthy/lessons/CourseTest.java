@@ -171,7 +171,7 @@ class CourseTest {
 
         private static boolean binds(final String sentence) {
             return FORMULA.matcher(sentence).find()
-                    || FIGURE.matcher(sentence).find() && BINDS.matcher(sentence).find();
+                    || (FIGURE.matcher(sentence).find() && BINDS.matcher(sentence).find());
         }
 
         boolean source() {

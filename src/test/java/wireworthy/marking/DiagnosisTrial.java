@@ -141,7 +141,9 @@ final class DiagnosisTrial {
         final Mark line = marks.get(mark.ask().orElseThrow());
         final Mark last = marks.get(at.asked());
         final boolean rest =
-                line == last || last.follows() || Learners.first(last, pair.ids().subList(1, 2));
+                line.equals(last)
+                        || last.follows()
+                        || Learners.first(last, pair.ids().subList(1, 2));
         return Learners.first(last, pair.ids())
                 || (Learners.first(line, pair.ids().subList(0, 1)) && rest);
     }

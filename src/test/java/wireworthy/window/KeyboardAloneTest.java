@@ -83,7 +83,7 @@ class KeyboardAloneTest extends WindowTest {
     void allPlacesAreReachedAndEverythingInThemHasAName() {
         interact(() -> settings.change(it -> it.withSums(SumsInUse.USUAL)));
         for (int i = 0; i < all.size(); i++) {
-            push(KeyCode.SHORTCUT, KeyCode.values()[KeyCode.DIGIT1.ordinal() + i]);
+            push(KeyCode.SHORTCUT, KeyCode.getKeyCode(String.valueOf(i + 1)));
             assertThat(settings.now().leftOff().place()).isEqualTo(all.get(i).id());
             assertThat(Accessibility.unlabelled(window.scene().getRoot()))
                     .as(all.get(i).title())

@@ -2,7 +2,6 @@ package wireworthy.window.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static wireworthy.window.figures.BuiltInFigures.SOLVER;
-import static wireworthy.window.figures.BuiltInFigures.of;
 import static wireworthy.window.figures.Engine.asked;
 import static wireworthy.window.figures.Engine.move;
 import static wireworthy.window.figures.Engine.near;
@@ -25,7 +24,8 @@ class FigureModelsTest {
     @CsvSource({"0, 0", "24, 0", "57, 1", "117, 2"})
     void theCurrentAtEachVoltage(final int powerStop, final int voltageStop) {
         final PowerCurrentVoltage model =
-                new PowerCurrentVoltage(of(FigureKind.POWER_CURRENT_VOLTAGE), SOLVER);
+                new PowerCurrentVoltage(
+                        BuiltInFigures.of(FigureKind.POWER_CURRENT_VOLTAGE), SOLVER);
         move(model, powerStop, voltageStop);
         final PowerCurrentVoltage.Shown shown = model.now().get();
         assertThat(shown.voltages()).hasSize(3);
@@ -46,7 +46,8 @@ class FigureModelsTest {
     @Test
     void withTheCurrentHeldThePowerFollowsTheVoltage() {
         final PowerCurrentVoltage model =
-                new PowerCurrentVoltage(of(FigureKind.POWER_CURRENT_VOLTAGE), SOLVER);
+                new PowerCurrentVoltage(
+                        BuiltInFigures.of(FigureKind.POWER_CURRENT_VOLTAGE), SOLVER);
         model.picks().get(0).chosen().set(PowerCurrentVoltage.Held.CURRENT.ordinal());
         model.knobs().get(1).stop().set(1);
         final PowerCurrentVoltage.Shown shown = model.now().get();
@@ -63,7 +64,8 @@ class FigureModelsTest {
     @Test
     void onlyWhatIsNotHeldCanBeMoved() {
         final PowerCurrentVoltage model =
-                new PowerCurrentVoltage(of(FigureKind.POWER_CURRENT_VOLTAGE), SOLVER);
+                new PowerCurrentVoltage(
+                        BuiltInFigures.of(FigureKind.POWER_CURRENT_VOLTAGE), SOLVER);
         final Knob power = model.knobs().get(0);
         final Knob voltage = model.knobs().get(1);
         assertThat(List.of(power.offered().get(), voltage.offered().get()))
@@ -77,7 +79,8 @@ class FigureModelsTest {
 
     @Test
     void floorAndCeilingReadAsInTheWorkedExample() {
-        final FuseBetween model = new FuseBetween(of(FigureKind.FUSE_BETWEEN), SOLVER);
+        final FuseBetween model =
+                new FuseBetween(BuiltInFigures.of(FigureKind.FUSE_BETWEEN), SOLVER);
         assertThat(model.now().get().floorAmps()).isEqualTo("11.63 A");
         assertThat(model.now().get().ceilingAmps()).isEqualTo("17.4 A");
         assertThat(model.now().get().words()).contains("rounded up", "rounded down");
@@ -88,7 +91,7 @@ class FigureModelsTest {
     void theCurrentsOnBothSidesOfAConverter(
             final int powerStop, final int efficiencyStop, final int voltageStop) {
         final ConverterCurrent model =
-                new ConverterCurrent(of(FigureKind.CONVERTER_CURRENT), SOLVER);
+                new ConverterCurrent(BuiltInFigures.of(FigureKind.CONVERTER_CURRENT), SOLVER);
         move(model, powerStop, efficiencyStop, voltageStop);
         final ConverterCurrent.Shown shown = model.now().get();
         assertThat(shown.supply().value())
@@ -116,7 +119,8 @@ class FigureModelsTest {
 
     @Test
     void theFeedCarriesWhatItsBranchesCarry() {
-        final LampsOnAFeed model = new LampsOnAFeed(of(FigureKind.LAMPS_ON_A_FEED), SOLVER);
+        final LampsOnAFeed model =
+                new LampsOnAFeed(BuiltInFigures.of(FigureKind.LAMPS_ON_A_FEED), SOLVER);
         model.switches().forEach(each -> each.on().set(true));
         final LampsOnAFeed.Shown shown = model.now().get();
         assertThat(shown.feed())
@@ -137,7 +141,8 @@ class FigureModelsTest {
 
     @Test
     void aLoadSwitchedOffTakesNothingAndTheOthersTheSame() {
-        final LampsOnAFeed model = new LampsOnAFeed(of(FigureKind.LAMPS_ON_A_FEED), SOLVER);
+        final LampsOnAFeed model =
+                new LampsOnAFeed(BuiltInFigures.of(FigureKind.LAMPS_ON_A_FEED), SOLVER);
         model.switches().get(1).on().set(false);
         assertThat(model.now().get().branches())
                 .extracting(LampsOnAFeed.Branch::amps)
@@ -151,7 +156,8 @@ class FigureModelsTest {
     @CsvSource({"0, 0, 0", "83, 3, 1", "83, 3, 0", "200, 5, 5", "290, 5, 0"})
     void floorCeilingAndTheSmallestFuse(
             final int currentStop, final int sectionStop, final int cablesStop) {
-        final FuseBetween model = new FuseBetween(of(FigureKind.FUSE_BETWEEN), SOLVER);
+        final FuseBetween model =
+                new FuseBetween(BuiltInFigures.of(FigureKind.FUSE_BETWEEN), SOLVER);
         move(model, currentStop, sectionStop, cablesStop);
         final FuseBetween.Shown shown = model.now().get();
         final String given =
@@ -170,7 +176,8 @@ class FigureModelsTest {
 
     @Test
     void everyRatingUpToTheCeilingFits() {
-        final FuseBetween model = new FuseBetween(of(FigureKind.FUSE_BETWEEN), SOLVER);
+        final FuseBetween model =
+                new FuseBetween(BuiltInFigures.of(FigureKind.FUSE_BETWEEN), SOLVER);
         move(model, 83, 3, 0);
         assertThat(model.now().get().fitting()).isEqualTo(List.of(15.0, 20.0, 25.0));
         assertThat(model.now().get().verdict()).isEqualTo("15 A, 20 A and 25 A fit");
@@ -178,7 +185,8 @@ class FigureModelsTest {
 
     @Test
     void wherePartsMissEachOtherItSaysWhatToChange() {
-        final FuseBetween model = new FuseBetween(of(FigureKind.FUSE_BETWEEN), SOLVER);
+        final FuseBetween model =
+                new FuseBetween(BuiltInFigures.of(FigureKind.FUSE_BETWEEN), SOLVER);
         move(model, 290, 0, 5);
         assertThat(model.now().get().fits()).isFalse();
         assertThat(model.now().get().words())
@@ -190,7 +198,7 @@ class FigureModelsTest {
     void theDropAlongTheRun(
             final int currentStop, final int sectionStop, final int lengthStop, final int voltage) {
         final VoltsAlongTheRun model =
-                new VoltsAlongTheRun(of(FigureKind.VOLTS_ALONG_THE_RUN), SOLVER);
+                new VoltsAlongTheRun(BuiltInFigures.of(FigureKind.VOLTS_ALONG_THE_RUN), SOLVER);
         move(model, currentStop, sectionStop, lengthStop, voltage);
         final VoltsAlongTheRun.Shown shown = model.now().get();
         final String given =
@@ -208,7 +216,7 @@ class FigureModelsTest {
     @Test
     void aCableThatTakesAllTheVoltsIsSaidSo() {
         final Map<FigureOption, Handle> handles =
-                new EnumMap<>(of(FigureKind.VOLTS_ALONG_THE_RUN).handles());
+                new EnumMap<>(BuiltInFigures.of(FigureKind.VOLTS_ALONG_THE_RUN).handles());
         handles.put(FigureOption.ONE_WAY_LENGTH, new Handle.Fixed(Quantity.ONE_WAY_LENGTH, 60));
         final VoltsAlongTheRun model =
                 new VoltsAlongTheRun(
