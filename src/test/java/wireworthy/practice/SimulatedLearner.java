@@ -77,7 +77,7 @@ final class SimulatedLearner {
     }
 
     private Moment now() {
-        return new Moment(day(), day() * 86_400 + problems % A_DAY * 90);
+        return new Moment(day(), day() * 86_400 + problems % A_DAY * 90L);
     }
 
     /** What the program chooses next. */
