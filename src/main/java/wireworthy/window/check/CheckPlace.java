@@ -1,0 +1,58 @@
+package wireworthy.window.check;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.scene.Parent;
+import wireworthy.window.Place;
+import wireworthy.window.Shell;
+
+/** Where the sums of the builder's own vehicle are checked. */
+public final class CheckPlace implements Place, AutoCloseable {
+    /** The name under which the settings keep this place. */
+    public static final String ID = "check";
+
+    public static final String TITLE = "Check my sums";
+
+    private final Shelf shelf;
+    private final Dialogs dialogs;
+    private Optional<CheckDesk> desk = Optional.empty();
+
+    /**
+     * @param folder where vehicles are kept
+     */
+    public CheckPlace(final Path folder) {
+        shelf = new Shelf(folder);
+        dialogs = Dialogs.ofSystem(folder);
+    }
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public String title() {
+        return TITLE;
+    }
+
+    /** Builds it, with the vehicle that was open last. */
+    @Override
+    public Parent build(final Shell shell) {
+        final VehicleModel model = new VehicleModel(shelf, shell.background());
+        final CheckDesk built = new CheckDesk(model, dialogs, shell.background());
+        desk = Optional.of(built);
+        model.openLast();
+        return built;
+    }
+
+    /** What was built. */
+    CheckDesk desk() {
+        return desk.orElseThrow();
+    }
+
+    /** Writes what is not in the file yet. */
+    @Override
+    public void close() {
+        desk.map(CheckDesk::model).ifPresent(VehicleModel::close);
+    }
+}

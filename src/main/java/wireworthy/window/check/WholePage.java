@@ -1,0 +1,64 @@
+package wireworthy.window.check;
+
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+import wireworthy.window.parts.Buttons;
+import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
+
+/** The vehicle as a whole; while it has no circuits, how to begin. */
+final class WholePage extends VBox implements Refreshing {
+    private final VehicleModel model;
+    private final VBox begin;
+    private final WholeResults results;
+    private final Redrawn<String> notes = new Redrawn<>(WholePage::notes);
+
+    WholePage(
+            final VehicleModel model,
+            final OnPaper paper,
+            final Runnable add,
+            final Runnable fromSheet) {
+        this.model = model;
+        begin =
+                tight(
+                        Texts.title(CheckTexts.of("begin")),
+                        Texts.paragraph(CheckTexts.of("begin.what")),
+                        Buttons.row(
+                                Buttons.plain(
+                                        CheckTexts.of("begin.supply"),
+                                        () -> model.choose(Spot.SUPPLY)),
+                                Buttons.plain(CheckTexts.of("add-circuit"), add),
+                                Buttons.plain(CheckTexts.of("sheet.open"), fromSheet),
+                                Buttons.plain(CheckTexts.of("begin.example"), model::openExample)));
+        results = new WholeResults(model, paper);
+        getStyleClass().addAll(Styles.PAGE, Styles.WHOLE);
+        getChildren()
+                .setAll(
+                        EntryFields.wide(EntryList.vehicleName(model)),
+                        notes,
+                        begin,
+                        results,
+                        Texts.soft(CheckTexts.of("mind")));
+        refresh();
+    }
+
+    private static VBox tight(final Node... parts) {
+        final VBox box = new VBox(parts);
+        box.getStyleClass().add(Styles.TIGHT);
+        box.managedProperty().bind(box.visibleProperty());
+        return box;
+    }
+
+    private static List<Node> notes(final String notes) {
+        return notes.isBlank() ? List.of() : List.of(Texts.soft(notes));
+    }
+
+    @Override
+    public void refresh() {
+        notes.show(model.now().notes());
+        begin.setVisible(model.now().circuits().isEmpty());
+        results.setVisible(!begin.isVisible());
+        Refresh.all(getChildren());
+    }
+}
