@@ -1,8 +1,8 @@
 package wireworthy.window;
 
-import javafx.beans.InvalidationListener;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
+import javafx.util.Subscription;
 
 /** Watches a page until its end has come into view. */
 final class EndShown {
@@ -12,7 +12,7 @@ final class EndShown {
     private final ScrollPane scroll;
     private final Region page;
     private final Runnable then;
-    private final InvalidationListener listener = change -> look();
+    private Subscription watching = Subscription.EMPTY;
 
     EndShown(final ScrollPane scroll, final Region page, final Runnable then) {
         this.scroll = scroll;
@@ -20,20 +20,21 @@ final class EndShown {
         this.then = then;
     }
 
-    /** Looks after each scrolling and each change of the room. */
-    void watch() {
-        scroll.vvalueProperty().addListener(listener);
-        scroll.viewportBoundsProperty().addListener(listener);
-        page.heightProperty().addListener(listener);
+    /** Looks after each scrolling and each change of the room, until the end has been seen. */
+    Subscription watch() {
+        watching =
+                Subscription.combine(
+                        scroll.vvalueProperty().subscribe(this::look),
+                        scroll.viewportBoundsProperty().subscribe(this::look),
+                        page.heightProperty().subscribe(this::look));
+        return watching;
     }
 
     private void look() {
         final double room = scroll.getViewportBounds().getHeight();
         final double below = (page.getHeight() - room) * (1 - scroll.getVvalue());
         if (room > 0 && page.getHeight() > 0 && below <= NEARLY) {
-            scroll.vvalueProperty().removeListener(listener);
-            scroll.viewportBoundsProperty().removeListener(listener);
-            page.heightProperty().removeListener(listener);
+            watching.unsubscribe();
             then.run();
         }
     }

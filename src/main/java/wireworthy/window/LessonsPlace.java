@@ -13,6 +13,7 @@ import wireworthy.lessons.LessonProblem;
 import wireworthy.lessons.Lessons;
 import wireworthy.record.SumsInUse;
 import wireworthy.window.parts.Notice;
+import wireworthy.window.parts.PageView;
 import wireworthy.window.parts.Pages;
 import wireworthy.window.parts.SideAndPage;
 import wireworthy.window.parts.SideList;
@@ -33,6 +34,8 @@ public final class LessonsPlace implements Place {
     private final SideAndPage place = new SideAndPage(side, "Contents");
     private final SideList<LessonHeading> contents =
             new SideList<>("Lessons", LessonHeading::title, this::note, this::opened);
+    private final PageView view = new PageView();
+    private Optional<OpenLesson> inView = Optional.empty();
     private Optional<Lessons> lessons = Optional.empty();
     private SumsInUse sumsShown = SumsInUse.USUAL;
     private Background background = Background.atOnce();
@@ -157,38 +160,25 @@ public final class LessonsPlace implements Place {
 
     /** The first screen can be read while the others are still being read and built. */
     private void open(final Lessons all, final Lesson opening, final int at) {
-        final String id = opening.heading().id();
+        final LessonHeading heading = opening.heading();
         sumsShown = desk.inUse().sums();
+        inView.ifPresent(OpenLesson::close);
         final LessonPage page = new LessonPage(opening, solver, desk, this::follow);
-        final ScrollPane scroll = Pages.scroll(opening.heading().title(), page);
+        final OpenLesson lesson = new OpenLesson(page, view);
+        inView = Optional.of(lesson);
         page.add(opening.screens());
-        place.show(scroll);
-        desk.opened(id);
-        NextFrame.then(place, () -> readOthers(all, opening, page, scroll, at));
+        view.turnTo(heading.title(), page);
+        place.show(view);
+        desk.opened(heading.id());
+        NextFrame.then(place, () -> addOthers(all, opening, lesson, at));
     }
 
-    private void readOthers(
-            final Lessons all,
-            final Lesson opening,
-            final LessonPage page,
-            final ScrollPane scroll,
-            final int at) {
+    private void addOthers(
+            final Lessons all, final Lesson opening, final OpenLesson lesson, final int at) {
         final String id = opening.heading().id();
         background.run(
                 () -> others(all, id, opening.screens().size()),
-                others -> {
-                    // Another lesson may have been opened meanwhile.
-                    if (scroll.equals(place.page())) {
-                        page.add(others);
-                        NextFrame.then(place, () -> watch(page, scroll, id, at));
-                    }
-                });
-    }
-
-    private void watch(
-            final LessonPage page, final ScrollPane scroll, final String id, final int at) {
-        new EndShown(scroll, page, () -> read(id)).watch();
-        new ScreenAtTop(scroll, page, desk::atScreen).from(at);
+                others -> lesson.add(others, () -> lesson.watchFrom(at, desk, () -> read(id))));
     }
 
     private static List<Lesson.Screen> others(final Lessons all, final String id, final int shown) {

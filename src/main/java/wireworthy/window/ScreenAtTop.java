@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.IntConsumer;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
+import javafx.util.Subscription;
 
 /** Knows which screen of a lesson stands at the top of the window, and brings one there. */
 final class ScreenAtTop {
@@ -24,13 +25,13 @@ final class ScreenAtTop {
     }
 
     /** Brings a screen to the top and watches from there. */
-    void from(final int number) {
+    Subscription from(final int number) {
         final List<Node> screens = page.screens();
         if (number > 0 && number < screens.size() && hidden() > 0) {
             final double top = screens.get(number).getBoundsInParent().getMinY();
             scroll.setVvalue(Math.min(1, top / hidden()));
         }
-        scroll.vvalueProperty().addListener((any, before, now) -> tell());
+        return scroll.vvalueProperty().subscribe((before, now) -> tell());
     }
 
     private double hidden() {

@@ -9,6 +9,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import wireworthy.facts.FactTable;
 import wireworthy.facts.FactTables;
+import wireworthy.window.parts.PageView;
 import wireworthy.window.parts.Pages;
 import wireworthy.window.parts.SideAndPage;
 import wireworthy.window.parts.SideList;
@@ -22,6 +23,7 @@ public final class TablesPlace implements Place {
 
     private final VBox side = new VBox();
     private final SideAndPage place = new SideAndPage(side, "All tables");
+    private final PageView view = new PageView();
     private final TextField find = new TextField();
     private final SideList<FactTable> list =
             new SideList<>(
@@ -82,8 +84,7 @@ public final class TablesPlace implements Place {
         list.getItems().setAll(tables.stream().filter(each -> holds(each, text)).toList());
         selectWanted();
         if (list.getItems().isEmpty() && !tables.isEmpty()) {
-            place.show(
-                    Pages.page("Tables", Texts.paragraph("No table has \"" + text + "\" in it.")));
+            place.show(Pages.page(TITLE, Texts.paragraph("No table has \"" + text + "\" in it.")));
         }
     }
 
@@ -115,6 +116,7 @@ public final class TablesPlace implements Place {
         if (find.getText().isBlank()) {
             wanted = table.id();
         }
-        place.show(Pages.scroll(table.title(), new TablePage(table)));
+        view.turnTo(table.title(), new TablePage(table));
+        place.show(view);
     }
 }

@@ -1,5 +1,6 @@
 package wireworthy.bench;
 
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,12 +27,14 @@ import wireworthy.working.Solver;
 /**
  * Opens the lessons in turn, {@value #OPENINGS} times, in the real window. Says after how many
  * milliseconds the first screen and the whole lesson are laid out, as percentiles over all openings
- * after the first one, and how large the heap is after collection at {@value #EARLY} openings and
- * at the end.
+ * after the first one, by the clock and by the work of the window's thread, and how large the heap
+ * is after collection at {@value #EARLY} openings and at the end. {@code -Dopenings=60} is a quick
+ * look.
  */
 public final class LessonOpening {
     private static final int EARLY = 20;
     private static final int OPENINGS = 200;
+    private static final int WANTED = Integer.getInteger("openings", OPENINGS);
     private static final double NANOS_PER_MS = 1e6;
     private static final double BYTES_PER_MIB = 1024.0 * 1024;
     private static final int COLLECTIONS = 4;
@@ -80,11 +83,11 @@ public final class LessonOpening {
         private final List<String> ids =
                 lessons.contents().stream().map(LessonHeading::id).toList();
         private final LessonsPlace place = new LessonsPlace(() -> lessons, solver, new QuietDesk());
-        private final List<Double> firsts = new ArrayList<>();
-        private final List<Double> wholes = new ArrayList<>();
+        private final Times firsts = new Times("first screen");
+        private final Times wholes = new Times("whole lesson");
         private Scene scene = new Scene(new Pane());
         private int opened;
-        private long begun;
+        private Stopwatch begun = Stopwatch.now();
         private boolean firstSeen = true;
         private boolean waiting;
         private double early;
@@ -109,14 +112,14 @@ public final class LessonOpening {
             if (opened == EARLY) {
                 early = heap();
             }
-            if (opened == OPENINGS) {
+            if (opened == WANTED) {
                 say();
                 return;
             }
             opened++;
             firstSeen = false;
             waiting = true;
-            begun = System.nanoTime();
+            begun = Stopwatch.now();
             place.open(ids.get(opened % ids.size()));
             Platform.requestNextPulse();
         }
@@ -127,14 +130,13 @@ public final class LessonOpening {
                 return;
             }
             final int screens = screens();
-            final double since = (System.nanoTime() - begun) / NANOS_PER_MS;
             if (screens > 0 && !firstSeen) {
                 firstSeen = true;
-                firsts.add(since);
+                firsts.add(begun);
             }
             if (screens >= wanted()) {
                 waiting = false;
-                wholes.add(since);
+                wholes.add(begun);
                 pause();
             } else {
                 Platform.requestNextPulse();
@@ -164,13 +166,52 @@ public final class LessonOpening {
 
         private void say() {
             final double late = heap();
-            System.out.printf("first screen, ms: %s%n", percentiles(firsts));
-            System.out.printf("whole lesson, ms: %s%n", percentiles(wholes));
+            firsts.say();
+            wholes.say();
             System.out.printf(
                     "heap after collection: %.1f MiB at %d openings, %.1f MiB at %d (%+.1f %%)%n",
-                    early, EARLY, late, OPENINGS, 100 * (late - early) / early);
+                    early, EARLY, late, WANTED, 100 * (late - early) / early);
             Platform.exit();
             Runtime.getRuntime().halt(0);
+        }
+
+        private static double heap() {
+            for (int i = 0; i < COLLECTIONS; i++) {
+                System.gc();
+            }
+            final Runtime runtime = Runtime.getRuntime();
+            return (runtime.totalMemory() - runtime.freeMemory()) / BYTES_PER_MIB;
+        }
+    }
+
+    /** When something began, by the clock and by the work of the thread. */
+    private record Stopwatch(long clock, long work) {
+        static Stopwatch now() {
+            return new Stopwatch(
+                    System.nanoTime(),
+                    ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime());
+        }
+    }
+
+    /** What took how long each time. */
+    private static final class Times {
+        private final String name;
+        private final List<Double> clock = new ArrayList<>();
+        private final List<Double> work = new ArrayList<>();
+
+        Times(final String name) {
+            this.name = name;
+        }
+
+        void add(final Stopwatch begun) {
+            final Stopwatch now = Stopwatch.now();
+            clock.add((now.clock() - begun.clock()) / NANOS_PER_MS);
+            work.add((now.work() - begun.work()) / NANOS_PER_MS);
+        }
+
+        void say() {
+            System.out.printf("%s, ms by the clock: %s%n", name, percentiles(clock));
+            System.out.printf("%s, ms of work:      %s%n", name, percentiles(work));
         }
 
         /** All but the first opening. */
@@ -182,14 +223,6 @@ public final class LessonOpening {
 
         private static double at(final List<Double> sorted, final double share) {
             return sorted.get((int) Math.round(share * (sorted.size() - 1)));
-        }
-
-        private static double heap() {
-            for (int i = 0; i < COLLECTIONS; i++) {
-                System.gc();
-            }
-            final Runtime runtime = Runtime.getRuntime();
-            return (runtime.totalMemory() - runtime.freeMemory()) / BYTES_PER_MIB;
         }
     }
 }

@@ -18,10 +18,14 @@ public final class Pages {
     /** Anything made to scroll; its width follows the window. */
     public static ScrollPane scroll(final String name, final Node content) {
         final ScrollPane scroll = new ScrollPane(content);
+        dress(scroll);
+        scroll.setAccessibleText(name);
+        return scroll;
+    }
+
+    static void dress(final ScrollPane scroll) {
         scroll.getStyleClass().add(Styles.PAGE_SCROLL);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-        scroll.setAccessibleText(name);
-        return scroll;
     }
 }
