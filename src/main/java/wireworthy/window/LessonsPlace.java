@@ -84,18 +84,13 @@ public final class LessonsPlace implements Place {
     /** What a lesson shows goes by the sums in use. */
     private void openAnewUnlessBy(final SumsInUse sums) {
         if (!sums.equals(sumsShown)) {
-            open(contents.getSelectionModel().getSelectedItem(), desk.lastScreen());
+            contents.chosen().ifPresent(it -> open(it, desk.lastScreen()));
         }
     }
 
     /** Opens a lesson; nothing happens where there is none of this id. */
     public void open(final String id) {
-        for (int i = 0; i < contents.getItems().size(); i++) {
-            if (contents.getItems().get(i).id().equals(id)) {
-                contents.getSelectionModel().select(i);
-            }
-        }
-        contents.showChosen();
+        contents.choose(it -> it.id().equals(id));
     }
 
     /** Takes the headings and finds the lesson that is seen first. */

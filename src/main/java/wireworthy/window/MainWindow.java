@@ -25,7 +25,7 @@ public final class MainWindow implements Shell {
     private final Map<String, Parent> built = new HashMap<>();
     private final BorderPane desk = new BorderPane();
     private final Overlay overlay = new Overlay(desk);
-    private final ViewMenu view = new ViewMenu(this);
+    private final ViewMenu view;
     private final TerminalStrip strip;
     private final SumsPlace sums;
     private final Scene scene;
@@ -42,6 +42,7 @@ public final class MainWindow implements Shell {
         this.settings = settings;
         this.background = background;
         sums = new SumsPlace(settings, this::open);
+        view = new ViewMenu(this, settings::now);
         strip = new TerminalStrip(places, this::show, view);
         desk.getStyleClass().add(Styles.DESK);
         desk.setTop(strip);

@@ -90,13 +90,9 @@ public final class TablesPlace implements Place {
 
     /** The table wanted, or the first where the list does not hold it. */
     private void selectWanted() {
-        final List<FactTable> shown = list.getItems();
-        shown.stream()
-                .filter(each -> each.id().equals(wanted))
-                .findFirst()
-                .or(() -> shown.stream().findFirst())
-                .ifPresent(list.getSelectionModel()::select);
-        list.showChosen();
+        if (!list.choose(each -> each.id().equals(wanted))) {
+            list.choose(each -> true);
+        }
     }
 
     private static boolean holds(final FactTable table, final String text) {

@@ -1,73 +1,34 @@
 package wireworthy.window;
 
-import javafx.scene.control.Menu;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.control.MenuButton;
-import javafx.scene.control.MenuItem;
-import javafx.scene.control.SeparatorMenuItem;
-import javafx.scene.input.KeyCombination;
 import wireworthy.record.Settings;
 import wireworthy.window.parts.Styles;
 
-/** The sums, text size, light or dark, and the keys: what one sets once and finds again here. */
+/** What one sets once and finds again here. Its choices are made only when it is first opened. */
 final class ViewMenu extends MenuButton {
-    private final MenuItem larger;
-    private final MenuItem smaller;
-    private final MenuItem usual;
-    private final MenuItem theme;
-    private final Menu sizes = new Menu();
+    private Optional<ViewChoices> choices = Optional.empty();
 
-    ViewMenu(final MainWindow window) {
+    ViewMenu(final MainWindow window, final Supplier<Settings> settings) {
         super("View");
         getStyleClass().add(Styles.VIEW_MENU);
         setMinWidth(USE_PREF_SIZE);
         setAccessibleText("View: your sums, text size, light or dark, keys");
-        larger = item("Larger text", Keys.LARGER, window::largerText);
-        smaller = item("Smaller text", Keys.SMALLER, window::smallerText);
-        usual = item("Usual text size", Keys.USUAL, window::usualText);
-        theme = item("Dark", Keys.THEME, window::otherTheme);
-        Settings.TEXT_SIZES.forEach(size -> sizes.getItems().add(size(window, size)));
-        final MenuItem help = item("Keys", Keys.HELP, window::help);
-        getItems()
-                .setAll(
-                        sums(window),
-                        new SeparatorMenuItem(),
-                        larger,
-                        smaller,
-                        usual,
-                        sizes,
-                        new SeparatorMenuItem(),
-                        theme,
-                        new SeparatorMenuItem(),
-                        help);
+        setOnShowing(event -> fill(window, settings.get()));
     }
 
     /** Says what the settings are and which of the choices lead further. */
     void say(final Settings settings) {
-        final int size = settings.textSize();
-        sizes.setText("Text size: " + size + " %");
-        usual.setDisable(size == Settings.SMALLEST_TEXT);
-        smaller.setDisable(size == Settings.SMALLEST_TEXT);
-        larger.setDisable(size == Settings.LARGEST_TEXT);
-        theme.setText(settings.dark() ? "Light colours" : "Dark colours");
+        choices.ifPresent(it -> it.say(settings));
     }
 
-    private static MenuItem sums(final MainWindow window) {
-        final MenuItem item = new MenuItem(SumsTexts.of("title"));
-        item.setOnAction(event -> window.changeSums());
-        return item;
-    }
-
-    private static MenuItem size(final MainWindow window, final int perCent) {
-        final MenuItem item = new MenuItem(perCent + " %");
-        item.setOnAction(event -> window.text(perCent));
-        return item;
-    }
-
-    private static MenuItem item(
-            final String text, final KeyCombination key, final Runnable action) {
-        final MenuItem item = new MenuItem(text);
-        item.setAccelerator(key);
-        item.setOnAction(event -> action.run());
-        return item;
+    private void fill(final MainWindow window, final Settings settings) {
+        if (choices.isEmpty()) {
+            final ViewChoices made = new ViewChoices(window);
+            made.say(settings);
+            getItems().setAll(made.all());
+            choices = Optional.of(made);
+        }
     }
 }

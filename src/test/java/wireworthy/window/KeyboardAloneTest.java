@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.function.Predicate;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.ListView;
 import javafx.scene.control.Slider;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -24,6 +23,7 @@ import wireworthy.record.RecordFile;
 import wireworthy.record.SettingsFile;
 import wireworthy.record.SettingsKeeper;
 import wireworthy.record.SumsInUse;
+import wireworthy.window.parts.SideList;
 import wireworthy.working.Solver;
 import wireworthy.working.Telling;
 
@@ -107,7 +107,7 @@ class KeyboardAloneTest extends WindowTest {
     }
 
     private void openTheLesson() {
-        tabTo(ListView.class::isInstance);
+        tabTo(SideList.class::isInstance);
         push(KeyCode.HOME);
         for (int i = 0; i < MOST_KEYS && !settings.now().leftOff().lesson().equals(LESSON); i++) {
             push(KeyCode.DOWN);

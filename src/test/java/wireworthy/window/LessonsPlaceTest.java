@@ -12,13 +12,13 @@ import java.util.function.Predicate;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
-import javafx.scene.control.ListView;
 import javafx.scene.control.Slider;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wireworthy.lessons.Block;
 import wireworthy.lessons.Lessons;
+import wireworthy.window.parts.SideList;
 import wireworthy.working.Solver;
 
 /** Lessons as a person reads them. */
@@ -99,7 +99,7 @@ class LessonsPlaceTest extends WindowTest {
 
     @Test
     void aBrokenPartIsNamedAndTheRestIsShown() {
-        tabTo(ListView.class::isInstance);
+        tabTo(SideList.class::isInstance);
         push(KeyCode.END);
         assertThat(desk.last).contains("own");
         assertThat(shown()).anyMatch(text -> text.contains("90-own.md, line 11"));
@@ -119,7 +119,7 @@ class LessonsPlaceTest extends WindowTest {
     }
 
     private void open(final String id) {
-        tabTo(ListView.class::isInstance);
+        tabTo(SideList.class::isInstance);
         for (int i = 0; i < MOST_LESSONS && !desk.last.equals(Optional.of(id)); i++) {
             push(KeyCode.DOWN);
         }

@@ -116,6 +116,7 @@ class MainWindowTest extends WindowTest {
     @ValueSource(ints = {175, 200})
     void aTextSizeIsPickedInTheViewMenu(final int perCent) {
         final MenuButton view = lookup(".view-menu").queryAs(MenuButton.class);
+        interact(view::show);
         interact(
                 () ->
                         view.getItems().stream()

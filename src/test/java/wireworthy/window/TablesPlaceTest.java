@@ -3,11 +3,11 @@ package wireworthy.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import wireworthy.facts.FactTable;
 import wireworthy.facts.FactTables;
+import wireworthy.window.parts.SideList;
 
 /** Tables as a person looks things up in them. */
 class TablesPlaceTest extends WindowTest {
@@ -47,10 +47,10 @@ class TablesPlaceTest extends WindowTest {
     void aTableOpensByItsName() {
         interact(() -> tables.open("fuse-series"));
         assertThat(reads("Standard fuse ratings")).isTrue();
-        assertThat(list().getSelectionModel().getSelectedItem().id()).isEqualTo("fuse-series");
+        assertThat(list().chosen().orElseThrow().id()).isEqualTo("fuse-series");
     }
 
-    private ListView<FactTable> list() {
-        return lookup(".side-list").queryListView();
+    private SideList<FactTable> list() {
+        return lookup(".side-list").query();
     }
 }

@@ -123,6 +123,7 @@ public final class Styles {
     // Lists at the side, lessons and tables
     public static final String SIDE = "side";
     public static final String SIDE_LIST = "side-list";
+    public static final String SIDE_ENTRY = "side-entry";
     public static final String SIDE_TITLE = "side-title";
     public static final String SIDE_NOTE = "side-note";
     public static final String LESSON = "lesson";

@@ -1,0 +1,75 @@
+package wireworthy.window;
+
+import java.util.List;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.input.KeyCombination;
+import wireworthy.record.Settings;
+
+/** What the view menu offers: the sums, text size, light or dark, and the keys. */
+final class ViewChoices {
+    private final MenuItem larger;
+    private final MenuItem smaller;
+    private final MenuItem usual;
+    private final MenuItem theme;
+    private final Menu sizes = new Menu();
+
+    private final List<MenuItem> all;
+
+    ViewChoices(final MainWindow window) {
+        larger = item("Larger text", Keys.LARGER, window::largerText);
+        smaller = item("Smaller text", Keys.SMALLER, window::smallerText);
+        usual = item("Usual text size", Keys.USUAL, window::usualText);
+        theme = item("Dark", Keys.THEME, window::otherTheme);
+        Settings.TEXT_SIZES.forEach(size -> sizes.getItems().add(size(window, size)));
+        final MenuItem help = item("Keys", Keys.HELP, window::help);
+        all =
+                List.of(
+                        sums(window),
+                        new SeparatorMenuItem(),
+                        larger,
+                        smaller,
+                        usual,
+                        sizes,
+                        new SeparatorMenuItem(),
+                        theme,
+                        new SeparatorMenuItem(),
+                        help);
+    }
+
+    /** All of them, in order. */
+    List<MenuItem> all() {
+        return all;
+    }
+
+    /** Says what the settings are and which of the choices lead further. */
+    void say(final Settings settings) {
+        final int size = settings.textSize();
+        sizes.setText("Text size: " + size + " %");
+        usual.setDisable(size == Settings.SMALLEST_TEXT);
+        smaller.setDisable(size == Settings.SMALLEST_TEXT);
+        larger.setDisable(size == Settings.LARGEST_TEXT);
+        theme.setText(settings.dark() ? "Light colours" : "Dark colours");
+    }
+
+    private static MenuItem sums(final MainWindow window) {
+        final MenuItem item = new MenuItem(SumsTexts.of("title"));
+        item.setOnAction(event -> window.changeSums());
+        return item;
+    }
+
+    private static MenuItem size(final MainWindow window, final int perCent) {
+        final MenuItem item = new MenuItem(perCent + " %");
+        item.setOnAction(event -> window.text(perCent));
+        return item;
+    }
+
+    private static MenuItem item(
+            final String text, final KeyCombination key, final Runnable action) {
+        final MenuItem item = new MenuItem(text);
+        item.setAccelerator(key);
+        item.setOnAction(event -> action.run());
+        return item;
+    }
+}
