@@ -22,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import wireworthy.record.SettingsFile;
 import wireworthy.record.SettingsKeeper;
+import wireworthy.record.SumsInUse;
 import wireworthy.window.Accessibility;
 import wireworthy.window.Background;
 import wireworthy.window.FxTest;
@@ -40,8 +41,8 @@ class CheckScreensTest {
     enum Screen {
         BEGIN(VehicleModel::begin),
         WHOLE(model -> {}),
-        SUPPLY(model -> model.choose(Spot.SUPPLY)),
-        MAIN(model -> model.choose(Spot.MAIN)),
+        SUPPLY(model -> model.choose(Spot.Fixed.SUPPLY)),
+        MAIN(model -> model.choose(Spot.Fixed.MAIN)),
         SOUND(model -> model.choose(new Spot.OfCircuit(6))),
         OWN_FIGURE(model -> model.choose(new Spot.OfCircuit(1))),
         TAP(model -> model.choose(new Spot.OfCircuit(4))),
@@ -66,8 +67,10 @@ class CheckScreensTest {
     }
 
     @Test
-    void theEndOfACircuitIsRendered() {
-        Screens.render("check-end", () -> scrolled(window(Screen.OWN_FIGURE)));
+    void theEndsAreRendered() {
+        Screens.render("check-end", () -> scrolled(window(Screen.OWN_FIGURE), 1));
+        Screens.render("check-whole-middle", () -> scrolled(window(Screen.WHOLE), 0.6));
+        Screens.render("check-opened-end", () -> scrolled(opened(window(Screen.OWN_FIGURE)), 1));
     }
 
     @Test
@@ -86,7 +89,7 @@ class CheckScreensTest {
     }
 
     private Parent window(final Screen screen) {
-        final CheckPlace place = new CheckPlace(folder.resolve("vehicles"));
+        final CheckPlace place = new CheckPlace(folder.resolve("vehicles"), () -> SumsInUse.USUAL);
         final SettingsKeeper settings =
                 new SettingsKeeper(new SettingsFile(folder.resolve("settings.json")));
         final Scene scene =
@@ -119,8 +122,8 @@ class CheckScreensTest {
         }
     }
 
-    private static Parent scrolled(final Parent root) {
-        panes(root).forEach(pane -> pane.setVvalue(1));
+    private static Parent scrolled(final Parent root, final double to) {
+        panes(root).forEach(pane -> pane.setVvalue(to));
         return root;
     }
 
