@@ -2,7 +2,7 @@ package wireworthy.window.check;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
+import java.util.Optional;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.window.parts.SideList;
 
@@ -45,9 +45,8 @@ final class SpotList {
     }
 
     private void select(final Spot spot) {
-        if (!Objects.equals(list.getSelectionModel().getSelectedItem(), spot)) {
-            list.getSelectionModel().select(spot);
-            list.showChosen();
+        if (!list.chosen().equals(Optional.of(spot))) {
+            list.choose(spot::equals);
         }
     }
 

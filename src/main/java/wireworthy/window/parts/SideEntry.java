@@ -11,15 +11,13 @@ import org.jspecify.annotations.Nullable;
 final class SideEntry extends VBox {
     private static final PseudoClass SELECTED = PseudoClass.getPseudoClass("selected");
 
+    private final Label heading = new Label();
     private final Label under = new Label();
-    private final String title;
     private final int index;
     private boolean chosen;
 
-    SideEntry(final String title, final int index) {
-        this.title = title;
+    SideEntry(final int index) {
         this.index = index;
-        final Label heading = new Label(title);
         heading.setWrapText(true);
         heading.getStyleClass().add(Styles.SIDE_TITLE);
         under.setWrapText(true);
@@ -29,8 +27,9 @@ final class SideEntry extends VBox {
         setAccessibleRole(AccessibleRole.LIST_ITEM);
     }
 
-    /** Says something else under the title; nothing where the note is empty. */
-    void note(final String note) {
+    /** Says something else; nothing under the title where the note is empty. */
+    void say(final String title, final String note) {
+        heading.setText(title);
         under.setText(note);
         if (note.isEmpty()) {
             getChildren().remove(under);

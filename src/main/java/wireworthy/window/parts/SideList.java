@@ -75,10 +75,10 @@ public final class SideList<T> extends ScrollPane {
         return false;
     }
 
-    /** Says anew what stands under the titles. */
+    /** Says titles and notes anew. */
     public void refresh() {
         for (int i = 0; i < items.size(); i++) {
-            entry(i).note(note.apply(items.get(i)));
+            entry(i).say(title.apply(items.get(i)), note.apply(items.get(i)));
         }
     }
 
@@ -92,7 +92,7 @@ public final class SideList<T> extends ScrollPane {
     }
 
     private SideEntry newEntry(final int index) {
-        final SideEntry entry = new SideEntry(title.apply(items.get(index)), index);
+        final SideEntry entry = new SideEntry(index);
         entry.setOnMousePressed(
                 press -> {
                     requestFocus();
