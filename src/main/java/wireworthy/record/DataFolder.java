@@ -57,6 +57,11 @@ public record DataFolder(Path path) {
         return path.resolve("lessons");
     }
 
+    /** Where the vehicles of Check my sums are kept. */
+    public Path vehicles() {
+        return path.resolve("vehicles");
+    }
+
     /** Where unexpected errors are written down. */
     public Path log() {
         return path.resolve("wireworthy.log");

@@ -13,7 +13,7 @@ import wireworthy.window.parts.Styles;
  * Two pages side by side, each scrolling for itself; where the text is too large for that, one
  * under the other.
  */
-final class Bench extends StackPane {
+public final class Bench extends StackPane {
     /** Under this width, in text sizes, two pages don't fit side by side. */
     private static final double ROOM_FOR_TWO = 46;
 
@@ -29,7 +29,7 @@ final class Bench extends StackPane {
     /**
      * @param leftName of the left page, for screen readers, as {@code rightName} of the right
      */
-    Bench(final VBox left, final String leftName, final VBox right, final String rightName) {
+    public Bench(final VBox left, final String leftName, final VBox right, final String rightName) {
         this.left = left;
         this.right = right;
         left.getStyleClass().add(Styles.PAGE);

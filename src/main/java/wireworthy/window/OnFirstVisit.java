@@ -1,6 +1,7 @@
 package wireworthy.window;
 
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.Parent;
 
@@ -22,6 +23,11 @@ final class OnFirstVisit<P extends Place> implements Place {
         final P place = made.orElseGet(maker);
         made = Optional.of(place);
         return place;
+    }
+
+    /** Does something with the place where it has been visited. */
+    void ifMade(final Consumer<P> action) {
+        made.ifPresent(action);
     }
 
     @Override

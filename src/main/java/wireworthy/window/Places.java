@@ -7,6 +7,7 @@ import wireworthy.lessons.Block;
 import wireworthy.practice.Exercise;
 import wireworthy.record.DataFolder;
 import wireworthy.record.SettingsKeeper;
+import wireworthy.window.check.CheckPlace;
 
 /** The places in the order of the strip, and the ways from one to another. */
 final class Places {
@@ -15,6 +16,7 @@ final class Places {
     private final PracticeModel model;
     private final OnFirstVisit<PracticePlace> practice;
     private final LessonsPlace lessons;
+    private final OnFirstVisit<CheckPlace> check;
     private Consumer<String> going = place -> {};
 
     Places(
@@ -37,6 +39,9 @@ final class Places {
                         PracticePlace.ID,
                         PracticePlace.TITLE,
                         () -> new PracticePlace(model, this::toLesson, inUse));
+        check =
+                new OnFirstVisit<>(
+                        CheckPlace.ID, CheckPlace.TITLE, () -> new CheckPlace(folder.vehicles()));
         lessons =
                 new LessonsPlace(
                         ahead::lessons,
@@ -45,9 +50,14 @@ final class Places {
                                 learner, settings, inUse, this::toPractice, this::toTable));
     }
 
+    /** Writes what is not written yet. */
+    void close() {
+        check.ifMade(CheckPlace::close);
+    }
+
     /** All of them, in order. */
     List<Place> all() {
-        return List.of(lessons, practice, tables);
+        return List.of(lessons, practice, check, tables);
     }
 
     /** Says how one goes to another place. */

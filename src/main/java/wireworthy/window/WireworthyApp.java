@@ -52,13 +52,17 @@ public final class WireworthyApp extends Application {
 
     private void open(final Stage stage, final DataFolder folder, final ErrorLog log) {
         final SettingsKeeper settings = new SettingsKeeper(new SettingsFile(folder.settings()));
-        atEnd = settings::close;
         final Places places =
                 new Places(
                         folder,
                         settings,
                         Clock.system(ZoneId.systemDefault()),
                         ahead.orElseGet(() -> Ahead.begin(folder)));
+        atEnd =
+                () -> {
+                    places.close();
+                    settings.close();
+                };
         final MainWindow window = new MainWindow(places.all(), settings, Background.onThread());
         places.goBy(window::go);
         Thread.setDefaultUncaughtExceptionHandler(new TroubleHandler(log, window));

@@ -141,5 +141,20 @@ public final class Styles {
     public static final String FIGURE_TEXT = "figure-text";
     public static final String WORKING_STRIP = "working-strip";
 
+    // Check my sums
+    public static final String VEHICLE_SIDE = "vehicle-side";
+    public static final String FORM = "form";
+    public static final String RESULTS = "results";
+    public static final String WHOLE = "whole";
+    public static final String ENTRY = "entry";
+    public static final String ENTRY_LABEL = "entry-label";
+    public static final String ENTRY_FIELDS = "entry-fields";
+    public static final String UNDER = "under";
+    public static final String DISCLOSURE = "disclosure";
+    public static final String LOAD_FORM = "load-form";
+    public static final String OWN_FIGURES = "own-figures";
+    public static final String OWN_FIGURE = "own-figure";
+    public static final String SAYING = "saying";
+
     private Styles() {}
 }

@@ -1,0 +1,71 @@
+package wireworthy.window.check;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+import wireworthy.vehicle.Circuit;
+import wireworthy.window.parts.Buttons;
+import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
+
+/** The form of one circuit: what everyone needs first, the rest behind a line that opens. */
+final class CircuitForm extends VBox implements Refreshing {
+    private final VehicleModel model;
+    private final int index;
+    private final VBox loads = new VBox();
+    private final EntryList entries;
+
+    CircuitForm(final VehicleModel model, final int index) {
+        this.model = model;
+        this.index = index;
+        entries = EntryList.circuit(model, index);
+        loads.getStyleClass().add(Styles.TIGHT);
+        getStyleClass().add(Styles.FORM);
+        getChildren()
+                .setAll(
+                        new EntryFields(List.of(EntryList.name(model, index))),
+                        Texts.subtitle(CheckTexts.of("loads")),
+                        loads,
+                        Buttons.row(
+                                Buttons.plain(
+                                        CheckTexts.of("add-load"), () -> model.addLoad(index))),
+                        Texts.subtitle(CheckTexts.of("cable")),
+                        new EntryFields(entries.given(EntryList.CABLE)),
+                        new Disclosure(
+                                CheckTexts.of("more-of-cable"),
+                                () -> new EntryFields(entries.moreOfCable())),
+                        new Disclosure(CheckTexts.of("connected"), this::connected),
+                        Buttons.row(
+                                Buttons.plain(
+                                        CheckTexts.of("remove-circuit"),
+                                        () -> model.removeCircuit(index))));
+        refresh();
+    }
+
+    private Node connected() {
+        return new VBox(
+                new FeedForm(model, index),
+                new EntryFields(
+                        List.of(
+                                EntryList.colour(model, index),
+                                EntryList.neverWith(model, index))));
+    }
+
+    private Circuit circuit() {
+        return model.now().circuits().get(index);
+    }
+
+    @Override
+    public void refresh() {
+        final int count = circuit().loads().size();
+        if (loads.getChildren().size() != count) {
+            loads.getChildren()
+                    .setAll(
+                            IntStream.range(0, count)
+                                    .mapToObj(load -> new LoadForm(model, index, load))
+                                    .toList());
+        }
+        Refresh.all(getChildren());
+    }
+}

@@ -1,0 +1,88 @@
+package wireworthy.window.check;
+
+import static wireworthy.rules.Quantity.*;
+
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.layout.VBox;
+import wireworthy.rules.Quantity;
+import wireworthy.vehicle.check.CheckedCircuit;
+import wireworthy.vehicle.check.FuseWindow;
+import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
+import wireworthy.working.Caution;
+
+/** What comes out for a circuit: what could start a fire first. */
+final class CircuitResults extends VBox implements Refreshing {
+    /** What most people work out on paper. */
+    private static final List<Quantity> FIRST =
+            List.of(CIRCUIT_CURRENT, FUSE_FLOOR, FUSE_CEILING, DROP, DROP_PERCENT);
+
+    private static final List<Quantity> OTHERS =
+            List.of(
+                    FUSE,
+                    TABLE_AMPACITY,
+                    AMBIENT_FACTOR,
+                    BUNDLE_FACTOR,
+                    AMPACITY,
+                    LOOP_RESISTANCE,
+                    VOLTAGE_AT_LOAD,
+                    POWER_LOST,
+                    SECTION_FOR_DROP,
+                    STANDARD_SECTION,
+                    LONGEST_RUN,
+                    DAILY_ENERGY);
+
+    private final VehicleModel model;
+    private final int index;
+    private final Redrawn<State> state = new Redrawn<>(StateBadge::of);
+    private final Redrawn<List<Caution>> cautions = new Redrawn<>(Cautioned::all);
+    private final Redrawn<FuseWindow> fuse = new Redrawn<>(FuseSection::of);
+    private final Redrawn<VoltsSection.Shown> volts = new Redrawn<>(VoltsSection::of);
+
+    CircuitResults(final VehicleModel model, final int index) {
+        this.model = model;
+        this.index = index;
+        getStyleClass().add(Styles.RESULTS);
+        getChildren()
+                .setAll(
+                        state,
+                        cautions,
+                        fuse,
+                        volts,
+                        Texts.subtitle(CheckTexts.of("sums")),
+                        Texts.soft(CheckTexts.of("sums.what")),
+                        figures(FIRST),
+                        new Disclosure(CheckTexts.of("more-sums"), () -> figures(OTHERS)),
+                        new WorkingSection(this::workings),
+                        Texts.soft(CheckTexts.of("mind")));
+        refresh();
+    }
+
+    private OwnFigures figures(final List<Quantity> quantities) {
+        return new OwnFigures(
+                EntryList.circuit(model, index),
+                quantities,
+                it -> model.circuit(index).flatMap(circuit -> circuit.found(it)));
+    }
+
+    private Workings workings() {
+        return model.circuit(index)
+                .map(it -> new Workings(it.working(), it.assumed()))
+                .orElse(Workings.NONE);
+    }
+
+    private void show(final CheckedCircuit circuit) {
+        state.show(State.of(circuit));
+        cautions.show(circuit.cautions());
+        fuse.show(circuit.fuse());
+        volts.show(VoltsSection.Shown.of(circuit));
+    }
+
+    @Override
+    public void refresh() {
+        final Consumer<CheckedCircuit> showing = this::show;
+        model.circuit(index).ifPresent(showing);
+        Refresh.all(getChildren());
+    }
+}

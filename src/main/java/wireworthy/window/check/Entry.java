@@ -1,0 +1,87 @@
+package wireworthy.window.check;
+
+import java.util.List;
+import java.util.Optional;
+import wireworthy.marking.Mark;
+import wireworthy.rules.Quantity;
+import wireworthy.vehicle.Understood;
+import wireworthy.vehicle.check.FieldNote;
+import wireworthy.working.Names;
+
+/**
+ * One entry of a form, without a control: what is typed there and what there is to say of it.
+ *
+ * @param where its path within the spot, such as {@code given.section}
+ * @param key of its label among the texts
+ * @param quantity what it is read as; empty for free text
+ */
+record Entry(
+        VehicleModel model,
+        Spot spot,
+        String where,
+        String key,
+        Optional<Quantity> quantity,
+        Lens<String> lens) {
+    /** What stands over the field. */
+    String label() {
+        return CheckTexts.of("label." + key);
+    }
+
+    /** An example, or what is taken where nothing is typed. */
+    String prompt() {
+        return CheckTexts.of("prompt." + key);
+    }
+
+    /** What is typed. */
+    String text() {
+        return spot.isIn(model.now()) ? lens.read().apply(model.now()) : "";
+    }
+
+    /** Types something else; nothing happens where that stands there already. */
+    void type(final String text) {
+        if (!text().equals(text)) {
+            model.change(spot.path() + where, vehicle -> lens.with().apply(vehicle, text));
+        }
+    }
+
+    /** Whether something is typed that can't be read or can't be so. */
+    boolean troubled() {
+        return note().filter(it -> it.kind() == FieldNote.Kind.WRONG).isPresent()
+                || understood() instanceof Understood.Trouble;
+    }
+
+    /** What it was understood as, or what is the matter; empty where there is nothing to say. */
+    String under() {
+        final Understood understood = understood();
+        if (understood instanceof Understood.Trouble) {
+            return understood.text();
+        }
+        return note().map(FieldNote::text).orElseGet(() -> readAs(understood));
+    }
+
+    private static String readAs(final Understood understood) {
+        return understood instanceof Understood.Figure
+                ? CheckTexts.of("read-as", "figure", understood.text())
+                : "";
+    }
+
+    private Understood understood() {
+        return quantity.map(it -> Understood.of(it, text())).orElseGet(Understood.Nothing::new);
+    }
+
+    private Optional<FieldNote> note() {
+        return model.notes(spot).stream().filter(it -> it.where().equals(where)).findFirst();
+    }
+
+    /** The names it can hold; none where it is typed. */
+    List<String> names() {
+        return quantity.map(Names::known).orElse(List.of());
+    }
+
+    /** The mark of it as an own figure; empty where there is none or it can't be marked. */
+    Optional<Mark> mark() {
+        return model.marks(spot).stream()
+                .filter(mark -> quantity.equals(Optional.of(mark.ref().quantity())))
+                .findFirst();
+    }
+}

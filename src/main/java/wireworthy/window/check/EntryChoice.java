@@ -1,0 +1,48 @@
+package wireworthy.window.check;
+
+import javafx.scene.control.ComboBox;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import wireworthy.window.parts.Styles;
+
+/** An entry that is one of a few names, or left to what is usual. */
+final class EntryChoice extends VBox implements Refreshing {
+    private final Entry entry;
+    private final ComboBox<String> box = new ComboBox<>();
+    private final Under under = new Under();
+
+    EntryChoice(final Entry entry) {
+        this.entry = entry;
+        box.setId(entry.spot().path() + entry.where());
+        box.setAccessibleText(entry.label());
+        box.setConverter(new Shown());
+        box.setMaxWidth(Double.MAX_VALUE);
+        box.getItems().add("");
+        box.getItems().addAll(entry.names());
+        refresh();
+        box.valueProperty().addListener((any, before, now) -> entry.type(now == null ? "" : now));
+        getStyleClass().add(Styles.ENTRY);
+        getChildren().setAll(EntryField.label(entry, box), box, under);
+    }
+
+    @Override
+    public void refresh() {
+        if (!entry.text().equals(box.getValue())) {
+            box.setValue(entry.text());
+        }
+        under.say(entry.under(), entry.troubled());
+    }
+
+    /** What is usual where nothing is chosen; a name that is not known stays as it was typed. */
+    private final class Shown extends StringConverter<String> {
+        @Override
+        public String toString(final String name) {
+            return name == null || name.isEmpty() ? entry.prompt() : name;
+        }
+
+        @Override
+        public String fromString(final String text) {
+            return text;
+        }
+    }
+}

@@ -1,0 +1,52 @@
+package wireworthy.window.check;
+
+import javafx.scene.control.Control;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.VBox;
+import wireworthy.window.parts.Styles;
+
+/** An entry as it is typed: its label, the field, and what was understood. */
+final class EntryField extends VBox implements Refreshing {
+    private final Entry entry;
+    private final TextField field = new TextField();
+    private final Under under = new Under();
+
+    EntryField(final Entry entry) {
+        this.entry = entry;
+        field.setId(entry.spot().path() + entry.where());
+        field.setPromptText(entry.prompt());
+        field.setAccessibleText(entry.label());
+        under.textProperty().subscribe(field::setAccessibleHelp);
+        refresh();
+        field.textProperty().subscribe(entry::type);
+        field.focusedProperty().subscribe(this::focused);
+        getStyleClass().add(Styles.ENTRY);
+        getChildren().setAll(label(entry, field), field, under);
+    }
+
+    static Label label(final Entry entry, final Control field) {
+        final Label label = new Label(entry.label());
+        label.getStyleClass().add(Styles.ENTRY_LABEL);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        label.setLabelFor(field);
+        return label;
+    }
+
+    private void focused(final boolean focused) {
+        if (!focused) {
+            entry.model().settled();
+        }
+        refresh();
+    }
+
+    /** While a figure is typed it is no trouble that it can't be read yet. */
+    @Override
+    public void refresh() {
+        if (!field.getText().equals(entry.text())) {
+            field.setText(entry.text());
+        }
+        under.say(entry.under(), entry.troubled() && !field.isFocused());
+    }
+}

@@ -1,0 +1,24 @@
+package wireworthy.window.check;
+
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.layout.FlowPane;
+import wireworthy.window.parts.Styles;
+
+/** Entries side by side, as many as the room allows. */
+final class EntryFields extends FlowPane implements Refreshing {
+    EntryFields(final List<Entry> entries) {
+        getStyleClass().add(Styles.ENTRY_FIELDS);
+        getChildren().setAll(entries.stream().map(EntryFields::field).toList());
+    }
+
+    /** The control that fits an entry. */
+    static Node field(final Entry entry) {
+        return entry.names().isEmpty() ? new EntryField(entry) : new EntryChoice(entry);
+    }
+
+    @Override
+    public void refresh() {
+        Refresh.all(getChildren());
+    }
+}

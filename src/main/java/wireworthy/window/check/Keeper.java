@@ -1,0 +1,100 @@
+package wireworthy.window.check;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import wireworthy.vehicle.Vehicle;
+import wireworthy.vehicle.VehicleSaver;
+import wireworthy.window.Background;
+
+/** Keeps the open vehicle in its file, and says where and whether it is. */
+final class Keeper implements AutoCloseable {
+    private final Shelf shelf;
+    private final Background background;
+    private final ReadOnlyStringWrapper saying = new ReadOnlyStringWrapper("");
+    private final ReadOnlyBooleanWrapper failing = new ReadOnlyBooleanWrapper();
+    private Optional<Path> file = Optional.empty();
+    private Optional<VehicleSaver> saver = Optional.empty();
+
+    Keeper(final Shelf shelf, final Background background) {
+        this.shelf = shelf;
+        this.background = background;
+    }
+
+    /** From now on another vehicle is open. */
+    void follow(final Optional<Path> other) {
+        close();
+        file = other;
+        saver = other.map(it -> new VehicleSaver(it, new Hearing(it)));
+        other.ifPresent(shelf::opened);
+        say(other.map(it -> CheckTexts.of("kept-in", "file", it)).orElse(""), false);
+    }
+
+    /** Keeps a change; a vehicle that has no file yet gets one. */
+    void keep(final Vehicle vehicle) {
+        if (file.isEmpty()) {
+            follow(Optional.of(shelf.fresh(vehicle.name())));
+        }
+        saver.ifPresent(it -> it.save(vehicle));
+    }
+
+    /** The file of the vehicle; empty before its first change. */
+    Optional<Path> file() {
+        return file;
+    }
+
+    /** Where it is kept, or why it is not; empty before its first change. */
+    ReadOnlyStringProperty saying() {
+        return saying.getReadOnlyProperty();
+    }
+
+    /** Whether the last change could not be written. */
+    ReadOnlyBooleanProperty failing() {
+        return failing.getReadOnlyProperty();
+    }
+
+    /** Writes what is not written yet. */
+    @Override
+    public void close() {
+        saver.ifPresent(VehicleSaver::close);
+        saver = Optional.empty();
+    }
+
+    private void say(final String text, final boolean trouble) {
+        saying.set(text);
+        failing.set(trouble);
+    }
+
+    /** Hears from the saver's thread and tells the window's. */
+    private final class Hearing implements VehicleSaver.Watcher {
+        private final Path path;
+
+        Hearing(final Path path) {
+            this.path = path;
+        }
+
+        @Override
+        public void saved() {
+            tell(CheckTexts.of("kept-in", "file", path), false);
+        }
+
+        @Override
+        public void failed(final IOException why) {
+            tell(CheckTexts.of("not-kept", "file", path), true);
+        }
+
+        private void tell(final String text, final boolean trouble) {
+            background.run(
+                    () -> text,
+                    it -> {
+                        if (file.equals(Optional.of(path))) {
+                            say(it, trouble);
+                        }
+                    });
+        }
+    }
+}

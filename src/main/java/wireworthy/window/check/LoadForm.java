@@ -1,0 +1,50 @@
+package wireworthy.window.check;
+
+import java.util.List;
+import java.util.stream.Stream;
+import javafx.scene.control.Button;
+import javafx.scene.layout.VBox;
+import wireworthy.vehicle.LoadEntry;
+import wireworthy.window.parts.Buttons;
+import wireworthy.window.parts.Styles;
+
+/** The form of one load of a circuit. */
+final class LoadForm extends VBox {
+    LoadForm(final VehicleModel model, final int circuit, final int load) {
+        final List<Entry> first =
+                Stream.concat(
+                                Stream.of(EntryList.loadName(model, circuit, load)),
+                                entries(model, circuit, load, EntryList.DRAW))
+                        .toList();
+        final Disclosure more =
+                new Disclosure(
+                        CheckTexts.of("more-of-load"),
+                        () -> new EntryFields(more(model, circuit, load)));
+        getStyleClass().addAll(Styles.TIGHT, Styles.LOAD_FORM);
+        getChildren().setAll(new EntryFields(first), more);
+        if (model.now().circuits().get(circuit).loads().size() > 1) {
+            getChildren().add(remove(model, circuit, load));
+        }
+    }
+
+    private static List<Entry> more(final VehicleModel model, final int circuit, final int load) {
+        return entries(model, circuit, load, EntryList.MORE_OF_LOAD).toList();
+    }
+
+    private static Stream<Entry> entries(
+            final VehicleModel model,
+            final int circuit,
+            final int load,
+            final List<LoadEntry> wanted) {
+        return wanted.stream().map(entry -> EntryList.ofLoad(model, circuit, load, entry));
+    }
+
+    private static Button remove(final VehicleModel model, final int circuit, final int load) {
+        final String name = EntryList.loadName(model, circuit, load).text();
+        final Button button =
+                Buttons.plain(CheckTexts.of("remove-load"), () -> model.removeLoad(circuit, load));
+        button.setAccessibleText(CheckTexts.of("remove-load.read", "name", name));
+        button.getStyleClass().add(Styles.SMALL);
+        return button;
+    }
+}

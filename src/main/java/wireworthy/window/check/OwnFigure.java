@@ -1,0 +1,95 @@
+package wireworthy.window.check;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import wireworthy.marking.Mark;
+import wireworthy.rules.Quantity;
+import wireworthy.vehicle.check.Found;
+import wireworthy.window.parts.Badge;
+import wireworthy.window.parts.Notice;
+import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
+import wireworthy.window.parts.Verdict;
+
+/** One quantity: what came out, the builder's own figure beside it, its mark under both. */
+final class OwnFigure implements Refreshing {
+    private final Entry entry;
+    private final Quantity quantity;
+    private final Function<Quantity, Optional<Found>> found;
+    private final Label name;
+    private final Label value = new Label();
+    private final TextField field = new TextField();
+    private final Redrawn<Said> said = new Redrawn<>(OwnFigure::marked);
+
+    /** What is said of the own figure. */
+    private record Said(Optional<Mark> mark, String trouble) {}
+
+    OwnFigure(
+            final Entry entry,
+            final Quantity quantity,
+            final Function<Quantity, Optional<Found>> found) {
+        this.entry = entry;
+        this.quantity = quantity;
+        this.found = found;
+        name = Texts.paragraph(quantity.words());
+        value.getStyleClass().add(Styles.STRONG);
+        value.setWrapText(true);
+        field.setId(entry.spot().path() + entry.where());
+        field.getStyleClass().add(Styles.OWN_FIGURE);
+        field.setPromptText(entry.prompt());
+        field.setAccessibleText(CheckTexts.of("own.read", "quantity", quantity.words()));
+        field.setText(entry.text());
+        field.textProperty().subscribe(entry::type);
+        field.focusedProperty().subscribe(this::focused);
+    }
+
+    private void focused(final boolean focused) {
+        if (!focused) {
+            entry.model().settled();
+        }
+        refresh();
+    }
+
+    /** Adds it under the rows there are. */
+    void into(final GridPane grid) {
+        final int row = grid.getRowCount();
+        grid.addRow(row, name, value, field);
+        grid.add(said, 0, row + 1, GridPane.REMAINING, 1);
+        GridPane.setHgrow(name, Priority.ALWAYS);
+    }
+
+    @Override
+    public void refresh() {
+        if (!field.getText().equals(entry.text())) {
+            field.setText(entry.text());
+        }
+        value.setText(
+                found.apply(quantity)
+                        .map(Found::text)
+                        .filter(text -> !text.isEmpty())
+                        .orElseGet(() -> CheckTexts.of("not-yet")));
+        said.show(
+                new Said(
+                        entry.mark(), entry.troubled() && !field.isFocused() ? entry.under() : ""));
+    }
+
+    private static List<Node> marked(final Said said) {
+        if (!said.trouble().isEmpty()) {
+            return List.of(new Notice(Verdict.CAUTION, said.trouble()));
+        }
+        return said.mark().map(OwnFigure::marked).map(List::of).orElse(List.of());
+    }
+
+    private static Node marked(final Mark mark) {
+        if (mark.isSound()) {
+            return new Badge(Verdict.SOUND, CheckTexts.of("yours-sound"));
+        }
+        return new Notice(mark.asksBack() ? Verdict.CAUTION : Verdict.UNSOUND, mark.explanation());
+    }
+}

@@ -1,0 +1,47 @@
+package wireworthy.window.check;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import javafx.scene.control.Label;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import wireworthy.rules.Quantity;
+import wireworthy.vehicle.check.Found;
+import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
+
+/** What comes out, quantity by quantity, and beside each a field for the builder's own figure. */
+final class OwnFigures extends VBox implements Refreshing {
+    private final List<OwnFigure> rows;
+
+    /**
+     * @param found what came out for a quantity; empty while nothing is known
+     */
+    OwnFigures(
+            final EntryList entries,
+            final List<Quantity> quantities,
+            final Function<Quantity, Optional<Found>> found) {
+        rows = quantities.stream().map(it -> new OwnFigure(entries.own(it), it, found)).toList();
+        final GridPane grid = new GridPane();
+        grid.getStyleClass().add(Styles.OWN_FIGURES);
+        grid.addRow(0, new Label(), head("worked-here"), head("yours"));
+        rows.forEach(row -> row.into(grid));
+        getStyleClass().add(Styles.TIGHT);
+        getChildren().setAll(grid);
+        refresh();
+    }
+
+    private static Label head(final String key) {
+        final Label head = Texts.soft(CheckTexts.of(key));
+        head.getStyleClass().add(Styles.SMALL);
+        GridPane.setHgrow(head, Priority.SOMETIMES);
+        return head;
+    }
+
+    @Override
+    public void refresh() {
+        rows.forEach(OwnFigure::refresh);
+    }
+}

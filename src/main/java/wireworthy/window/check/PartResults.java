@@ -1,0 +1,96 @@
+package wireworthy.window.check;
+
+import static wireworthy.rules.Quantity.*;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.layout.VBox;
+import wireworthy.rules.Quantity;
+import wireworthy.vehicle.check.CheckedPart;
+import wireworthy.vehicle.check.CheckedVehicle;
+import wireworthy.vehicle.check.FuseWindow;
+import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
+import wireworthy.working.Caution;
+
+/** What comes out for the supply, or for the main fuse with its cable. */
+final class PartResults extends VBox implements Refreshing {
+    private static final List<Quantity> OF_SUPPLY =
+            List.of(
+                    BANK_CAPACITY,
+                    BANK_ENERGY,
+                    USABLE_ENERGY,
+                    DAILY_ENERGY,
+                    RUNTIME,
+                    CAPACITY_NEEDED,
+                    CHARGE_TIME,
+                    ARRAY_POWER);
+    private static final List<Quantity> OF_MAIN =
+            List.of(
+                    FUSE_FLOOR,
+                    FUSE_CEILING,
+                    MAIN_FUSE,
+                    AMPACITY,
+                    DROP,
+                    DROP_PERCENT,
+                    STANDARD_SECTION);
+
+    private final VehicleModel model;
+    private final Spot spot;
+    private final Redrawn<State> state = new Redrawn<>(StateBadge::of);
+    private final Redrawn<List<Caution>> cautions = new Redrawn<>(Cautioned::all);
+    private final Redrawn<FuseWindow> fuse = new Redrawn<>(FuseSection::of);
+
+    private PartResults(
+            final VehicleModel model,
+            final Spot spot,
+            final EntryList entries,
+            final List<Quantity> quantities) {
+        this.model = model;
+        this.spot = spot;
+        getStyleClass().add(Styles.RESULTS);
+        getChildren()
+                .setAll(
+                        state,
+                        cautions,
+                        fuse,
+                        Texts.subtitle(CheckTexts.of("sums")),
+                        Texts.soft(CheckTexts.of("sums.what")),
+                        new OwnFigures(
+                                entries,
+                                quantities,
+                                it -> model.part(spot).flatMap(part -> part.found(it))),
+                        new WorkingSection(this::workings),
+                        Texts.soft(CheckTexts.of("mind.battery")));
+        refresh();
+    }
+
+    static PartResults supply(final VehicleModel model) {
+        return new PartResults(model, Spot.SUPPLY, EntryList.supply(model), OF_SUPPLY);
+    }
+
+    static PartResults main(final VehicleModel model) {
+        return new PartResults(model, Spot.MAIN, EntryList.main(model), OF_MAIN);
+    }
+
+    private Workings workings() {
+        return model.part(spot)
+                .map(it -> new Workings(it.working(), it.assumed()))
+                .orElse(Workings.NONE);
+    }
+
+    private void show(final CheckedPart part) {
+        state.show(State.of(part));
+        cautions.show(part.cautions());
+        final Optional<CheckedVehicle> checked = model.checked().get();
+        if (spot.equals(Spot.MAIN)) {
+            checked.map(CheckedVehicle::mainFuse).ifPresent(fuse::show);
+        }
+    }
+
+    @Override
+    public void refresh() {
+        model.part(spot).ifPresent(this::show);
+        Refresh.all(getChildren());
+    }
+}

@@ -1,0 +1,90 @@
+package wireworthy.window.check;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import wireworthy.record.WholeFile;
+
+/** Where vehicles are kept, and which were open lately. */
+final class Shelf {
+    private static final int MOST_RECENT = 8;
+    private static final int LONGEST_NAME = 40;
+    private static final long MOST_BYTES = 64 * 1024;
+
+    private final Path folder;
+    private final Path list;
+
+    /**
+     * @param folder where new vehicles are put; made when the first one is
+     */
+    Shelf(final Path folder) {
+        this.folder = folder;
+        this.list = folder.resolve("recent.txt");
+    }
+
+    Path folder() {
+        return folder;
+    }
+
+    /** A file of its own for a vehicle of this name. */
+    Path fresh(final String name) {
+        final String plain =
+                name.toLowerCase(Locale.ROOT)
+                        .replaceAll("[^\\p{L}\\p{N}]+", "-")
+                        .replaceAll("^-|-$", "");
+        final String stem = plain.substring(0, Math.min(plain.length(), LONGEST_NAME));
+        final String base = stem.isEmpty() ? "vehicle" : stem;
+        return IntStream.iterate(1, i -> i + 1)
+                .mapToObj(i -> folder.resolve(base + (i == 1 ? "" : "-" + i) + ".json"))
+                .filter(it -> !Files.exists(it))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The files open lately that are still there, the latest first. */
+    List<Path> recent() {
+        return lines().flatMap(Shelf::path).filter(Files::isRegularFile).toList();
+    }
+
+    private Stream<String> lines() {
+        try {
+            return Files.exists(list) && Files.size(list) <= MOST_BYTES
+                    ? Files.readString(list).lines()
+                    : Stream.empty();
+        } catch (final IOException e) {
+            // What was open lately is a help, not data: without it one still opens by hand.
+            return Stream.empty();
+        }
+    }
+
+    private static Stream<Path> path(final String line) {
+        try {
+            return Stream.of(Path.of(line));
+        } catch (final InvalidPathException e) {
+            return Stream.empty();
+        }
+    }
+
+    /** Remembers that a file is open. */
+    void opened(final Path file) {
+        final Path whole = file.toAbsolutePath().normalize();
+        final List<Path> all = new ArrayList<>(recent());
+        all.remove(whole);
+        all.add(0, whole);
+        final String text =
+                String.join("\n", all.stream().limit(MOST_RECENT).map(Path::toString).toList());
+        try {
+            WholeFile.write(list, text.getBytes(StandardCharsets.UTF_8));
+        } catch (final IOException e) {
+            // As above; whether the vehicle itself can be kept is said by its saver.
+            return;
+        }
+    }
+}

@@ -1,0 +1,70 @@
+package wireworthy.window.check;
+
+import java.util.List;
+import wireworthy.vehicle.check.CheckedCircuit;
+import wireworthy.vehicle.check.CheckedPart;
+import wireworthy.vehicle.check.FieldNote;
+import wireworthy.window.parts.Verdict;
+import wireworthy.working.Caution;
+import wireworthy.working.Danger;
+
+/** How a part of a vehicle stands, the worst first; each with its sign and its words. */
+enum State {
+    FIRE("✗", Verdict.UNSOUND),
+    WILL_NOT_WORK("!", Verdict.CAUTION),
+    INCOMPLETE("…", Verdict.CAUTION),
+    SOUND("✓", Verdict.SOUND);
+
+    private final String sign;
+    private final Verdict verdict;
+
+    State(final String sign, final Verdict verdict) {
+        this.sign = sign;
+        this.verdict = verdict;
+    }
+
+    /** How a circuit stands. */
+    static State of(final CheckedCircuit circuit) {
+        final boolean known =
+                circuit.fuse().known()
+                        && circuit.dropFromBoard().isPresent()
+                        && circuit.notes().isEmpty();
+        return of(circuit.cautions(), known);
+    }
+
+    /** How the supply or the main fuse stands. */
+    static State of(final CheckedPart part) {
+        final boolean known =
+                part.notes().stream().noneMatch(note -> note.kind() == FieldNote.Kind.WRONG)
+                        && part.found().stream().anyMatch(found -> found.value().isPresent());
+        return of(part.cautions(), known);
+    }
+
+    private static State of(final List<Caution> cautions, final boolean known) {
+        if (has(cautions, Danger.FIRE)) {
+            return FIRE;
+        }
+        if (has(cautions, Danger.WILL_NOT_WORK)) {
+            return WILL_NOT_WORK;
+        }
+        return known ? SOUND : INCOMPLETE;
+    }
+
+    private static boolean has(final List<Caution> cautions, final Danger danger) {
+        return cautions.stream().anyMatch(caution -> caution.danger() == danger);
+    }
+
+    /** How it stands in words, without the sign. */
+    String words() {
+        return CheckTexts.of("state." + name().toLowerCase(java.util.Locale.ROOT));
+    }
+
+    /** The sign and the words. */
+    String text() {
+        return sign + " " + words();
+    }
+
+    Verdict verdict() {
+        return verdict;
+    }
+}

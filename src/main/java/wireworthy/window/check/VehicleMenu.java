@@ -1,0 +1,55 @@
+package wireworthy.window.check;
+
+import java.nio.file.Path;
+import java.util.List;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+
+/** What is done with the file of a vehicle. */
+final class VehicleMenu extends MenuButton {
+    private final VehicleModel model;
+    private final Dialogs dialogs;
+
+    VehicleMenu(final VehicleModel model, final Dialogs dialogs) {
+        super(CheckTexts.of("menu"));
+        this.model = model;
+        this.dialogs = dialogs;
+        setId("vehicle-menu");
+        setAccessibleText(CheckTexts.of("menu.read"));
+        setMaxWidth(Double.MAX_VALUE);
+        setOnShowing(event -> fill());
+        fill();
+    }
+
+    private void fill() {
+        getItems()
+                .setAll(
+                        item("menu.new", model::begin),
+                        item("menu.open", this::open),
+                        item("menu.example", model::openExample));
+        final List<Path> recent = model.shelf().recent();
+        if (!recent.isEmpty()) {
+            getItems().add(new SeparatorMenuItem());
+            recent.forEach(file -> getItems().add(recent(file)));
+        }
+    }
+
+    private MenuItem recent(final Path file) {
+        final MenuItem item = new MenuItem(String.valueOf(file.getFileName()));
+        item.setMnemonicParsing(false);
+        item.setOnAction(event -> model.open(file));
+        return item;
+    }
+
+    private static MenuItem item(final String key, final Runnable action) {
+        final MenuItem item = new MenuItem(CheckTexts.of(key));
+        item.setOnAction(event -> action.run());
+        return item;
+    }
+
+    private void open() {
+        dialogs.open(getScene().getWindow(), CheckTexts.of("kind.vehicle"), "json")
+                .ifPresent(model::open);
+    }
+}

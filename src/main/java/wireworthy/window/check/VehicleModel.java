@@ -1,0 +1,247 @@
+package wireworthy.window.check;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import wireworthy.marking.Mark;
+import wireworthy.vehicle.Circuit;
+import wireworthy.vehicle.Heron;
+import wireworthy.vehicle.History;
+import wireworthy.vehicle.Load;
+import wireworthy.vehicle.Vehicle;
+import wireworthy.vehicle.VehicleFile;
+import wireworthy.vehicle.VehicleRead;
+import wireworthy.vehicle.check.CheckedCircuit;
+import wireworthy.vehicle.check.CheckedPart;
+import wireworthy.vehicle.check.CheckedVehicle;
+import wireworthy.vehicle.check.FieldNote;
+import wireworthy.vehicle.check.VehicleChecker;
+import wireworthy.window.Background;
+
+/** The vehicle that is open: what is typed, checked and kept at each change. No control. */
+final class VehicleModel implements AutoCloseable {
+    private final VehicleChecker checker = new VehicleChecker();
+    private final AtomicLong changes = new AtomicLong();
+    private final Shelf shelf;
+    private final Background background;
+    private final Keeper keeper;
+    private final ReadOnlyObjectWrapper<Vehicle> vehicle;
+    private final ReadOnlyObjectWrapper<Optional<CheckedVehicle>> checked =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Spot> chosen = new ReadOnlyObjectWrapper<>(Spot.WHOLE);
+    private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
+    private History history;
+
+    /** A vehicle of which nothing is known yet. */
+    VehicleModel(final Shelf shelf, final Background background) {
+        this.shelf = shelf;
+        this.background = background;
+        keeper = new Keeper(shelf, background);
+        history = History.of(Vehicle.named(CheckTexts.of("new-name")));
+        vehicle = new ReadOnlyObjectWrapper<>(history.vehicle());
+        check();
+    }
+
+    /** Opens the vehicle that was open last, where there is one. */
+    void openLast() {
+        shelf.recent().stream().findFirst().ifPresent(this::open);
+    }
+
+    /** Begins another vehicle; it gets its file with its first change. */
+    void begin() {
+        open(Vehicle.named(CheckTexts.of("new-name")), Optional.empty());
+    }
+
+    /** Opens the example; what is changed of it is kept as a copy. */
+    void openExample() {
+        open(Heron.vehicle(), Optional.empty());
+    }
+
+    /** Opens a file; one that can't be read is left as it is, and said. */
+    void open(final Path file) {
+        background.run(() -> VehicleFile.read(file), read -> opened(file, read));
+    }
+
+    private void opened(final Path file, final VehicleRead read) {
+        if (read instanceof VehicleRead.Whole whole) {
+            open(whole.vehicle(), Optional.of(file));
+        } else if (read instanceof VehicleRead.Refused refused) {
+            trouble.set(refused.text());
+        }
+    }
+
+    private void open(final Vehicle other, final Optional<Path> file) {
+        keeper.follow(file);
+        trouble.set("");
+        checked.set(Optional.empty());
+        chosen.set(Spot.WHOLE);
+        show(History.of(other));
+    }
+
+    /**
+     * Changes the vehicle.
+     *
+     * @param what path of the entry that is changed; changes of one entry are undone together
+     */
+    void change(final String what, final UnaryOperator<Vehicle> how) {
+        show(history.changed(how.apply(now()), what));
+        keeper.keep(now());
+    }
+
+    /** The field that was typed in has been left: the next change is undone by itself. */
+    void settled() {
+        history = history.settled();
+    }
+
+    void undo() {
+        history.undone().ifPresent(this::goTo);
+    }
+
+    void redo() {
+        history.redone().ifPresent(this::goTo);
+    }
+
+    /** Shows the place of the change, so that one sees what was undone. */
+    private void goTo(final History other) {
+        final Optional<Spot> where = Spot.firstOther(now(), other.vehicle());
+        show(other);
+        keeper.keep(now());
+        where.filter(it -> it.isIn(now())).ifPresent(chosen::set);
+    }
+
+    private void show(final History other) {
+        history = other;
+        if (!chosen.get().isIn(other.vehicle())) {
+            chosen.set(Spot.WHOLE);
+        }
+        vehicle.set(other.vehicle());
+        check();
+    }
+
+    /** Checks what is open; of several changes in a row the last one. */
+    private void check() {
+        final long change = changes.incrementAndGet();
+        final Vehicle asked = now();
+        background.run(
+                () ->
+                        change == changes.get()
+                                ? Optional.of(checker.check(asked))
+                                : Optional.<CheckedVehicle>empty(),
+                done -> {
+                    if (done.isPresent() && change == changes.get()) {
+                        checked.set(done);
+                    }
+                });
+    }
+
+    void choose(final Spot spot) {
+        settled();
+        chosen.set(spot);
+    }
+
+    /** Adds a circuit with one load to describe, and goes there. */
+    void addCircuit() {
+        final int count = now().circuits().size();
+        if (count < Vehicle.MOST_CIRCUITS) {
+            final String name = CheckTexts.of("new-circuit", "number", count + 1);
+            change("", it -> it.plus(Circuit.named(name).plus(Load.named(""))));
+            choose(new Spot.OfCircuit(count));
+        }
+    }
+
+    /** Takes a circuit away; undo brings it back. */
+    void removeCircuit(final int index) {
+        chosen.set(Spot.WHOLE);
+        change("", it -> it.without(index));
+    }
+
+    /** Adds a load to describe. */
+    void addLoad(final int circuit) {
+        loads(circuit, loads -> loads.add(Load.named("")));
+    }
+
+    /** Takes a load away; undo brings it back. */
+    void removeLoad(final int circuit, final int load) {
+        loads(circuit, loads -> loads.remove(load));
+    }
+
+    private void loads(final int circuit, final Consumer<List<Load>> how) {
+        final Circuit before = now().circuits().get(circuit);
+        final List<Load> loads = new ArrayList<>(before.loads());
+        how.accept(loads);
+        change("", it -> it.withCircuit(circuit, before.withLoads(loads)));
+    }
+
+    /** The vehicle as typed. */
+    Vehicle now() {
+        return vehicle.get();
+    }
+
+    ReadOnlyObjectProperty<Vehicle> vehicle() {
+        return vehicle.getReadOnlyProperty();
+    }
+
+    /** What the check says; for a moment it may be of the vehicle before the last change. */
+    ReadOnlyObjectProperty<Optional<CheckedVehicle>> checked() {
+        return checked.getReadOnlyProperty();
+    }
+
+    /** The part whose form is shown. */
+    ReadOnlyObjectProperty<Spot> chosen() {
+        return chosen.getReadOnlyProperty();
+    }
+
+    /** Why a file could not be opened; empty where it could. */
+    ReadOnlyStringProperty trouble() {
+        return trouble.getReadOnlyProperty();
+    }
+
+    Keeper keeper() {
+        return keeper;
+    }
+
+    Shelf shelf() {
+        return shelf;
+    }
+
+    /** A circuit as checked; empty while it is not. */
+    Optional<CheckedCircuit> circuit(final int index) {
+        return checked.get()
+                .filter(it -> index < it.circuits().size())
+                .map(it -> it.circuits().get(index));
+    }
+
+    /** The supply or the main fuse as checked; empty for other spots. */
+    Optional<CheckedPart> part(final Spot spot) {
+        return checked.get()
+                .filter(it -> spot.equals(Spot.SUPPLY) || spot.equals(Spot.MAIN))
+                .map(it -> spot.equals(Spot.SUPPLY) ? it.supply() : it.main());
+    }
+
+    /** What there is to say at the fields of a spot. */
+    List<FieldNote> notes(final Spot spot) {
+        return spot instanceof Spot.OfCircuit of
+                ? circuit(of.index()).map(CheckedCircuit::notes).orElse(List.of())
+                : part(spot).map(CheckedPart::notes).orElse(List.of());
+    }
+
+    /** The marks of the builder's own figures of a spot. */
+    List<Mark> marks(final Spot spot) {
+        return spot instanceof Spot.OfCircuit of
+                ? circuit(of.index()).map(CheckedCircuit::marks).orElse(List.of())
+                : part(spot).map(CheckedPart::marks).orElse(List.of());
+    }
+
+    @Override
+    public void close() {
+        keeper.close();
+    }
+}

@@ -1,0 +1,27 @@
+package wireworthy.window.figures;
+
+import java.util.List;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.layout.StackPane;
+
+/** The number line of the fuse between its floor and its ceiling, without handles. */
+public final class FuseNumberLine extends StackPane {
+    /**
+     * @param floor A
+     * @param ceiling A
+     * @param ratings of the series, A, rising
+     * @param fitting those from floor to ceiling
+     */
+    public FuseNumberLine(
+            final double floor,
+            final double ceiling,
+            final List<Double> ratings,
+            final List<Double> fitting) {
+        final FuseBetween.Shown shown =
+                new FuseBetween.Shown(floor, ceiling, ratings, fitting, "", "");
+        final FuseBetweenDrawing drawing =
+                new FuseBetweenDrawing(new SimpleObjectProperty<>(shown));
+        drawing.setAccessibleText(shown.verdict());
+        getChildren().setAll(drawing);
+    }
+}

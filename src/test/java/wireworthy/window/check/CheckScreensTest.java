@@ -1,0 +1,124 @@
+package wireworthy.window.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import javafx.scene.Group;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.CleanupMode;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import wireworthy.record.SettingsFile;
+import wireworthy.record.SettingsKeeper;
+import wireworthy.window.Accessibility;
+import wireworthy.window.Background;
+import wireworthy.window.FxTest;
+import wireworthy.window.MainWindow;
+import wireworthy.window.Screens;
+import wireworthy.window.parts.Styles;
+
+/** Check my sums as pictures, with the Heron; nothing cut off, nothing without a name. */
+@FxTest
+class CheckScreensTest {
+    // Settings are written a little later, on a thread of their own.
+    @TempDir(cleanup = CleanupMode.NEVER)
+    private Path folder;
+
+    /** What is looked at. */
+    enum Screen {
+        BEGIN(VehicleModel::begin),
+        WHOLE(model -> {}),
+        SUPPLY(model -> model.choose(Spot.SUPPLY)),
+        MAIN(model -> model.choose(Spot.MAIN)),
+        SOUND(model -> model.choose(new Spot.OfCircuit(6))),
+        OWN_FIGURE(model -> model.choose(new Spot.OfCircuit(1))),
+        TAP(model -> model.choose(new Spot.OfCircuit(4))),
+        NEW_CIRCUIT(VehicleModel::addCircuit);
+
+        private final Consumer<VehicleModel> way;
+
+        Screen(final Consumer<VehicleModel> way) {
+            this.way = way;
+        }
+
+        String file() {
+            return "check-" + name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void itIsRendered(final Screen screen) {
+        Screens.render(screen.file(), () -> window(screen));
+    }
+
+    @Test
+    void theEndOfACircuitIsRendered() {
+        Screens.render("check-end", () -> scrolled(window(Screen.OWN_FIGURE)));
+    }
+
+    @Test
+    void allThatOpensIsRendered() {
+        Screens.render("check-opened", () -> opened(window(Screen.TAP)));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void nothingIsCutOffOrWithoutAName(final Screen screen) {
+        for (final Screens.Setting setting : Screens.Setting.values()) {
+            final Scene scene = Screens.scene(opened(window(screen)), setting);
+            assertThat(Screens.cutOff(scene.getRoot())).as("%s", setting).isEmpty();
+            assertThat(Accessibility.unlabelled(scene.getRoot())).isEmpty();
+        }
+    }
+
+    private Parent window(final Screen screen) {
+        final CheckPlace place = new CheckPlace(folder.resolve("vehicles"));
+        final SettingsKeeper settings =
+                new SettingsKeeper(new SettingsFile(folder.resolve("settings.json")));
+        final Scene scene =
+                new MainWindow(List.of(place), settings, Background.atOnce()).open().scene();
+        place.model().openExample();
+        screen.way.accept(place.model());
+        final Parent root = scene.getRoot();
+        scene.setRoot(new Group());
+        return root;
+    }
+
+    private static Parent scrolled(final Parent root) {
+        panes(root).forEach(pane -> pane.setVvalue(1));
+        return root;
+    }
+
+    private static Stream<ScrollPane> panes(final Parent root) {
+        return all(root).filter(ScrollPane.class::isInstance).map(ScrollPane.class::cast);
+    }
+
+    private static Parent opened(final Parent root) {
+        all(root)
+                .filter(node -> node.getStyleClass().contains(Styles.DISCLOSURE))
+                .toList()
+                .forEach(line -> ((ToggleButton) line).setSelected(true));
+        return root;
+    }
+
+    /** All that stands in a part, the content of scrolling panes too. */
+    private static Stream<Parent> all(final Parent part) {
+        final Stream<Parent> inside =
+                part instanceof ScrollPane pane
+                        ? Stream.of((Parent) pane.getContent())
+                        : part.getChildrenUnmodifiable().stream()
+                                .filter(Parent.class::isInstance)
+                                .map(Parent.class::cast);
+        return Stream.concat(Stream.of(part), inside.flatMap(CheckScreensTest::all));
+    }
+}
