@@ -13,6 +13,9 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import wireworthy.vehicle.sheet.SheetRead;
+import wireworthy.vehicle.sheet.SheetReader;
+import wireworthy.window.Background;
 import wireworthy.window.Bench;
 import wireworthy.window.Place;
 import wireworthy.window.Shell;
@@ -42,6 +45,8 @@ public final class CheckPlace implements Place, AutoCloseable {
     private final BorderPane place = new BorderPane();
     private Optional<VehicleModel> model = Optional.empty();
     private Refreshing shown = () -> {};
+    private Background background = Background.atOnce();
+    private Saving saving = new Saving(background);
 
     /**
      * @param folder where vehicles are kept
@@ -67,7 +72,9 @@ public final class CheckPlace implements Place, AutoCloseable {
 
     @Override
     public Parent build(final Shell shell) {
-        final VehicleModel open = new VehicleModel(shelf, shell.background());
+        background = shell.background();
+        saving = new Saving(background);
+        final VehicleModel open = new VehicleModel(shelf, background);
         model = Optional.of(open);
         place.setLeft(side(open));
         place.addEventFilter(KeyEvent.KEY_PRESSED, event -> key(event, open));
@@ -87,7 +94,7 @@ public final class CheckPlace implements Place, AutoCloseable {
         final SideList<Spot> list = new SpotList(open).list();
         final VBox side =
                 new VBox(
-                        new VehicleMenu(open, dialogs),
+                        new VehicleMenu(open, dialogs, () -> fromSheet(open)),
                         list,
                         Buttons.plain(CheckTexts.of("add-circuit"), open::addCircuit),
                         trouble(open),
@@ -131,10 +138,39 @@ public final class CheckPlace implements Place, AutoCloseable {
         } else if (spot.equals(Spot.MAIN)) {
             bench(PartForm.main(open), PartResults.main(open));
         } else {
-            final WholePage page = new WholePage(open, new VBox());
+            final WholePage page =
+                    new WholePage(open, new OnPaper(open, saving, dialogs), () -> fromSheet(open));
             shown = page;
             place.setCenter(Pages.scroll(CheckTexts.of("spot.whole"), page));
         }
+    }
+
+    /** Asks for a CSV file and shows what its columns are taken for. */
+    private void fromSheet(final VehicleModel open) {
+        dialogs.open(place.getScene().getWindow(), CheckTexts.of("kind.sheet"), "csv")
+                .ifPresent(file -> readSheet(file, open));
+    }
+
+    /** Shows what the columns of a file are taken for. */
+    void readSheet(final Path file, final VehicleModel open) {
+        background.run(() -> SheetReader.read(file), it -> read(it, open));
+    }
+
+    private void read(final SheetRead read, final VehicleModel open) {
+        if (read instanceof SheetRead.Whole whole) {
+            final ImportModel sheet = new ImportModel(open, whole.sheet());
+            shown = () -> {};
+            place.setCenter(
+                    Pages.scroll(
+                            CheckTexts.of("sheet.title"), new ImportPage(sheet, () -> back(open))));
+        } else if (read instanceof SheetRead.Refused refused) {
+            open.refuse(refused.message() + ". " + refused.remedy() + ".");
+        }
+    }
+
+    private void back(final VehicleModel open) {
+        open.choose(Spot.WHOLE);
+        show(open, Spot.WHOLE);
     }
 
     private void bench(final VBox form, final VBox results) {

@@ -24,7 +24,7 @@ final class CircuitForm extends VBox implements Refreshing {
         getStyleClass().add(Styles.FORM);
         getChildren()
                 .setAll(
-                        new EntryFields(List.of(EntryList.name(model, index))),
+                        EntryFields.wide(EntryList.name(model, index)),
                         Texts.subtitle(CheckTexts.of("loads")),
                         loads,
                         Buttons.row(

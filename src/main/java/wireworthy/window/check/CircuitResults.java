@@ -55,6 +55,8 @@ final class CircuitResults extends VBox implements Refreshing {
                         figures(FIRST),
                         new Disclosure(CheckTexts.of("more-sums"), () -> figures(OTHERS)),
                         new WorkingSection(this::workings),
+                        new Disclosure(
+                                CheckTexts.of("measured"), () -> new MeasuredForm(model, index)),
                         Texts.soft(CheckTexts.of("mind")));
         refresh();
     }

@@ -14,6 +14,7 @@ import wireworthy.working.Names;
  * @param where its path within the spot, such as {@code given.section}
  * @param key of its label among the texts
  * @param quantity what it is read as; empty for free text
+ * @param subject the name of the load it speaks of; empty where it speaks of the spot
  */
 record Entry(
         VehicleModel model,
@@ -21,10 +22,19 @@ record Entry(
         String where,
         String key,
         Optional<Quantity> quantity,
-        Lens<String> lens) {
+        Lens<String> lens,
+        Optional<Lens<String>> subject) {
     /** What stands over the field. */
     String label() {
         return CheckTexts.of("label." + key);
+    }
+
+    /** The label for those who don't see what it stands by. */
+    String spoken() {
+        return subject.map(it -> it.read().apply(model.now()))
+                .filter(name -> !name.isBlank())
+                .map(name -> label() + ", " + name)
+                .orElseGet(this::label);
     }
 
     /** An example, or what is taken where nothing is typed. */

@@ -19,9 +19,10 @@ final class EntryChoice extends VBox implements Refreshing {
         box.setMaxWidth(Double.MAX_VALUE);
         box.getItems().add("");
         box.getItems().addAll(entry.names());
+        under.managedProperty().bind(under.textProperty().isNotEmpty());
         refresh();
         box.valueProperty().addListener((any, before, now) -> entry.type(now == null ? "" : now));
-        getStyleClass().add(Styles.ENTRY);
+        getStyleClass().addAll(Styles.ENTRY, Styles.CHOICE);
         getChildren().setAll(EntryField.label(entry, box), box, under);
     }
 

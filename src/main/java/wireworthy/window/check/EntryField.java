@@ -1,5 +1,6 @@
 package wireworthy.window.check;
 
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -16,8 +17,14 @@ final class EntryField extends VBox implements Refreshing {
         this.entry = entry;
         field.setId(entry.spot().path() + entry.where());
         field.setPromptText(entry.prompt());
-        field.setAccessibleText(entry.label());
+        field.setAccessibleText(entry.spoken());
         under.textProperty().subscribe(field::setAccessibleHelp);
+        // A figure keeps the line, so that the form stays still while one types.
+        under.managedProperty()
+                .bind(
+                        under.textProperty()
+                                .isNotEmpty()
+                                .or(new SimpleBooleanProperty(entry.quantity().isPresent())));
         refresh();
         field.textProperty().subscribe(entry::type);
         field.focusedProperty().subscribe(this::focused);

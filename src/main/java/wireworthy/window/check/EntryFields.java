@@ -12,6 +12,13 @@ final class EntryFields extends FlowPane implements Refreshing {
         getChildren().setAll(entries.stream().map(EntryFields::field).toList());
     }
 
+    /** One entry across the whole form: a name. */
+    static EntryFields wide(final Entry entry) {
+        final EntryFields fields = new EntryFields(List.of(entry));
+        fields.getStyleClass().add(Styles.WIDE);
+        return fields;
+    }
+
     /** The control that fits an entry. */
     static Node field(final Entry entry) {
         return entry.names().isEmpty() ? new EntryField(entry) : new EntryChoice(entry);

@@ -56,7 +56,14 @@ final class EntryList {
 
     /** The name of the vehicle. */
     static Entry vehicleName(final VehicleModel model) {
-        return new Entry(model, Spot.WHOLE, "name", "vehicle", Optional.empty(), Lens.NAME);
+        return new Entry(
+                model,
+                Spot.WHOLE,
+                "name",
+                "vehicle",
+                Optional.empty(),
+                Lens.NAME,
+                Optional.empty());
     }
 
     /** The entries of some quantities. */
@@ -70,7 +77,8 @@ final class EntryList {
                                         "given." + it.id(),
                                         it.id(),
                                         Optional.of(it),
-                                        Lens.given(part, it)))
+                                        Lens.given(part, it),
+                                        Optional.empty()))
                 .toList();
     }
 
@@ -91,7 +99,8 @@ final class EntryList {
                 "answers." + quantity.id(),
                 "own",
                 Optional.of(quantity),
-                Lens.own(part, quantity));
+                Lens.own(part, quantity),
+                Optional.empty());
     }
 
     /** Name, colour and what it never runs with, of a circuit. */
@@ -125,7 +134,13 @@ final class EntryList {
             final String key,
             final Lens<String> lens) {
         return new Entry(
-                model, new Spot.OfCircuit(circuit), key, "circuit." + key, Optional.empty(), lens);
+                model,
+                new Spot.OfCircuit(circuit),
+                key,
+                "circuit." + key,
+                Optional.empty(),
+                lens,
+                Optional.empty());
     }
 
     /** The name of a load. */
@@ -136,7 +151,12 @@ final class EntryList {
                 path(model, circuit, load) + "name",
                 "load.name",
                 Optional.empty(),
-                Lens.load(circuit, load).then(Load::name, Load::renamed));
+                name(circuit, load),
+                Optional.empty());
+    }
+
+    private static Lens<String> name(final int circuit, final int load) {
+        return Lens.load(circuit, load).then(Load::name, Load::renamed);
     }
 
     /** An entry of a load. */
@@ -148,7 +168,8 @@ final class EntryList {
                 path(model, circuit, load) + entry.key(),
                 "load." + entry.key(),
                 Optional.of(entry.quantity()),
-                Lens.entry(Lens.load(circuit, load), entry));
+                Lens.entry(Lens.load(circuit, load), entry),
+                Optional.of(name(circuit, load)));
     }
 
     private static String path(final VehicleModel model, final int circuit, final int load) {

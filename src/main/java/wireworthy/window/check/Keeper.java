@@ -31,7 +31,7 @@ final class Keeper implements AutoCloseable {
         file = other;
         saver = other.map(it -> new VehicleSaver(it, new Hearing(it)));
         other.ifPresent(shelf::opened);
-        say(other.map(it -> CheckTexts.of("kept-in", "file", it)).orElse(""), false);
+        say(other.map(it -> kept(it)).orElse(""), false);
     }
 
     /** Keeps a change; a vehicle that has no file yet gets one. */
@@ -40,6 +40,11 @@ final class Keeper implements AutoCloseable {
             follow(Optional.of(shelf.fresh(vehicle.name())));
         }
         saver.ifPresent(it -> it.save(vehicle));
+    }
+
+    /** Says something of a vehicle that has no file yet. */
+    void tell(final String text) {
+        say(text, false);
     }
 
     /** The file of the vehicle; empty before its first change. */
@@ -55,6 +60,10 @@ final class Keeper implements AutoCloseable {
     /** Whether the last change could not be written. */
     ReadOnlyBooleanProperty failing() {
         return failing.getReadOnlyProperty();
+    }
+
+    private static String kept(final Path path) {
+        return CheckTexts.of("kept-in", "file", String.valueOf(path.getFileName()));
     }
 
     /** Writes what is not written yet. */
@@ -79,7 +88,7 @@ final class Keeper implements AutoCloseable {
 
         @Override
         public void saved() {
-            tell(CheckTexts.of("kept-in", "file", path), false);
+            tell(kept(path), false);
         }
 
         @Override

@@ -1,7 +1,6 @@
 package wireworthy.window.check;
 
 import java.util.List;
-import java.util.stream.Stream;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import wireworthy.vehicle.LoadEntry;
@@ -11,32 +10,29 @@ import wireworthy.window.parts.Styles;
 /** The form of one load of a circuit. */
 final class LoadForm extends VBox {
     LoadForm(final VehicleModel model, final int circuit, final int load) {
-        final List<Entry> first =
-                Stream.concat(
-                                Stream.of(EntryList.loadName(model, circuit, load)),
-                                entries(model, circuit, load, EntryList.DRAW))
-                        .toList();
         final Disclosure more =
                 new Disclosure(
                         CheckTexts.of("more-of-load"),
-                        () -> new EntryFields(more(model, circuit, load)));
+                        () ->
+                                new EntryFields(
+                                        entries(model, circuit, load, EntryList.MORE_OF_LOAD)));
         getStyleClass().addAll(Styles.TIGHT, Styles.LOAD_FORM);
-        getChildren().setAll(new EntryFields(first), more);
+        getChildren()
+                .setAll(
+                        EntryFields.wide(EntryList.loadName(model, circuit, load)),
+                        new EntryFields(entries(model, circuit, load, EntryList.DRAW)),
+                        more);
         if (model.now().circuits().get(circuit).loads().size() > 1) {
             getChildren().add(remove(model, circuit, load));
         }
     }
 
-    private static List<Entry> more(final VehicleModel model, final int circuit, final int load) {
-        return entries(model, circuit, load, EntryList.MORE_OF_LOAD).toList();
-    }
-
-    private static Stream<Entry> entries(
+    private static List<Entry> entries(
             final VehicleModel model,
             final int circuit,
             final int load,
             final List<LoadEntry> wanted) {
-        return wanted.stream().map(entry -> EntryList.ofLoad(model, circuit, load, entry));
+        return wanted.stream().map(entry -> EntryList.ofLoad(model, circuit, load, entry)).toList();
     }
 
     private static Button remove(final VehicleModel model, final int circuit, final int load) {

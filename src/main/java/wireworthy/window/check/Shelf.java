@@ -35,17 +35,21 @@ final class Shelf {
 
     /** A file of its own for a vehicle of this name. */
     Path fresh(final String name) {
+        return IntStream.iterate(1, i -> i + 1)
+                .mapToObj(i -> named(name, (i == 1 ? "" : "-" + i) + ".json"))
+                .filter(it -> !Files.exists(it))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** A file named after a vehicle, whether it is there or not. */
+    Path named(final String name, final String ending) {
         final String plain =
                 name.toLowerCase(Locale.ROOT)
                         .replaceAll("[^\\p{L}\\p{N}]+", "-")
                         .replaceAll("^-|-$", "");
         final String stem = plain.substring(0, Math.min(plain.length(), LONGEST_NAME));
-        final String base = stem.isEmpty() ? "vehicle" : stem;
-        return IntStream.iterate(1, i -> i + 1)
-                .mapToObj(i -> folder.resolve(base + (i == 1 ? "" : "-" + i) + ".json"))
-                .filter(it -> !Files.exists(it))
-                .findFirst()
-                .orElseThrow();
+        return folder.resolve((stem.isEmpty() ? "vehicle" : stem) + ending);
     }
 
     /** The files open lately that are still there, the latest first. */

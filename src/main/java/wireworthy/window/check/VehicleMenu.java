@@ -10,11 +10,13 @@ import javafx.scene.control.SeparatorMenuItem;
 final class VehicleMenu extends MenuButton {
     private final VehicleModel model;
     private final Dialogs dialogs;
+    private final Runnable fromSheet;
 
-    VehicleMenu(final VehicleModel model, final Dialogs dialogs) {
+    VehicleMenu(final VehicleModel model, final Dialogs dialogs, final Runnable fromSheet) {
         super(CheckTexts.of("menu"));
         this.model = model;
         this.dialogs = dialogs;
+        this.fromSheet = fromSheet;
         setId("vehicle-menu");
         setAccessibleText(CheckTexts.of("menu.read"));
         setMaxWidth(Double.MAX_VALUE);
@@ -27,7 +29,8 @@ final class VehicleMenu extends MenuButton {
                 .setAll(
                         item("menu.new", model::begin),
                         item("menu.open", this::open),
-                        item("menu.example", model::openExample));
+                        item("menu.example", model::openExample),
+                        item("sheet.open", fromSheet));
         final List<Path> recent = model.shelf().recent();
         if (!recent.isEmpty()) {
             getItems().add(new SeparatorMenuItem());

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -63,6 +64,7 @@ final class VehicleModel implements AutoCloseable {
     /** Opens the example; what is changed of it is kept as a copy. */
     void openExample() {
         open(Heron.vehicle(), Optional.empty());
+        keeper.tell(CheckTexts.of("example"));
     }
 
     /** Opens a file; one that can't be read is left as it is, and said. */
@@ -74,8 +76,13 @@ final class VehicleModel implements AutoCloseable {
         if (read instanceof VehicleRead.Whole whole) {
             open(whole.vehicle(), Optional.of(file));
         } else if (read instanceof VehicleRead.Refused refused) {
-            trouble.set(refused.text());
+            refuse(refused.text());
         }
+    }
+
+    /** Says that a file could not be read. */
+    void refuse(final String why) {
+        trouble.set(why);
     }
 
     private void open(final Vehicle other, final Optional<Path> file) {
@@ -192,6 +199,12 @@ final class VehicleModel implements AutoCloseable {
     /** What the check says; for a moment it may be of the vehicle before the last change. */
     ReadOnlyObjectProperty<Optional<CheckedVehicle>> checked() {
         return checked.getReadOnlyProperty();
+    }
+
+    /** The check of what is typed now, to be done away from the window's thread. */
+    Supplier<CheckedVehicle> checking() {
+        final Vehicle asked = now();
+        return () -> checker.check(asked);
     }
 
     /** The part whose form is shown. */

@@ -11,14 +11,17 @@ public final class FuseNumberLine extends StackPane {
      * @param ceiling A
      * @param ratings of the series, A, rising
      * @param fitting those from floor to ceiling
+     * @param floorFrom what the floor is for, under it; as {@code ceilingFrom} under the ceiling
      */
     public FuseNumberLine(
             final double floor,
             final double ceiling,
             final List<Double> ratings,
-            final List<Double> fitting) {
+            final List<Double> fitting,
+            final String floorFrom,
+            final String ceilingFrom) {
         final FuseBetween.Shown shown =
-                new FuseBetween.Shown(floor, ceiling, ratings, fitting, "", "");
+                new FuseBetween.Shown(floor, ceiling, ratings, fitting, floorFrom, ceilingFrom);
         final FuseBetweenDrawing drawing =
                 new FuseBetweenDrawing(new SimpleObjectProperty<>(shown));
         drawing.setAccessibleText(shown.verdict());

@@ -2,19 +2,13 @@ package wireworthy.window.parts;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.AccessibleRole;
-import javafx.scene.Group;
 import javafx.scene.Node;
-import javafx.scene.layout.Pane;
-import javafx.scene.shape.Line;
-import javafx.scene.text.Text;
-import javafx.scene.transform.Scale;
 
 /**
  * A circuit drawn with its labels: supply, fuse, cable out and back, load. Sized by the text, so
  * that it grows with it; the same is said in words to those who don't see it.
  */
-public final class CircuitDrawing extends Pane {
+public final class CircuitDrawing extends ScaledDrawing {
     /** What stands at the far end. */
     public enum Load {
         LAMP,
@@ -43,42 +37,20 @@ public final class CircuitDrawing extends Pane {
     private static final double BOTTOM = 6.6;
     private static final double MIDDLE = (TOP + BOTTOM) / 2;
 
-    /** Drawn at this size of text and scaled to the one in use, so that lines scale with it. */
-    private static final double EM = 17;
-
     private final Load load;
     private final Labels labels;
-    private final Scale scale = new Scale(1, 1);
-    private final Text ruler = new Text("M");
 
     public CircuitDrawing(final Load load, final Labels labels) {
+        super(WIDE, HIGH);
         this.load = load;
         this.labels = labels;
-        getStyleClass().add(Styles.DRAWING);
-        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setAccessibleText(inWords());
-        ruler.setVisible(false);
-        final Group drawn = new Group(conductors());
-        drawn.getChildren().addAll(Symbols.battery(at(LEFT), at(MIDDLE), EM));
-        drawn.getChildren().addAll(Symbols.fuse(at(LEFT + 3.6), at(TOP), EM));
-        drawn.getChildren().addAll(loads());
-        drawn.getChildren().addAll(texts());
-        drawn.getTransforms().add(scale);
-        drawn.setManaged(false);
-        getChildren().setAll(ruler, drawn);
-        ruler.fontProperty().subscribe(font -> size(font.getSize()));
-    }
-
-    private void size(final double em) {
-        scale.setX(em / EM);
-        scale.setY(em / EM);
-        setMinSize(WIDE * em, HIGH * em);
-        setPrefSize(WIDE * em, HIGH * em);
-        setMaxSize(WIDE * em, HIGH * em);
-    }
-
-    private static double at(final double ems) {
-        return ems * EM;
+        final List<Node> parts = new ArrayList<>(conductors());
+        parts.addAll(Symbols.battery(at(LEFT), at(MIDDLE), EM));
+        parts.addAll(Symbols.fuse(at(LEFT + 3.6), at(TOP), EM));
+        parts.addAll(loads());
+        parts.addAll(texts());
+        draw(parts);
     }
 
     private List<Node> conductors() {
@@ -123,48 +95,20 @@ public final class CircuitDrawing extends Pane {
         texts.add(text("fuse", LEFT + 2.8, TOP - 0.9));
         texts.add(text(labels.cable, LEFT + 6, TOP - 0.9));
         if (!labels.length.isEmpty()) {
-            texts.add(measure(LEFT + 2.4, MIDDLE - 0.6, endOfMeasure()));
+            texts.add(measure());
             texts.add(text(labels.length, LEFT + 4.5, MIDDLE + 0.7));
         }
         texts.add(text(labels.load, loadX(), BOTTOM + 1.5));
         return texts;
     }
 
-    private double endOfMeasure() {
-        return load == Load.SEVERAL ? RIGHT - 5.6 : RIGHT - 1.6;
+    private Node measure() {
+        final double end = load == Load.SEVERAL ? RIGHT - 5.6 : RIGHT - 1.6;
+        return line(LEFT + 2.4, MIDDLE - 0.6, end, MIDDLE - 0.6, Styles.MEASURE);
     }
 
     private double loadX() {
         return Math.max(LEFT, Math.min(RIGHT - 2, WIDE - 0.55 * labels.load.length() - 0.2));
-    }
-
-    private Node measure(final double x, final double y, final double to) {
-        final Line line = new Line(at(x), at(y), at(to), at(y));
-        line.getStyleClass().add(Styles.MEASURE);
-        return line;
-    }
-
-    private Node text(final String words, final double x, final double y) {
-        final Text text = new Text(words);
-        text.getStyleClass().add(Styles.DRAWING_TEXT);
-        text.setX(at(x));
-        text.setY(at(y));
-        return text;
-    }
-
-    private Node lead(final double x1, final double y1, final double x2, final double y2) {
-        return line(x1, y1, x2, y2, Styles.SYMBOL);
-    }
-
-    private Node copper(final double x1, final double y1, final double x2, final double y2) {
-        return line(x1, y1, x2, y2, Styles.CONDUCTOR);
-    }
-
-    private Node line(
-            final double x1, final double y1, final double x2, final double y2, String style) {
-        final Line line = new Line(at(x1), at(y1), at(x2), at(y2));
-        line.getStyleClass().add(style);
-        return line;
     }
 
     private String inWords() {

@@ -155,6 +155,10 @@ public final class Styles {
     public static final String OWN_FIGURES = "own-figures";
     public static final String OWN_FIGURE = "own-figure";
     public static final String SAYING = "saying";
+    public static final String CHOICE = "choice";
+    public static final String WIDE = "wide";
+    public static final String WHERE = "where";
+    public static final String COLUMN_ROW = "column-row";
 
     private Styles() {}
 }

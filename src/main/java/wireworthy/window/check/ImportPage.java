@@ -1,0 +1,153 @@
+package wireworthy.window.check;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import wireworthy.vehicle.Circuit;
+import wireworthy.vehicle.sheet.Column;
+import wireworthy.vehicle.sheet.RowOutcome;
+import wireworthy.vehicle.sheet.SheetImport;
+import wireworthy.vehicle.sheet.Target;
+import wireworthy.window.parts.Buttons;
+import wireworthy.window.parts.Notice;
+import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
+import wireworthy.window.parts.Verdict;
+
+/** A spreadsheet before it is taken in: each column with what it is taken for, then the rows. */
+final class ImportPage extends VBox {
+    private static final int MOST_SHOWN = 200;
+
+    private final ImportModel model;
+    private final VBox columns = new VBox();
+    private final VBox outcome = new VBox();
+
+    /**
+     * @param done goes back, whether it was taken in or not
+     */
+    ImportPage(final ImportModel model, final Runnable done) {
+        this.model = model;
+        columns.getStyleClass().add(Styles.TIGHT);
+        outcome.getStyleClass().add(Styles.TIGHT);
+        getStyleClass().addAll(Styles.PAGE, Styles.WHOLE);
+        getChildren()
+                .setAll(
+                        Texts.title(CheckTexts.of("sheet.title")),
+                        Texts.paragraph(CheckTexts.of("sheet.what")),
+                        columns,
+                        outcome,
+                        Buttons.row(
+                                Buttons.main(
+                                        CheckTexts.of("sheet.take"),
+                                        () -> {
+                                            model.takeIn();
+                                            done.run();
+                                        }),
+                                Buttons.plain(CheckTexts.of("sheet.leave"), done)));
+        columns.getChildren()
+                .setAll(model.columns().stream().map(it -> new ColumnRow(it.index())).toList());
+        model.result().subscribe(this::show);
+    }
+
+    private void show(final SheetImport result) {
+        columns.getChildren().forEach(row -> ((ColumnRow) row).refresh());
+        outcome.getChildren()
+                .setAll(
+                        Texts.subtitle(CheckTexts.of("sheet.outcome")),
+                        Texts.paragraph(model.summary()),
+                        Texts.paragraph(circuits(result.circuits())));
+        if (!model.tooMany().isEmpty()) {
+            outcome.getChildren().add(new Notice(Verdict.CAUTION, model.tooMany()));
+        }
+        if (!result.troubles().isEmpty()) {
+            outcome.getChildren().add(new Notice(Verdict.CAUTION, troubles(result.troubles())));
+        }
+    }
+
+    private static String circuits(final List<Circuit> circuits) {
+        return circuits.stream().map(Circuit::name).collect(Collectors.joining(" · "));
+    }
+
+    private static Node troubles(final List<RowOutcome> rows) {
+        final VBox list = new VBox(Texts.strong(CheckTexts.of("sheet.troubles")));
+        rows.stream().limit(MOST_SHOWN).map(ImportPage::text).forEach(list.getChildren()::add);
+        if (rows.size() > MOST_SHOWN) {
+            list.getChildren()
+                    .add(
+                            Texts.paragraph(
+                                    CheckTexts.of(
+                                            "sheet.more", "count", rows.size() - MOST_SHOWN)));
+        }
+        list.getStyleClass().add(Styles.SAYING);
+        return list;
+    }
+
+    private static Label text(final RowOutcome row) {
+        final String key =
+                row.kind() == RowOutcome.Kind.LEFT_OUT ? "sheet.left-out" : "sheet.in-part";
+        return Texts.paragraph(CheckTexts.of(key, "line", row.line(), "reason", row.reason()));
+    }
+
+    /** One column: its heading, an example, what it is taken for. */
+    private final class ColumnRow extends VBox {
+        private final int index;
+        private final ComboBox<Target> target = new ComboBox<>();
+        private final Label understood = Texts.soft("");
+
+        ColumnRow(final int index) {
+            this.index = index;
+            final Column column = column();
+            final String heading =
+                    column.heading().isBlank()
+                            ? CheckTexts.of("sheet.column", "number", index + 1)
+                            : column.heading();
+            final Label name =
+                    Texts.paragraph(
+                            CheckTexts.of(
+                                    "sheet.heading",
+                                    "heading",
+                                    heading,
+                                    "example",
+                                    model.example(column)));
+            target.setAccessibleText(CheckTexts.of("sheet.taken-for", "heading", heading));
+            target.setConverter(new Named());
+            target.getItems().setAll(ImportModel.targets());
+            target.setValue(column.target());
+            target.valueProperty().addListener((any, before, now) -> take(now));
+            understood.getStyleClass().add(Styles.SMALL);
+            getStyleClass().add(Styles.COLUMN_ROW);
+            getChildren().setAll(name, target, understood);
+        }
+
+        private Column column() {
+            return model.columns().get(index);
+        }
+
+        private void take(final Target now) {
+            if (!column().target().equals(now)) {
+                model.take(index, now);
+            }
+        }
+
+        void refresh() {
+            target.setValue(column().target());
+            understood.setText(CheckTexts.of("sheet.understood", "text", column().text()));
+        }
+    }
+
+    private static final class Named extends StringConverter<Target> {
+        @Override
+        public String toString(final Target target) {
+            return target.words();
+        }
+
+        @Override
+        public Target fromString(final String text) {
+            return Target.Word.NOTHING;
+        }
+    }
+}

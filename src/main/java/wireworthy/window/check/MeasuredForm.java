@@ -1,0 +1,76 @@
+package wireworthy.window.check;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+import wireworthy.rules.Dimension;
+import wireworthy.rules.FigureText;
+import wireworthy.vehicle.LoadEntry;
+import wireworthy.vehicle.check.CheckedLoad;
+import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
+
+/** Once the circuit is built: the volts measured at each load, beside those predicted. */
+final class MeasuredForm extends VBox implements Refreshing {
+    private final VehicleModel model;
+    private final int index;
+
+    MeasuredForm(final VehicleModel model, final int index) {
+        this.model = model;
+        this.index = index;
+        getStyleClass().add(Styles.TIGHT);
+        refresh();
+    }
+
+    @Override
+    public void refresh() {
+        final int count = model.now().circuits().get(index).loads().size();
+        if (getChildren().size() != count + 1) {
+            getChildren().setAll(Texts.soft(CheckTexts.of("measured.what")));
+            IntStream.range(0, count).mapToObj(Row::new).forEach(getChildren()::add);
+        }
+        getChildren().forEach(row -> Refresh.all(List.of(row)));
+    }
+
+    /** One load. */
+    private final class Row extends VBox implements Refreshing {
+        private final int load;
+        private final EntryField field;
+        private final Redrawn<Optional<CheckedLoad>> said = new Redrawn<>(Row::say);
+
+        Row(final int load) {
+            this.load = load;
+            field = new EntryField(EntryList.ofLoad(model, index, load, LoadEntry.MEASURED));
+            getStyleClass().add(Styles.TIGHT);
+            getChildren().setAll(said, field);
+        }
+
+        @Override
+        public void refresh() {
+            field.refresh();
+            said.show(
+                    model.circuit(index)
+                            .filter(it -> load < it.loads().size())
+                            .map(it -> it.loads().get(load)));
+        }
+
+        private static List<Node> say(final Optional<CheckedLoad> load) {
+            return load.map(Row::text)
+                    .map(Texts::paragraph)
+                    .<List<Node>>map(List::of)
+                    .orElse(List.of());
+        }
+
+        private static String text(final CheckedLoad load) {
+            final String predicted =
+                    load.predicted().isPresent()
+                            ? FigureText.of(load.predicted().getAsDouble(), Dimension.VOLTAGE)
+                            : CheckTexts.of("not-yet");
+            final String first =
+                    CheckTexts.of("measured.load", "load", load.name(), "volts", predicted);
+            return Texts.kept(load.measured().map(it -> first + " " + it.text()).orElse(first));
+        }
+    }
+}
