@@ -3,6 +3,7 @@ package wireworthy.window.check;
 import java.util.List;
 import java.util.stream.IntStream;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import wireworthy.vehicle.Circuit;
 import wireworthy.window.parts.Buttons;
@@ -15,6 +16,7 @@ final class CircuitForm extends VBox implements Refreshing {
     private final int index;
     private final VBox loads = new VBox();
     private final EntryList entries;
+    private final Button addLoad = Buttons.plain(CheckTexts.of("add-load"), this::addLoad);
 
     CircuitForm(final VehicleModel model, final int index) {
         this.model = model;
@@ -52,6 +54,26 @@ final class CircuitForm extends VBox implements Refreshing {
                                 EntryList.neverWith(model, index))));
     }
 
+    private void addLoad() {
+        model.addLoad(index);
+        final int last = loads.getChildren().size() - 1;
+        focusField(loads.getChildren().get(last));
+    }
+
+    /** The button pressed is gone; the keyboard goes on from the next one. */
+    private void removed() {
+        addLoad.requestFocus();
+    }
+
+    /** Puts the keyboard into the first field. */
+    void focus() {
+        focusField(this);
+    }
+
+    private static void focusField(final Node form) {
+        form.lookupAll(".text-field").stream().findFirst().ifPresent(Node::requestFocus);
+    }
+
     private Circuit circuit() {
         return model.now().circuits().get(index);
     }
@@ -63,7 +85,8 @@ final class CircuitForm extends VBox implements Refreshing {
             loads.getChildren()
                     .setAll(
                             IntStream.range(0, count)
-                                    .mapToObj(load -> new LoadForm(model, index, load))
+                                    .mapToObj(
+                                            load -> new LoadForm(model, index, load, this::removed))
                                     .toList());
         }
         Refresh.all(getChildren());

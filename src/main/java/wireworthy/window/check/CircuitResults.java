@@ -65,11 +65,12 @@ final class CircuitResults extends VBox implements Refreshing {
         return new OwnFigures(
                 EntryList.circuit(model, index),
                 quantities,
-                it -> model.circuit(index).flatMap(circuit -> circuit.found(it)));
+                it -> model.checking().circuit(index).flatMap(circuit -> circuit.found(it)));
     }
 
     private Workings workings() {
-        return model.circuit(index)
+        return model.checking()
+                .circuit(index)
                 .map(it -> new Workings(it.working(), it.assumed()))
                 .orElse(Workings.NONE);
     }
@@ -84,7 +85,7 @@ final class CircuitResults extends VBox implements Refreshing {
     @Override
     public void refresh() {
         final Consumer<CheckedCircuit> showing = this::show;
-        model.circuit(index).ifPresent(showing);
+        model.checking().circuit(index).ifPresent(showing);
         Refresh.all(getChildren());
     }
 }

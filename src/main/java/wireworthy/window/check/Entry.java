@@ -80,7 +80,9 @@ record Entry(
     }
 
     private Optional<FieldNote> note() {
-        return model.notes(spot).stream().filter(it -> it.where().equals(where)).findFirst();
+        return model.checking().notes(spot).stream()
+                .filter(it -> it.where().equals(where))
+                .findFirst();
     }
 
     /** The names it can hold; none where it is typed. */
@@ -90,7 +92,7 @@ record Entry(
 
     /** The mark of it as an own figure; empty where there is none or it can't be marked. */
     Optional<Mark> mark() {
-        return model.marks(spot).stream()
+        return model.checking().marks(spot).stream()
                 .filter(mark -> quantity.equals(Optional.of(mark.ref().quantity())))
                 .findFirst();
     }

@@ -1,7 +1,7 @@
 package wireworthy.window.check;
 
 import javafx.beans.property.SimpleBooleanProperty;
-import javafx.scene.control.Control;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.VBox;
@@ -17,7 +17,6 @@ final class EntryField extends VBox implements Refreshing {
         this.entry = entry;
         field.setId(entry.spot().path() + entry.where());
         field.setPromptText(entry.prompt());
-        field.setAccessibleText(entry.spoken());
         under.textProperty().subscribe(field::setAccessibleHelp);
         // A figure keeps the line, so that the form stays still while one types.
         under.managedProperty()
@@ -32,7 +31,7 @@ final class EntryField extends VBox implements Refreshing {
         getChildren().setAll(label(entry, field), field, under);
     }
 
-    static Label label(final Entry entry, final Control field) {
+    static Label label(final Entry entry, final Node field) {
         final Label label = new Label(entry.label());
         label.getStyleClass().add(Styles.ENTRY_LABEL);
         label.setWrapText(true);
@@ -54,6 +53,7 @@ final class EntryField extends VBox implements Refreshing {
         if (!field.getText().equals(entry.text())) {
             field.setText(entry.text());
         }
+        field.setAccessibleText(entry.spoken());
         under.say(entry.under(), entry.troubled() && !field.isFocused());
     }
 }

@@ -3,10 +3,8 @@ package wireworthy.window.check;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
-import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.vehicle.VehicleSaver;
 import wireworthy.window.Background;
@@ -15,8 +13,7 @@ import wireworthy.window.Background;
 final class Keeper implements AutoCloseable {
     private final Shelf shelf;
     private final Background background;
-    private final ReadOnlyStringWrapper saying = new ReadOnlyStringWrapper("");
-    private final ReadOnlyBooleanWrapper failing = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyObjectWrapper<Said> said = new ReadOnlyObjectWrapper<>(Said.NOTHING);
     private Optional<Path> file = Optional.empty();
     private Optional<VehicleSaver> saver = Optional.empty();
 
@@ -52,14 +49,9 @@ final class Keeper implements AutoCloseable {
         return file;
     }
 
-    /** Where it is kept, or why it is not; empty before its first change. */
-    ReadOnlyStringProperty saying() {
-        return saying.getReadOnlyProperty();
-    }
-
-    /** Whether the last change could not be written. */
-    ReadOnlyBooleanProperty failing() {
-        return failing.getReadOnlyProperty();
+    /** Where it is kept, or why it is not; nothing before its first change. */
+    ReadOnlyObjectProperty<Said> said() {
+        return said.getReadOnlyProperty();
     }
 
     private static String kept(final Path path) {
@@ -74,8 +66,7 @@ final class Keeper implements AutoCloseable {
     }
 
     private void say(final String text, final boolean trouble) {
-        saying.set(text);
-        failing.set(trouble);
+        said.set(new Said(text, trouble));
     }
 
     /** Hears from the saver's thread and tells the window's. */

@@ -9,7 +9,10 @@ import wireworthy.window.parts.Styles;
 
 /** The form of one load of a circuit. */
 final class LoadForm extends VBox {
-    LoadForm(final VehicleModel model, final int circuit, final int load) {
+    /**
+     * @param removed what is done once it has been taken away
+     */
+    LoadForm(final VehicleModel model, final int circuit, final int load, final Runnable removed) {
         final Disclosure more =
                 new Disclosure(
                         CheckTexts.of("more-of-load"),
@@ -23,7 +26,7 @@ final class LoadForm extends VBox {
                         new EntryFields(entries(model, circuit, load, EntryList.DRAW)),
                         more);
         if (model.now().circuits().get(circuit).loads().size() > 1) {
-            getChildren().add(remove(model, circuit, load));
+            getChildren().add(remove(model, circuit, load, removed));
         }
     }
 
@@ -35,10 +38,16 @@ final class LoadForm extends VBox {
         return wanted.stream().map(entry -> EntryList.ofLoad(model, circuit, load, entry)).toList();
     }
 
-    private static Button remove(final VehicleModel model, final int circuit, final int load) {
+    private static Button remove(
+            final VehicleModel model, final int circuit, final int load, final Runnable removed) {
         final String name = EntryList.loadName(model, circuit, load).text();
         final Button button =
-                Buttons.plain(CheckTexts.of("remove-load"), () -> model.removeLoad(circuit, load));
+                Buttons.plain(
+                        CheckTexts.of("remove-load"),
+                        () -> {
+                            model.removeLoad(circuit, load);
+                            removed.run();
+                        });
         button.setAccessibleText(CheckTexts.of("remove-load.read", "name", name));
         button.getStyleClass().add(Styles.SMALL);
         return button;

@@ -51,7 +51,8 @@ final class MeasuredForm extends VBox implements Refreshing {
         public void refresh() {
             field.refresh();
             said.show(
-                    model.circuit(index)
+                    model.checking()
+                            .circuit(index)
                             .filter(it -> load < it.loads().size())
                             .map(it -> it.loads().get(load)));
         }

@@ -46,7 +46,7 @@ final class OnPaper extends VBox {
 
     private void schedule() {
         final PaperSize chosen = size.getValue();
-        final Supplier<CheckedVehicle> checked = model.checking();
+        final Supplier<CheckedVehicle> checked = model.checking().later(model.now());
         save("kind.schedule", ".pdf", () -> Schedule.pdf(checked.get(), chosen));
     }
 

@@ -59,7 +59,7 @@ final class PartResults extends VBox implements Refreshing {
                         new OwnFigures(
                                 entries,
                                 quantities,
-                                it -> model.part(spot).flatMap(part -> part.found(it))),
+                                it -> model.checking().part(spot).flatMap(part -> part.found(it))),
                         new WorkingSection(this::workings),
                         Texts.soft(CheckTexts.of("mind.battery")));
         refresh();
@@ -74,7 +74,8 @@ final class PartResults extends VBox implements Refreshing {
     }
 
     private Workings workings() {
-        return model.part(spot)
+        return model.checking()
+                .part(spot)
                 .map(it -> new Workings(it.working(), it.assumed()))
                 .orElse(Workings.NONE);
     }
@@ -82,7 +83,7 @@ final class PartResults extends VBox implements Refreshing {
     private void show(final CheckedPart part) {
         state.show(State.of(part));
         cautions.show(part.cautions());
-        final Optional<CheckedVehicle> checked = model.checked().get();
+        final Optional<CheckedVehicle> checked = model.checking().done().get();
         if (spot.equals(Spot.MAIN)) {
             checked.map(CheckedVehicle::mainFuse).ifPresent(fuse::show);
         }
@@ -90,7 +91,7 @@ final class PartResults extends VBox implements Refreshing {
 
     @Override
     public void refresh() {
-        model.part(spot).ifPresent(this::show);
+        model.checking().part(spot).ifPresent(this::show);
         Refresh.all(getChildren());
     }
 }

@@ -10,16 +10,6 @@ import wireworthy.window.Background;
 
 /** Writes a file one asked for, away from the window's thread, and says where it lies. */
 final class Saving {
-    /**
-     * What is said of it.
-     *
-     * @param text empty before the first file
-     * @param trouble whether it could not be written
-     */
-    record Said(String text, boolean trouble) {
-        static final Said NOTHING = new Said("", false);
-    }
-
     private final Background background;
     private final ReadOnlyObjectWrapper<Said> said = new ReadOnlyObjectWrapper<>(Said.NOTHING);
 

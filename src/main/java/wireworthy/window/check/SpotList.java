@@ -14,10 +14,11 @@ final class SpotList {
         this.model = model;
         list = new SideList<>(CheckTexts.of("parts"), this::title, this::note, model::choose);
         model.vehicle().subscribe(this::fill);
-        model.checked().subscribe(any -> list.refresh());
+        model.checking().done().subscribe(any -> list.refresh());
         model.chosen().subscribe(this::select);
     }
 
+    /** The list as a control. */
     SideList<Spot> list() {
         return list;
     }
@@ -51,9 +52,6 @@ final class SpotList {
     }
 
     private String note(final Spot spot) {
-        if (spot instanceof Spot.OfCircuit of) {
-            return model.circuit(of.index()).map(State::of).map(State::text).orElse("");
-        }
-        return model.part(spot).map(State::of).map(State::text).orElse("");
+        return model.checking().state(spot).map(State::text).orElse("");
     }
 }

@@ -4,15 +4,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import wireworthy.marking.Mark;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Heron;
 import wireworthy.vehicle.History;
@@ -20,23 +17,15 @@ import wireworthy.vehicle.Load;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.vehicle.VehicleFile;
 import wireworthy.vehicle.VehicleRead;
-import wireworthy.vehicle.check.CheckedCircuit;
-import wireworthy.vehicle.check.CheckedPart;
-import wireworthy.vehicle.check.CheckedVehicle;
-import wireworthy.vehicle.check.FieldNote;
-import wireworthy.vehicle.check.VehicleChecker;
 import wireworthy.window.Background;
 
 /** The vehicle that is open: what is typed, checked and kept at each change. No control. */
 final class VehicleModel implements AutoCloseable {
-    private final VehicleChecker checker = new VehicleChecker();
-    private final AtomicLong changes = new AtomicLong();
     private final Shelf shelf;
     private final Background background;
+    private final Checking checking;
     private final Keeper keeper;
     private final ReadOnlyObjectWrapper<Vehicle> vehicle;
-    private final ReadOnlyObjectWrapper<Optional<CheckedVehicle>> checked =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Spot> chosen = new ReadOnlyObjectWrapper<>(Spot.WHOLE);
     private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
     private History history;
@@ -45,10 +34,11 @@ final class VehicleModel implements AutoCloseable {
     VehicleModel(final Shelf shelf, final Background background) {
         this.shelf = shelf;
         this.background = background;
+        checking = new Checking(background);
         keeper = new Keeper(shelf, background);
         history = History.of(Vehicle.named(CheckTexts.of("new-name")));
         vehicle = new ReadOnlyObjectWrapper<>(history.vehicle());
-        check();
+        checking.check(now());
     }
 
     /** Opens the vehicle that was open last, where there is one. */
@@ -88,7 +78,7 @@ final class VehicleModel implements AutoCloseable {
     private void open(final Vehicle other, final Optional<Path> file) {
         keeper.follow(file);
         trouble.set("");
-        checked.set(Optional.empty());
+        checking.forget();
         chosen.set(Spot.WHOLE);
         show(History.of(other));
     }
@@ -130,23 +120,7 @@ final class VehicleModel implements AutoCloseable {
             chosen.set(Spot.WHOLE);
         }
         vehicle.set(other.vehicle());
-        check();
-    }
-
-    /** Checks what is open; of several changes in a row the last one. */
-    private void check() {
-        final long change = changes.incrementAndGet();
-        final Vehicle asked = now();
-        background.run(
-                () ->
-                        change == changes.get()
-                                ? Optional.of(checker.check(asked))
-                                : Optional.<CheckedVehicle>empty(),
-                done -> {
-                    if (done.isPresent() && change == changes.get()) {
-                        checked.set(done);
-                    }
-                });
+        checking.check(now());
     }
 
     void choose(final Spot spot) {
@@ -196,15 +170,9 @@ final class VehicleModel implements AutoCloseable {
         return vehicle.getReadOnlyProperty();
     }
 
-    /** What the check says; for a moment it may be of the vehicle before the last change. */
-    ReadOnlyObjectProperty<Optional<CheckedVehicle>> checked() {
-        return checked.getReadOnlyProperty();
-    }
-
-    /** The check of what is typed now, to be done away from the window's thread. */
-    Supplier<CheckedVehicle> checking() {
-        final Vehicle asked = now();
-        return () -> checker.check(asked);
+    /** What the check says. */
+    Checking checking() {
+        return checking;
     }
 
     /** The part whose form is shown. */
@@ -223,34 +191,6 @@ final class VehicleModel implements AutoCloseable {
 
     Shelf shelf() {
         return shelf;
-    }
-
-    /** A circuit as checked; empty while it is not. */
-    Optional<CheckedCircuit> circuit(final int index) {
-        return checked.get()
-                .filter(it -> index < it.circuits().size())
-                .map(it -> it.circuits().get(index));
-    }
-
-    /** The supply or the main fuse as checked; empty for other spots. */
-    Optional<CheckedPart> part(final Spot spot) {
-        return checked.get()
-                .filter(it -> spot.equals(Spot.SUPPLY) || spot.equals(Spot.MAIN))
-                .map(it -> spot.equals(Spot.SUPPLY) ? it.supply() : it.main());
-    }
-
-    /** What there is to say at the fields of a spot. */
-    List<FieldNote> notes(final Spot spot) {
-        return spot instanceof Spot.OfCircuit of
-                ? circuit(of.index()).map(CheckedCircuit::notes).orElse(List.of())
-                : part(spot).map(CheckedPart::notes).orElse(List.of());
-    }
-
-    /** The marks of the builder's own figures of a spot. */
-    List<Mark> marks(final Spot spot) {
-        return spot instanceof Spot.OfCircuit of
-                ? circuit(of.index()).map(CheckedCircuit::marks).orElse(List.of())
-                : part(spot).map(CheckedPart::marks).orElse(List.of());
     }
 
     @Override

@@ -14,7 +14,11 @@ final class WholePage extends VBox implements Refreshing {
     private final WholeResults results;
     private final Redrawn<String> notes = new Redrawn<>(WholePage::notes);
 
-    WholePage(final VehicleModel model, final OnPaper paper, final Runnable fromSheet) {
+    WholePage(
+            final VehicleModel model,
+            final OnPaper paper,
+            final Runnable add,
+            final Runnable fromSheet) {
         this.model = model;
         begin =
                 tight(
@@ -24,7 +28,7 @@ final class WholePage extends VBox implements Refreshing {
                                 Buttons.plain(
                                         CheckTexts.of("begin.supply"),
                                         () -> model.choose(Spot.SUPPLY)),
-                                Buttons.plain(CheckTexts.of("add-circuit"), model::addCircuit),
+                                Buttons.plain(CheckTexts.of("add-circuit"), add),
                                 Buttons.plain(CheckTexts.of("sheet.open"), fromSheet),
                                 Buttons.plain(CheckTexts.of("begin.example"), model::openExample)));
         results = new WholeResults(model, paper);

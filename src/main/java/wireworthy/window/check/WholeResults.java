@@ -117,7 +117,7 @@ final class WholeResults extends VBox implements Refreshing {
     @Override
     public void refresh() {
         if (isVisible()) {
-            model.checked().get().ifPresent(this::show);
+            model.checking().done().get().ifPresent(this::show);
         }
     }
 }

@@ -2,6 +2,9 @@ package wireworthy.window.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -42,7 +45,8 @@ class CheckScreensTest {
         SOUND(model -> model.choose(new Spot.OfCircuit(6))),
         OWN_FIGURE(model -> model.choose(new Spot.OfCircuit(1))),
         TAP(model -> model.choose(new Spot.OfCircuit(4))),
-        NEW_CIRCUIT(VehicleModel::addCircuit);
+        NEW_CIRCUIT(VehicleModel::addCircuit),
+        SHEET(model -> {});
 
         private final Consumer<VehicleModel> way;
 
@@ -87,11 +91,32 @@ class CheckScreensTest {
                 new SettingsKeeper(new SettingsFile(folder.resolve("settings.json")));
         final Scene scene =
                 new MainWindow(List.of(place), settings, Background.atOnce()).open().scene();
-        place.model().openExample();
-        screen.way.accept(place.model());
+        final VehicleModel model = place.desk().model();
+        model.openExample();
+        screen.way.accept(model);
+        if (screen == Screen.SHEET) {
+            place.desk().readSheet(sheet());
+        }
         final Parent root = scene.getRoot();
         scene.setRoot(new Group());
         return root;
+    }
+
+    private Path sheet() {
+        final Path file = folder.resolve("circuits.csv");
+        try {
+            return Files.writeString(
+                    file,
+                    """
+                    Circuit;Watts;Run (m);Cable;Fuse;Amps I get;Remarks
+                    Bunk lamps;12 W;4,5;1,5 mm2;5 A;1,0;both ends
+                    Radio;18;3;1 mm2;3;1,5;
+                    Winch;lots;2;25 mm2;100 A;;ask Robin
+                    Total;;;;;2,5;
+                    """);
+        } catch (final IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static Parent scrolled(final Parent root) {

@@ -1,0 +1,141 @@
+package wireworthy.window.check;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
+import wireworthy.vehicle.sheet.SheetRead;
+import wireworthy.vehicle.sheet.SheetReader;
+import wireworthy.window.Background;
+import wireworthy.window.Bench;
+import wireworthy.window.parts.Pages;
+
+/**
+ * The builder's own vehicle: its parts at the left, the form of the chosen one in the middle, what
+ * comes out at the right.
+ */
+final class CheckDesk extends BorderPane {
+    private static final KeyCombination UNDO =
+            new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN);
+    private static final KeyCombination REDO =
+            new KeyCodeCombination(
+                    KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
+
+    private final VehicleModel model;
+    private final Dialogs dialogs;
+    private final Background background;
+    private final Saving saving;
+    private final VehicleSide side;
+    private Optional<CircuitForm> form = Optional.empty();
+    private Refreshing shown = () -> {};
+    private Runnable changed = () -> {};
+
+    CheckDesk(final VehicleModel model, final Dialogs dialogs, final Background background) {
+        this.model = model;
+        this.dialogs = dialogs;
+        this.background = background;
+        saving = new Saving(background);
+        side = new VehicleSide(model, new VehicleMenu(model, dialogs, this::fromSheet), this::add);
+        setLeft(side);
+        addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        model.chosen().subscribe(this::show);
+        model.vehicle().subscribe(any -> changed.run());
+        model.vehicle().subscribe(any -> shown.refresh());
+        model.checking().done().subscribe(any -> shown.refresh());
+    }
+
+    /** What is open. */
+    VehicleModel model() {
+        return model;
+    }
+
+    private void key(final KeyEvent event) {
+        if (UNDO.match(event)) {
+            model.undo();
+            event.consume();
+        } else if (REDO.match(event)) {
+            model.redo();
+            event.consume();
+        }
+    }
+
+    /** Adds a circuit, and goes into its first field. */
+    private void add() {
+        model.addCircuit();
+        form.ifPresent(CircuitForm::focus);
+    }
+
+    private void show(final Spot spot) {
+        form = Optional.empty();
+        changed = () -> {};
+        if (spot instanceof Spot.OfCircuit of) {
+            final CircuitForm circuit = new CircuitForm(model, of.index());
+            form = Optional.of(circuit);
+            put(circuit, new CircuitResults(model, of.index()));
+        } else if (spot.equals(Spot.SUPPLY)) {
+            put(PartForm.supply(model), PartResults.supply(model));
+        } else if (spot.equals(Spot.MAIN)) {
+            put(PartForm.main(model), PartResults.main(model));
+        } else {
+            final OnPaper paper = new OnPaper(model, saving, dialogs);
+            final WholePage page = new WholePage(model, paper, this::add, this::fromSheet);
+            shown = page;
+            put(Pages.scroll(CheckTexts.of("spot.whole"), page));
+        }
+    }
+
+    private void put(final VBox left, final VBox right) {
+        shown = () -> Refresh.all(List.of(left, right));
+        put(new Bench(left, CheckTexts.of("form"), right, CheckTexts.of("results")));
+    }
+
+    private void put(final Node center) {
+        setCenter(center);
+        keepKeyboard();
+    }
+
+    /** Where what had the keyboard is gone, the list has it. */
+    private void keepKeyboard() {
+        final Scene scene = getScene();
+        if (scene != null) {
+            final Node focused = scene.getFocusOwner();
+            if (focused == null || !scene.equals(focused.getScene())) {
+                side.focus();
+            }
+        }
+    }
+
+    /** Asks for a CSV file and shows what its columns are taken for. */
+    private void fromSheet() {
+        dialogs.open(getScene().getWindow(), CheckTexts.of("kind.sheet"), "csv")
+                .ifPresent(this::readSheet);
+    }
+
+    /** Shows what the columns of a file are taken for. */
+    void readSheet(final Path file) {
+        background.run(() -> SheetReader.read(file), this::show);
+    }
+
+    private void show(final SheetRead read) {
+        if (read instanceof SheetRead.Whole whole) {
+            final ImportPage page =
+                    new ImportPage(new ImportModel(model, whole.sheet()), this::back);
+            shown = () -> {};
+            changed = this::back;
+            put(Pages.scroll(CheckTexts.of("sheet.title"), page));
+        } else if (read instanceof SheetRead.Refused refused) {
+            model.refuse(refused.message() + ". " + refused.remedy() + ".");
+        }
+    }
+
+    private void back() {
+        show(model.chosen().get());
+    }
+}

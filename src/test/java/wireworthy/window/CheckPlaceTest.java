@@ -1,0 +1,140 @@
+package wireworthy.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Predicate;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import wireworthy.vehicle.Circuit;
+import wireworthy.vehicle.Vehicle;
+import wireworthy.vehicle.VehicleFile;
+import wireworthy.vehicle.VehicleRead;
+import wireworthy.window.check.CheckPlace;
+
+/** A builder checks a circuit of their own, by keyboard alone. */
+class CheckPlaceTest extends WindowTest {
+    private static final int MOST_TABS = 80;
+
+    private CheckPlace place;
+
+    @Override
+    protected List<Place> places() {
+        place = new CheckPlace(folder.resolve("vehicles"));
+        return List.of(place);
+    }
+
+    @AfterEach
+    void forget() throws IOException {
+        place.close();
+        Files.delete(folder.resolve("vehicles/my-vehicle.json"));
+    }
+
+    @Test
+    void aCircuitIsTypedCheckedCorrectedAndKept() {
+        press("Begin with the supply");
+        type("Voltage of the supply", "12 V");
+        press("Add a circuit");
+        retype("Bunk lamps");
+        type("What it is", "lamp");
+        type("Power of one, lamp", "24 W");
+        type("Length, one way", "5 m");
+        type("Section", "2.5 mm2");
+        assertThat(reads("sound")).isTrue();
+
+        type("your own figure for the drop", "0.0688 V");
+        assertThat(texts()).anyMatch(text -> text.contains("counted one way"));
+
+        back("Section");
+        retype("0.5 mm2");
+        assertThat(reads("will not work")).isTrue();
+        assertThat(texts()).anyMatch(text -> text.startsWith("Take a larger section"));
+        push(KeyCode.SHORTCUT, KeyCode.Z);
+        assertThat(reads("sound")).isTrue();
+
+        place.close();
+        final Circuit kept = kept("my-vehicle.json").circuits().get(0);
+        assertThat(kept.name()).isEqualTo("Bunk lamps");
+        assertThat(kept.part().given().typed()).containsValues("5 m", "2.5 mm2");
+        assertThat(kept.part().answers().typed()).containsValue("0.0688 V");
+    }
+
+    @Test
+    void whatOnlySomeNeedOpensByKeyAndIsTakenAlong() {
+        press("Add a circuit");
+        tabTo(node -> node instanceof ToggleButton line && is(line, "More about this cable"));
+        push(KeyCode.SPACE);
+        type("Conductors lying together", "4");
+        press("Remove this circuit");
+        assertThat(focused().getAccessibleText()).isEqualTo("Parts of the vehicle");
+        push(KeyCode.SHORTCUT, KeyCode.Z);
+        place.close();
+        final List<Circuit> circuits = kept("my-vehicle.json").circuits();
+        assertThat(circuits).hasSize(1);
+        assertThat(circuits.get(0).part().given().typed()).containsValue("4");
+    }
+
+    private Vehicle kept(final String file) {
+        final Path path = folder.resolve("vehicles").resolve(file);
+        return ((VehicleRead.Whole) VehicleFile.read(path)).vehicle();
+    }
+
+    private List<String> texts() {
+        return lookup((Node it) -> it instanceof Labeled && it.getScene() != null)
+                .<Labeled>queryAll()
+                .stream()
+                .map(it -> it.getText().replace('\u00a0', ' ').replace("·  ", ""))
+                .toList();
+    }
+
+    private void press(final String button) {
+        tabTo(node -> node instanceof Button && is((Button) node, button));
+        push(KeyCode.SPACE);
+    }
+
+    private void type(final String field, final String text) {
+        tabTo(node -> isField(node, field));
+        write(text);
+    }
+
+    private void back(final String field) {
+        for (int i = 0; i < MOST_TABS && !isField(focused(), field); i++) {
+            push(KeyCode.SHIFT, KeyCode.TAB);
+        }
+        assertThat(focused()).matches(node -> isField(node, field), field);
+    }
+
+    /** Types over what stands in the field that has the keyboard. */
+    private void retype(final String text) {
+        push(KeyCode.SHORTCUT, KeyCode.A);
+        write(text);
+    }
+
+    private static boolean isField(final Node node, final String name) {
+        return node instanceof TextInputControl && name.equals(node.getAccessibleText());
+    }
+
+    private static boolean is(final Labeled labeled, final String text) {
+        return text.equals(labeled.getText());
+    }
+
+    private void tabTo(final Predicate<Node> wanted) {
+        for (int i = 0; i < MOST_TABS && !wanted.test(focused()); i++) {
+            push(KeyCode.TAB);
+        }
+        assertThat(wanted.test(focused())).as("reached by Tab, at %s", focused()).isTrue();
+    }
+
+    private Node focused() {
+        return window.scene().getFocusOwner();
+    }
+}

@@ -1,0 +1,95 @@
+package wireworthy.window.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wireworthy.rules.Quantity;
+import wireworthy.vehicle.Circuit;
+import wireworthy.vehicle.Vehicle;
+import wireworthy.vehicle.sheet.RowOutcome;
+import wireworthy.vehicle.sheet.SheetRead;
+import wireworthy.vehicle.sheet.SheetReader;
+import wireworthy.vehicle.sheet.Target;
+import wireworthy.window.Background;
+
+/** A spreadsheet on its way into a vehicle. */
+class ImportModelTest {
+    private static final String SHEET =
+            """
+            Circuit;Watts;Run (m);Cable;Fuse;Guess
+            Bunk lamps;12 W;4,5;1,5 mm2;5 A;1,0
+            Winch;lots;2;25 mm2;100 A;
+            ;;;;;
+
+            Total;12;;;;
+            """;
+
+    @TempDir private Path folder;
+    private VehicleModel vehicle;
+    private ImportModel model;
+
+    @BeforeEach
+    void read() {
+        vehicle = new VehicleModel(new Shelf(folder), Background.atOnce());
+        final SheetRead read = SheetReader.read(SHEET.getBytes(StandardCharsets.UTF_8));
+        model = new ImportModel(vehicle, ((SheetRead.Whole) read).sheet());
+    }
+
+    @Test
+    void columnsAreGuessedAndShownWithAnExample() {
+        assertThat(model.columns().get(2).text())
+                .isEqualTo("one-way length, in m as the heading says");
+        assertThat(model.example(model.columns().get(2))).isEqualTo("4,5");
+    }
+
+    @Test
+    void everyRowIsAccountedForAndNothingIsTakenYet() {
+        assertThat(model.result().get().rows())
+                .extracting(RowOutcome::kind)
+                .containsExactly(
+                        RowOutcome.Kind.HEADINGS,
+                        RowOutcome.Kind.TAKEN,
+                        RowOutcome.Kind.IN_PART,
+                        RowOutcome.Kind.EMPTY,
+                        RowOutcome.Kind.EMPTY,
+                        RowOutcome.Kind.LEFT_OUT);
+        assertThat(model.summary())
+                .isEqualTo(
+                        "2 circuits from 6 rows: 1 taken, 1 taken with something that can't be"
+                                + " read, 1 left out, 3 empty, headings or above them.");
+        assertThat(vehicle.now().circuits()).isEmpty();
+    }
+
+    @Test
+    void aColumnCanBeTakenForSomethingElse() {
+        model.take(5, new Target.Own(Quantity.CIRCUIT_CURRENT));
+        assertThat(model.result().get().circuits().get(0).part().answers().typed())
+                .containsKey(Quantity.CIRCUIT_CURRENT);
+    }
+
+    @Test
+    void whatIsTakenInCanBeUndoneAtOnce() {
+        final Vehicle before = vehicle.now();
+        model.takeIn();
+        assertThat(vehicle.now().circuits())
+                .extracting(Circuit::name)
+                .containsExactly("Bunk lamps", "Winch");
+        vehicle.undo();
+        assertThat(vehicle.now()).isEqualTo(before);
+    }
+
+    @Test
+    void aColumnMayBeTakenForAllThatCanBeSaidOfACircuit() {
+        assertThat(ImportModel.targets())
+                .contains(
+                        Target.Word.NOTHING,
+                        new Target.Given(Quantity.SECTION),
+                        new Target.Own(Quantity.DROP))
+                .doesNotHaveDuplicates();
+        assertThat(model.columns()).extracting(it -> it.target()).isSubsetOf(ImportModel.targets());
+    }
+}
