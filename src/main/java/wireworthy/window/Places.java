@@ -41,7 +41,9 @@ final class Places {
                         () -> new PracticePlace(model, this::toLesson, inUse));
         check =
                 new OnFirstVisit<>(
-                        CheckPlace.ID, CheckPlace.TITLE, () -> new CheckPlace(folder.vehicles()));
+                        CheckPlace.ID,
+                        CheckPlace.TITLE,
+                        () -> new CheckPlace(folder.vehicles(), inUse::sums));
         lessons =
                 new LessonsPlace(
                         ahead::lessons,

@@ -15,6 +15,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import wireworthy.record.SumsInUse;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.vehicle.VehicleFile;
@@ -29,7 +30,7 @@ class CheckPlaceTest extends WindowTest {
 
     @Override
     protected List<Place> places() {
-        place = new CheckPlace(folder.resolve("vehicles"));
+        place = new CheckPlace(folder.resolve("vehicles"), () -> SumsInUse.USUAL);
         return List.of(place);
     }
 

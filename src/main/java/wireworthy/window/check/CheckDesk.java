@@ -9,19 +9,20 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import wireworthy.vehicle.sheet.SheetRead;
 import wireworthy.vehicle.sheet.SheetReader;
 import wireworthy.window.Background;
 import wireworthy.window.Bench;
 import wireworthy.window.parts.Pages;
+import wireworthy.window.parts.SideAndPage;
 
 /**
  * The builder's own vehicle: its parts at the left, the form of the chosen one in the middle, what
  * comes out at the right.
  */
-final class CheckDesk extends BorderPane {
+final class CheckDesk extends StackPane {
     private static final KeyCombination UNDO =
             new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN);
     private static final KeyCombination REDO =
@@ -33,6 +34,7 @@ final class CheckDesk extends BorderPane {
     private final Background background;
     private final Saving saving;
     private final VehicleSide side;
+    private final SideAndPage page;
     private Optional<CircuitForm> form = Optional.empty();
     private Refreshing shown = () -> {};
     private Runnable changed = () -> {};
@@ -43,7 +45,8 @@ final class CheckDesk extends BorderPane {
         this.background = background;
         saving = new Saving(background);
         side = new VehicleSide(model, new VehicleMenu(model, dialogs, this::fromSheet), this::add);
-        setLeft(side);
+        page = new SideAndPage(side, CheckTexts.of("parts"));
+        getChildren().setAll(page);
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         model.chosen().subscribe(this::show);
         model.vehicle().subscribe(any -> changed.run());
@@ -69,6 +72,9 @@ final class CheckDesk extends BorderPane {
     /** Adds a circuit, and goes into its first field. */
     private void add() {
         model.addCircuit();
+        // Only what is laid out can take the keyboard.
+        applyCss();
+        layout();
         form.ifPresent(CircuitForm::focus);
     }
 
@@ -85,9 +91,9 @@ final class CheckDesk extends BorderPane {
             put(PartForm.main(model), PartResults.main(model));
         } else {
             final OnPaper paper = new OnPaper(model, saving, dialogs);
-            final WholePage page = new WholePage(model, paper, this::add, this::fromSheet);
-            shown = page;
-            put(Pages.scroll(CheckTexts.of("spot.whole"), page));
+            final WholePage whole = new WholePage(model, paper, this::add, this::fromSheet);
+            shown = whole;
+            put(Pages.scroll(CheckTexts.of("spot.whole"), whole));
         }
     }
 
@@ -97,7 +103,7 @@ final class CheckDesk extends BorderPane {
     }
 
     private void put(final Node center) {
-        setCenter(center);
+        page.show(center);
         keepKeyboard();
     }
 
@@ -125,11 +131,11 @@ final class CheckDesk extends BorderPane {
 
     private void show(final SheetRead read) {
         if (read instanceof SheetRead.Whole whole) {
-            final ImportPage page =
+            final ImportPage sheet =
                     new ImportPage(new ImportModel(model, whole.sheet()), this::back);
             shown = () -> {};
             changed = this::back;
-            put(Pages.scroll(CheckTexts.of("sheet.title"), page));
+            put(Pages.scroll(CheckTexts.of("sheet.title"), sheet));
         } else if (read instanceof SheetRead.Refused refused) {
             model.refuse(refused.message() + ". " + refused.remedy() + ".");
         }

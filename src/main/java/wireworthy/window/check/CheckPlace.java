@@ -2,7 +2,9 @@ package wireworthy.window.check;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.Parent;
+import wireworthy.record.SumsInUse;
 import wireworthy.window.Place;
 import wireworthy.window.Shell;
 
@@ -13,14 +15,17 @@ public final class CheckPlace implements Place, AutoCloseable {
 
     public static final String TITLE = "Check my sums";
 
+    private final Supplier<SumsInUse> inUse;
     private final Shelf shelf;
     private final Dialogs dialogs;
     private Optional<CheckDesk> desk = Optional.empty();
 
     /**
      * @param folder where vehicles are kept
+     * @param inUse what a new circuit goes by
      */
-    public CheckPlace(final Path folder) {
+    public CheckPlace(final Path folder, final Supplier<SumsInUse> inUse) {
+        this.inUse = inUse;
         shelf = new Shelf(folder);
         dialogs = Dialogs.ofSystem(folder);
     }
@@ -38,7 +43,7 @@ public final class CheckPlace implements Place, AutoCloseable {
     /** Builds it, with the vehicle that was open last. */
     @Override
     public Parent build(final Shell shell) {
-        final VehicleModel model = new VehicleModel(shelf, shell.background());
+        final VehicleModel model = new VehicleModel(shelf, inUse, shell.background());
         final CheckDesk built = new CheckDesk(model, dialogs, shell.background());
         desk = Optional.of(built);
         model.openLast();

@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import wireworthy.record.SumsInUse;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Heron;
 import wireworthy.vehicle.History;
@@ -22,6 +24,7 @@ import wireworthy.window.Background;
 /** The vehicle that is open: what is typed, checked and kept at each change. No control. */
 final class VehicleModel implements AutoCloseable {
     private final Shelf shelf;
+    private final Supplier<SumsInUse> inUse;
     private final Background background;
     private final Checking checking;
     private final Keeper keeper;
@@ -30,8 +33,13 @@ final class VehicleModel implements AutoCloseable {
     private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
     private History history;
 
-    /** A vehicle of which nothing is known yet. */
-    VehicleModel(final Shelf shelf, final Background background) {
+    /**
+     * A vehicle of which nothing is known yet.
+     *
+     * @param inUse what a new circuit goes by
+     */
+    VehicleModel(final Shelf shelf, final Supplier<SumsInUse> inUse, final Background background) {
+        this.inUse = inUse;
         this.shelf = shelf;
         this.background = background;
         checking = new Checking(background);
@@ -133,7 +141,7 @@ final class VehicleModel implements AutoCloseable {
         final int count = now().circuits().size();
         if (count < Vehicle.MOST_CIRCUITS) {
             final String name = CheckTexts.of("new-circuit", "number", count + 1);
-            change("", it -> it.plus(Circuit.named(name).plus(Load.named(""))));
+            change("", it -> it.plus(NewCircuit.named(name, inUse.get())));
             choose(new Spot.OfCircuit(count));
         }
     }

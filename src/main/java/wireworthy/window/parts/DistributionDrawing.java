@@ -3,6 +3,7 @@ package wireworthy.window.parts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javafx.scene.Node;
 
 /**
@@ -71,16 +72,14 @@ public final class DistributionDrawing extends ScaledDrawing {
         return parts;
     }
 
-    /** Rows from the first on down to the last one of a depth, before a shallower one comes. */
+    /** How many rows a line goes down to the last branch as deep as the first of these. */
     private double below(final int first) {
-        double last = 0;
-        final int depth = depth(first);
-        for (int i = first; i < branches.size() && depth(i) >= depth; i++) {
-            if (depth(i) == depth) {
-                last = i + 0.5;
-            }
-        }
-        return last;
+        return IntStream.range(first, branches.size())
+                        .takeWhile(i -> depth(i) >= depth(first))
+                        .filter(i -> depth(i) == depth(first))
+                        .max()
+                        .orElse(0)
+                + 0.5;
     }
 
     private int depth(final int index) {

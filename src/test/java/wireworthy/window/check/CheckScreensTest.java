@@ -22,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import wireworthy.record.SettingsFile;
 import wireworthy.record.SettingsKeeper;
+import wireworthy.record.SumsInUse;
 import wireworthy.window.Accessibility;
 import wireworthy.window.Background;
 import wireworthy.window.FxTest;
@@ -86,7 +87,7 @@ class CheckScreensTest {
     }
 
     private Parent window(final Screen screen) {
-        final CheckPlace place = new CheckPlace(folder.resolve("vehicles"));
+        final CheckPlace place = new CheckPlace(folder.resolve("vehicles"), () -> SumsInUse.USUAL);
         final SettingsKeeper settings =
                 new SettingsKeeper(new SettingsFile(folder.resolve("settings.json")));
         final Scene scene =

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wireworthy.record.SumsInUse;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Vehicle;
@@ -34,7 +35,7 @@ class ImportModelTest {
 
     @BeforeEach
     void read() {
-        vehicle = new VehicleModel(new Shelf(folder), Background.atOnce());
+        vehicle = new VehicleModel(new Shelf(folder), () -> SumsInUse.USUAL, Background.atOnce());
         final SheetRead read = SheetReader.read(SHEET.getBytes(StandardCharsets.UTF_8));
         model = new ImportModel(vehicle, ((SheetRead.Whole) read).sheet());
     }

@@ -15,6 +15,7 @@ import java.util.function.Supplier;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wireworthy.record.SumsInUse;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Feed;
@@ -34,7 +35,11 @@ class VehicleModelTest {
 
     @BeforeEach
     void begin() {
-        model = new VehicleModel(new Shelf(folder.resolve("vehicles")), Background.atOnce());
+        model =
+                new VehicleModel(
+                        new Shelf(folder.resolve("vehicles")),
+                        () -> SumsInUse.USUAL,
+                        Background.atOnce());
         given(EntryList.supply(model), Quantity.SUPPLY_VOLTAGE).type("12 V");
         model.addCircuit();
     }
@@ -71,6 +76,19 @@ class VehicleModelTest {
         assertThat(model.checking().state(FIRST)).contains(State.INCOMPLETE);
         assertThat(load(LoadEntry.POWER).under()).isEqualTo("Give its power or its current.");
         assertThat(load(LoadEntry.POWER).troubled()).isFalse();
+    }
+
+    @Test
+    void aNewCircuitGoesByTheSumsInUseAndSaysSo() {
+        final SumsInUse boat = SumsInUse.USUAL.withCableTable("boat-cable").withDropLimit(0.1);
+        final VehicleModel other =
+                new VehicleModel(
+                        new Shelf(folder.resolve("boats")), () -> boat, Background.atOnce());
+        other.addCircuit();
+        final EntryList entries = EntryList.circuit(other, 0);
+        assertThat(given(entries, Quantity.CABLE_TABLE).text()).isEqualTo("boat-cable");
+        assertThat(given(entries, Quantity.DROP_LIMIT).text()).isEqualTo("10 %");
+        assertThat(given(entries, Quantity.MARGIN).text()).isEmpty();
     }
 
     @Test
@@ -170,7 +188,8 @@ class VehicleModelTest {
         final Path file = model.keeper().file().orElseThrow();
         model.close();
         assertThat(VehicleFile.read(file)).isEqualTo(new VehicleRead.Whole(model.now()));
-        final VehicleModel next = new VehicleModel(model.shelf(), Background.atOnce());
+        final VehicleModel next =
+                new VehicleModel(model.shelf(), () -> SumsInUse.USUAL, Background.atOnce());
         next.openLast();
         assertThat(next.now()).isEqualTo(model.now());
     }
@@ -219,7 +238,8 @@ class VehicleModelTest {
     @Test
     void whereNothingCanBeWrittenThatIsSaidAndNothingIsLost() throws IOException {
         final Path taken = Files.writeString(folder.resolve("taken"), "a file, not a folder");
-        final VehicleModel here = new VehicleModel(new Shelf(taken), Background.atOnce());
+        final VehicleModel here =
+                new VehicleModel(new Shelf(taken), () -> SumsInUse.USUAL, Background.atOnce());
         EntryList.vehicleName(here).type("Van");
         here.close();
         assertThat(here.keeper().said().get().trouble()).isTrue();
@@ -230,7 +250,8 @@ class VehicleModelTest {
     @Test
     void ofManyChangesInARowOnlyTheLastIsChecked() {
         final Later later = new Later();
-        final VehicleModel slow = new VehicleModel(new Shelf(folder.resolve("slow")), later);
+        final VehicleModel slow =
+                new VehicleModel(new Shelf(folder.resolve("slow")), () -> SumsInUse.USUAL, later);
         slow.addCircuit();
         final Entry name = EntryList.name(slow, 0);
         name.type("P");
