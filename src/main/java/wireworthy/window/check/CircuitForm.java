@@ -46,12 +46,15 @@ final class CircuitForm extends VBox implements Refreshing {
     }
 
     private Node connected() {
-        return new VBox(
-                new FeedForm(model, index),
-                new EntryFields(
-                        List.of(
-                                EntryList.colour(model, index),
-                                EntryList.neverWith(model, index))));
+        final VBox connected =
+                new VBox(
+                        new FeedForm(model, index),
+                        new EntryFields(
+                                List.of(
+                                        EntryList.colour(model, index),
+                                        EntryList.neverWith(model, index))));
+        connected.getStyleClass().add(Styles.TIGHT);
+        return connected;
     }
 
     private void addLoad() {

@@ -3,10 +3,10 @@ package wireworthy.window.check;
 import static wireworthy.rules.Quantity.*;
 
 import java.util.List;
-import java.util.function.Consumer;
 import javafx.scene.layout.VBox;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.CheckedCircuit;
+import wireworthy.vehicle.check.CheckedVehicle;
 import wireworthy.vehicle.check.FuseWindow;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
@@ -38,6 +38,7 @@ final class CircuitResults extends VBox implements Refreshing {
     private final Redrawn<State> state = new Redrawn<>(StateBadge::of);
     private final Redrawn<List<Caution>> cautions = new Redrawn<>(Cautioned::all);
     private final Redrawn<FuseWindow> fuse = new Redrawn<>(FuseSection::of);
+    private final Redrawn<String> fault = new Redrawn<>(text -> List.of(Texts.soft(text)));
     private final Redrawn<VoltsSection.Shown> volts = new Redrawn<>(VoltsSection::of);
 
     CircuitResults(final VehicleModel model, final int index) {
@@ -49,6 +50,7 @@ final class CircuitResults extends VBox implements Refreshing {
                         state,
                         cautions,
                         fuse,
+                        fault,
                         volts,
                         Texts.subtitle(CheckTexts.of("sums")),
                         Texts.soft(CheckTexts.of("sums.what")),
@@ -75,6 +77,15 @@ final class CircuitResults extends VBox implements Refreshing {
                 .orElse(Workings.NONE);
     }
 
+    /** What a short circuit behind its fuse asks of it. */
+    private void showFault(final CheckedVehicle checked) {
+        final String name = checked.circuits().get(index).circuit().name();
+        checked.faults().stream()
+                .filter(it -> it.circuit().equals(name))
+                .findFirst()
+                .ifPresent(it -> fault.show(Texts.kept(it.text())));
+    }
+
     private void show(final CheckedCircuit circuit) {
         state.show(State.of(circuit));
         cautions.show(circuit.cautions());
@@ -84,8 +95,12 @@ final class CircuitResults extends VBox implements Refreshing {
 
     @Override
     public void refresh() {
-        final Consumer<CheckedCircuit> showing = this::show;
-        model.checking().circuit(index).ifPresent(showing);
+        model.checking().circuit(index).ifPresent(this::show);
+        model.checking()
+                .done()
+                .get()
+                .filter(it -> index < it.circuits().size())
+                .ifPresent(this::showFault);
         Refresh.all(getChildren());
     }
 }

@@ -43,6 +43,7 @@ final class MeasuredForm extends VBox implements Refreshing {
         Row(final int load) {
             this.load = load;
             field = new EntryField(EntryList.ofLoad(model, index, load, LoadEntry.MEASURED));
+            field.setMaxWidth(USE_PREF_SIZE);
             getStyleClass().add(Styles.TIGHT);
             getChildren().setAll(said, field);
         }

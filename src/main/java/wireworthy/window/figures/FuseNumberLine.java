@@ -24,6 +24,8 @@ public final class FuseNumberLine extends StackPane {
                 new FuseBetween.Shown(floor, ceiling, ratings, fitting, floorFrom, ceilingFrom);
         final FuseBetweenDrawing drawing =
                 new FuseBetweenDrawing(new SimpleObjectProperty<>(shown));
+        // Beside a form there is less room than in a lesson.
+        drawing.setMinWidth(0);
         drawing.setAccessibleText(shown.verdict());
         getChildren().setAll(drawing);
     }

@@ -67,8 +67,10 @@ class CheckScreensTest {
     }
 
     @Test
-    void theEndOfACircuitIsRendered() {
-        Screens.render("check-end", () -> scrolled(window(Screen.OWN_FIGURE)));
+    void theEndsAreRendered() {
+        Screens.render("check-end", () -> scrolled(window(Screen.OWN_FIGURE), 1));
+        Screens.render("check-whole-middle", () -> scrolled(window(Screen.WHOLE), 0.6));
+        Screens.render("check-opened-end", () -> scrolled(opened(window(Screen.OWN_FIGURE)), 1));
     }
 
     @Test
@@ -120,8 +122,8 @@ class CheckScreensTest {
         }
     }
 
-    private static Parent scrolled(final Parent root) {
-        panes(root).forEach(pane -> pane.setVvalue(1));
+    private static Parent scrolled(final Parent root, final double to) {
+        panes(root).forEach(pane -> pane.setVvalue(to));
         return root;
     }
 
