@@ -85,9 +85,9 @@ final class CheckDesk extends StackPane {
             final CircuitForm circuit = new CircuitForm(model, of.index());
             form = Optional.of(circuit);
             put(circuit, new CircuitResults(model, of.index()));
-        } else if (spot.equals(Spot.SUPPLY)) {
+        } else if (spot.equals(Spot.Fixed.SUPPLY)) {
             put(PartForm.supply(model), PartResults.supply(model));
-        } else if (spot.equals(Spot.MAIN)) {
+        } else if (spot.equals(Spot.Fixed.MAIN)) {
             put(PartForm.main(model), PartResults.main(model));
         } else {
             final OnPaper paper = new OnPaper(model, saving, dialogs);

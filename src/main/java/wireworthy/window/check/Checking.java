@@ -69,8 +69,8 @@ final class Checking {
     /** The supply or the main fuse as checked; empty for other spots. */
     Optional<CheckedPart> part(final Spot spot) {
         return done.get()
-                .filter(it -> spot.equals(Spot.SUPPLY) || spot.equals(Spot.MAIN))
-                .map(it -> spot.equals(Spot.SUPPLY) ? it.supply() : it.main());
+                .filter(it -> spot.equals(Spot.Fixed.SUPPLY) || spot.equals(Spot.Fixed.MAIN))
+                .map(it -> spot.equals(Spot.Fixed.SUPPLY) ? it.supply() : it.main());
     }
 
     /** How a spot stands; empty for the whole, and while it is not checked. */

@@ -43,11 +43,11 @@ final class EntryList {
     }
 
     static EntryList supply(final VehicleModel model) {
-        return new EntryList(model, Spot.SUPPLY, Lens.SUPPLY);
+        return new EntryList(model, Spot.Fixed.SUPPLY, Lens.SUPPLY);
     }
 
     static EntryList main(final VehicleModel model) {
-        return new EntryList(model, Spot.MAIN, Lens.MAIN);
+        return new EntryList(model, Spot.Fixed.MAIN, Lens.MAIN);
     }
 
     static EntryList circuit(final VehicleModel model, final int index) {
@@ -58,7 +58,7 @@ final class EntryList {
     static Entry vehicleName(final VehicleModel model) {
         return new Entry(
                 model,
-                Spot.WHOLE,
+                Spot.Fixed.WHOLE,
                 "name",
                 "vehicle",
                 Optional.empty(),

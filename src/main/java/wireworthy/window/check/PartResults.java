@@ -66,11 +66,11 @@ final class PartResults extends VBox implements Refreshing {
     }
 
     static PartResults supply(final VehicleModel model) {
-        return new PartResults(model, Spot.SUPPLY, EntryList.supply(model), OF_SUPPLY);
+        return new PartResults(model, Spot.Fixed.SUPPLY, EntryList.supply(model), OF_SUPPLY);
     }
 
     static PartResults main(final VehicleModel model) {
-        return new PartResults(model, Spot.MAIN, EntryList.main(model), OF_MAIN);
+        return new PartResults(model, Spot.Fixed.MAIN, EntryList.main(model), OF_MAIN);
     }
 
     private Workings workings() {
@@ -84,7 +84,7 @@ final class PartResults extends VBox implements Refreshing {
         state.show(State.of(part));
         cautions.show(part.cautions());
         final Optional<CheckedVehicle> checked = model.checking().done().get();
-        if (spot.equals(Spot.MAIN)) {
+        if (spot.equals(Spot.Fixed.MAIN)) {
             checked.map(CheckedVehicle::mainFuse).ifPresent(fuse::show);
         }
     }

@@ -10,27 +10,24 @@ sealed interface Spot {
     /** Where its entries begin in the path of a change. */
     String path();
 
-    /** What all circuits come to together. */
-    record Whole() implements Spot {
-        @Override
-        public String path() {
-            return "";
-        }
-    }
+    /** The parts that every vehicle has. */
+    enum Fixed implements Spot {
+        /** What all circuits come to together. */
+        WHOLE(""),
+        /** Battery or bank, and what charges it. */
+        SUPPLY("supply."),
+        /** The main fuse and the cable behind it. */
+        MAIN("main.");
 
-    /** Battery or bank, and what charges it. */
-    record Supply() implements Spot {
-        @Override
-        public String path() {
-            return "supply.";
-        }
-    }
+        private final String path;
 
-    /** The main fuse and the cable behind it. */
-    record Main() implements Spot {
+        Fixed(final String path) {
+            this.path = path;
+        }
+
         @Override
         public String path() {
-            return "main.";
+            return path;
         }
     }
 
@@ -46,10 +43,6 @@ sealed interface Spot {
         }
     }
 
-    Spot WHOLE = new Whole();
-    Spot SUPPLY = new Supply();
-    Spot MAIN = new Main();
-
     /** Whether the vehicle has it. */
     default boolean isIn(final Vehicle vehicle) {
         return !(this instanceof OfCircuit circuit) || circuit.index() < vehicle.circuits().size();
@@ -58,7 +51,7 @@ sealed interface Spot {
     /** The spots of a vehicle in the order of the list. */
     static Stream<Spot> all(final Vehicle vehicle) {
         return Stream.concat(
-                Stream.of(WHOLE, SUPPLY, MAIN),
+                Stream.of(Fixed.values()),
                 IntStream.range(0, vehicle.circuits().size()).mapToObj(OfCircuit::new));
     }
 
@@ -68,10 +61,10 @@ sealed interface Spot {
             return Optional.empty();
         }
         if (!one.supply().equals(other.supply())) {
-            return Optional.of(SUPPLY);
+            return Optional.of(Fixed.SUPPLY);
         }
         if (!one.main().equals(other.main())) {
-            return Optional.of(MAIN);
+            return Optional.of(Fixed.MAIN);
         }
         final int most = Math.min(one.circuits().size(), other.circuits().size());
         final int same =
@@ -81,6 +74,6 @@ sealed interface Spot {
                                         i -> one.circuits().get(i).equals(other.circuits().get(i)))
                                 .count();
         final boolean circuits = !one.circuits().equals(other.circuits());
-        return Optional.of(circuits ? new OfCircuit(same) : WHOLE);
+        return Optional.of(circuits ? new OfCircuit(same) : Fixed.WHOLE);
     }
 }

@@ -1,6 +1,7 @@
 package wireworthy.window.check;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.window.parts.SideList;
@@ -9,12 +10,13 @@ import wireworthy.window.parts.SideList;
 final class SpotList {
     private final VehicleModel model;
     private final SideList<Spot> list;
+    private List<String> shown = List.of();
 
     SpotList(final VehicleModel model) {
         this.model = model;
         list = new SideList<>(CheckTexts.of("parts"), this::title, this::note, model::choose);
         model.vehicle().subscribe(this::fill);
-        model.checking().done().subscribe(any -> list.refresh());
+        model.checking().done().subscribe(any -> refresh());
         model.chosen().subscribe(this::select);
     }
 
@@ -25,11 +27,20 @@ final class SpotList {
 
     private void fill(final Vehicle vehicle) {
         final List<Spot> spots = Spot.all(vehicle).toList();
-        if (list.getItems().equals(spots)) {
-            list.refresh();
-        } else {
+        if (!list.getItems().equals(spots)) {
             list.getItems().setAll(spots);
             select(model.chosen().get());
+        }
+        refresh();
+    }
+
+    /** Entries are made anew only where one of them says something else: that takes its time. */
+    private void refresh() {
+        final List<String> texts =
+                list.getItems().stream().map(it -> title(it) + "\n" + note(it)).toList();
+        if (!texts.equals(shown)) {
+            shown = texts;
+            list.refresh();
         }
     }
 
@@ -44,11 +55,8 @@ final class SpotList {
         if (spot instanceof Spot.OfCircuit of) {
             return spot.isIn(model.now()) ? model.now().circuits().get(of.index()).name() : "";
         }
-        return CheckTexts.of("spot." + (spot.equals(Spot.WHOLE) ? "whole" : key(spot)));
-    }
-
-    private static String key(final Spot spot) {
-        return spot.equals(Spot.SUPPLY) ? "supply" : "main";
+        final String name = ((Spot.Fixed) spot).name();
+        return CheckTexts.of("spot." + name.toLowerCase(Locale.ROOT));
     }
 
     private String note(final Spot spot) {

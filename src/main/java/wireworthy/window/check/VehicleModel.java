@@ -29,7 +29,8 @@ final class VehicleModel implements AutoCloseable {
     private final Checking checking;
     private final Keeper keeper;
     private final ReadOnlyObjectWrapper<Vehicle> vehicle;
-    private final ReadOnlyObjectWrapper<Spot> chosen = new ReadOnlyObjectWrapper<>(Spot.WHOLE);
+    private final ReadOnlyObjectWrapper<Spot> chosen =
+            new ReadOnlyObjectWrapper<>(Spot.Fixed.WHOLE);
     private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
     private History history;
 
@@ -87,7 +88,7 @@ final class VehicleModel implements AutoCloseable {
         keeper.follow(file);
         trouble.set("");
         checking.forget();
-        chosen.set(Spot.WHOLE);
+        chosen.set(Spot.Fixed.WHOLE);
         show(History.of(other));
     }
 
@@ -125,7 +126,7 @@ final class VehicleModel implements AutoCloseable {
     private void show(final History other) {
         history = other;
         if (!chosen.get().isIn(other.vehicle())) {
-            chosen.set(Spot.WHOLE);
+            chosen.set(Spot.Fixed.WHOLE);
         }
         vehicle.set(other.vehicle());
         checking.check(now());
@@ -148,7 +149,7 @@ final class VehicleModel implements AutoCloseable {
 
     /** Takes a circuit away; undo brings it back. */
     void removeCircuit(final int index) {
-        chosen.set(Spot.WHOLE);
+        chosen.set(Spot.Fixed.WHOLE);
         change("", it -> it.without(index));
     }
 

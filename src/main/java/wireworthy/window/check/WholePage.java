@@ -27,7 +27,7 @@ final class WholePage extends VBox implements Refreshing {
                         Buttons.row(
                                 Buttons.plain(
                                         CheckTexts.of("begin.supply"),
-                                        () -> model.choose(Spot.SUPPLY)),
+                                        () -> model.choose(Spot.Fixed.SUPPLY)),
                                 Buttons.plain(CheckTexts.of("add-circuit"), add),
                                 Buttons.plain(CheckTexts.of("sheet.open"), fromSheet),
                                 Buttons.plain(CheckTexts.of("begin.example"), model::openExample)));

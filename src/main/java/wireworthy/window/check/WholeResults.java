@@ -64,7 +64,7 @@ final class WholeResults extends VBox implements Refreshing {
 
     private List<Node> caution(final CheckedVehicle.Placed placed) {
         final boolean whole = placed.circuit() == CheckedVehicle.WHOLE;
-        final Spot spot = whole ? Spot.MAIN : new Spot.OfCircuit(placed.circuit());
+        final Spot spot = whole ? Spot.Fixed.MAIN : new Spot.OfCircuit(placed.circuit());
         final Hyperlink where = new Hyperlink(whole ? CheckTexts.of("spot.main") : placed.name());
         where.getStyleClass().add(Styles.WHERE);
         where.setOnAction(event -> model.choose(spot));

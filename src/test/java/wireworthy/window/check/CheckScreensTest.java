@@ -41,8 +41,8 @@ class CheckScreensTest {
     enum Screen {
         BEGIN(VehicleModel::begin),
         WHOLE(model -> {}),
-        SUPPLY(model -> model.choose(Spot.SUPPLY)),
-        MAIN(model -> model.choose(Spot.MAIN)),
+        SUPPLY(model -> model.choose(Spot.Fixed.SUPPLY)),
+        MAIN(model -> model.choose(Spot.Fixed.MAIN)),
         SOUND(model -> model.choose(new Spot.OfCircuit(6))),
         OWN_FIGURE(model -> model.choose(new Spot.OfCircuit(1))),
         TAP(model -> model.choose(new Spot.OfCircuit(4))),

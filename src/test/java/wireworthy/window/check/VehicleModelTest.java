@@ -154,7 +154,7 @@ class VehicleModelTest {
         cable(Quantity.SECTION).type("2");
         cable(Quantity.SECTION).type("2.5");
         cable(Quantity.SECTION).type("2.5 mm2");
-        model.choose(Spot.SUPPLY);
+        model.choose(Spot.Fixed.SUPPLY);
         model.undo();
         assertThat(cable(Quantity.SECTION).text()).isEmpty();
         assertThat(model.chosen().get()).isEqualTo(FIRST);
@@ -176,7 +176,7 @@ class VehicleModelTest {
         lamps();
         final var before = model.now();
         model.removeCircuit(0);
-        assertThat(model.chosen().get()).isEqualTo(Spot.WHOLE);
+        assertThat(model.chosen().get()).isEqualTo(Spot.Fixed.WHOLE);
         model.undo();
         assertThat(model.now()).isEqualTo(before);
         assertThat(model.chosen().get()).isEqualTo(FIRST);
