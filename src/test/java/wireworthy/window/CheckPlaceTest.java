@@ -98,7 +98,7 @@ class CheckPlaceTest extends WindowTest {
     }
 
     private void press(final String button) {
-        tabTo(node -> node instanceof Button && is((Button) node, button));
+        tabTo(node -> node instanceof Button it && is(it, button));
         push(KeyCode.SPACE);
     }
 
