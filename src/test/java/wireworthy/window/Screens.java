@@ -12,7 +12,6 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.image.Image;
 import javafx.scene.text.Text;
 
 /**
@@ -48,7 +47,7 @@ public final class Screens {
     /** Renders the node, built afresh for each setting. */
     public static void render(final String name, final Supplier<? extends Parent> node) {
         for (final Setting setting : Setting.values()) {
-            write(name, setting, scene(node.get(), setting).snapshot(null));
+            write(name, setting, scene(node.get(), setting));
         }
     }
 
@@ -124,10 +123,11 @@ public final class Screens {
         return true;
     }
 
-    private static void write(final String name, final Setting setting, final Image image) {
+    /** Writes a picture of a scene as it stands. */
+    public static void write(final String name, final Setting setting, final Scene scene) {
         final String file = name + "-" + setting.name().toLowerCase(Locale.ROOT);
         try {
-            Png.write(image, FOLDER.resolve(file + ".png"));
+            Png.write(scene.snapshot(null), FOLDER.resolve(file + ".png"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

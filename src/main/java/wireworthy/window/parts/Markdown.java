@@ -29,7 +29,7 @@ public final class Markdown extends AbstractVisitor {
     private static final int FIRST = 1;
 
     /** So many characters in a cell stay on one line. */
-    private static final int SHORT = 18;
+    private static final int SHORT = 10;
 
     private final Consumer<String> follow;
     private final List<javafx.scene.Node> parts = new ArrayList<>();
