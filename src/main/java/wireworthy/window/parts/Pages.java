@@ -22,6 +22,13 @@ public final class Pages {
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setAccessibleText(name);
+        scroll.skinProperty()
+                .addListener(made -> scroll.lookupAll(".viewport").forEach(Pages::live));
         return scroll;
+    }
+
+    /** The toolkit keeps a picture of all that is seen, and a move would paint all of it anew. */
+    private static void live(final Node viewport) {
+        viewport.setCache(false);
     }
 }

@@ -2,7 +2,7 @@ package wireworthy.window.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static wireworthy.window.figures.BuiltInFigures.SOLVER;
-import static wireworthy.window.figures.BuiltInFigures.of;
+import static wireworthy.window.figures.BuiltInFigures.kept;
 import static wireworthy.window.figures.Engine.asked;
 import static wireworthy.window.figures.Engine.move;
 import static wireworthy.window.figures.Engine.near;
@@ -19,7 +19,7 @@ import wireworthy.working.Remedy;
 
 /** The four ways out of too much drop, side by side. */
 class FourWaysTest {
-    private final FourWays model = new FourWays(of(FigureKind.FOUR_WAYS), SOLVER);
+    private final FourWays model = new FourWays(kept(FigureKind.FOUR_WAYS), SOLVER);
 
     private String given() {
         return ("\"circuit-current\": \"%s\", \"section\": \"%s\", \"one-way-length\": \"%s\","
@@ -71,7 +71,7 @@ class FourWaysTest {
 
     @Test
     void aSizeSoldByGaugeIsCalledByItsGauge() {
-        assertThat(model.now().get().ways().get(2).change()).isEqualTo("8 AWG, 8.37 mm²");
+        assertThat(model.now().get().ways().get(2).change()).isEqualTo("8 AWG, 8.366 mm²");
     }
 
     @Test
