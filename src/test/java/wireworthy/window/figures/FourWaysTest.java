@@ -96,6 +96,22 @@ class FourWaysTest {
                                                 way.copperText()));
     }
 
+    @Test
+    void noSizeIsOfferedThatOneMayNotChooseByTheTable() {
+        final String thinWall =
+                "\"circuit-current\": \"20 A\", \"section\": \"8.5 mm2\","
+                        + " \"one-way-length\": \"12 m\", \"supply-voltage\": \"12 V\","
+                        + " \"cable-table\": \"thin-wall\"";
+        assertThat(Remedies.of(SOLVER.widely(Engine.question(Quantity.DROP, thinWall))))
+                .filteredOn(remedy -> remedy.id().equals("larger-section"))
+                .singleElement()
+                .satisfies(
+                        remedy -> {
+                            assertThat(remedy.quantity()).isEqualTo(Quantity.SECTION_FOR_DROP);
+                            assertThat(remedy.text()).contains("no size on offer is as large");
+                        });
+    }
+
     private static Offset<Double> tiny() {
         return Offset.offset(1e-12);
     }
