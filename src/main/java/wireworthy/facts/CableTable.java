@@ -61,6 +61,11 @@ public record CableTable(
                 .reduce((smaller, larger) -> larger);
     }
 
+    /** Whether one may choose a cable of this section by the table: none thinner, none thicker. */
+    public boolean holds(final double sectionMm2) {
+        return reaches(largestSectionMm2, sectionMm2) && rowFor(sectionMm2).isPresent();
+    }
+
     /** The column used for an insulation rated so many degC: its own or the next lower one. */
     public OptionalDouble insulationColumn(final double insulationTemperature) {
         return StandardSizes.atOrBelow(insulationTemperatures, insulationTemperature);

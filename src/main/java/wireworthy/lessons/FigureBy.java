@@ -8,9 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import wireworthy.facts.Awg;
-import wireworthy.facts.CableTable;
 import wireworthy.facts.CableTables;
-import wireworthy.facts.StandardSizes;
 import wireworthy.record.SumsInUse;
 import wireworthy.record.WireSizes;
 import wireworthy.rules.Quantity;
@@ -70,9 +68,7 @@ final class FigureBy {
 
     /** A table in which a section is missing can't be used for the figure. */
     private boolean holds(final Handle.Choice sections) {
-        final CableTable table = sums.table();
-        final double largest = table.largestSectionMm2() * (1 + StandardSizes.SAME);
-        return mm2(sections).allMatch(each -> table.rowFor(each).isPresent() && each <= largest);
+        return mm2(sections).allMatch(sums.table()::holds);
     }
 
     private boolean namesATableBySection() {

@@ -50,6 +50,9 @@ public enum FigureOption {
 
     private static final int MOST_DRAWN = 4;
 
+    /** degC; from 160 on a cable has no heating constant. */
+    private static final double HOTTEST_INSULATION = 159;
+
     private final Quantity quantity;
     private final boolean yesOrNo;
 
@@ -79,7 +82,11 @@ public enum FigureOption {
 
     /** The most a figure can draw of it. */
     double most() {
-        return this == IN_SERIES || this == IN_PARALLEL ? MOST_DRAWN : Double.MAX_VALUE;
+        return switch (this) {
+            case IN_SERIES, IN_PARALLEL -> MOST_DRAWN;
+            case INSULATION_TEMPERATURE -> HOTTEST_INSULATION;
+            default -> Double.MAX_VALUE;
+        };
     }
 
     /** Whether it is answered by yes or no. */

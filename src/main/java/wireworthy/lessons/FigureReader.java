@@ -46,6 +46,7 @@ final class FigureReader {
                                         open.contains(option)
                                                 ? option.usual().orElseThrow()
                                                 : handle(kind, option, keys)));
+        CablesInTable.check(handles, keys);
         return new Figure(kind, Collections.unmodifiableMap(handles), keys.text("try"), open);
     }
 

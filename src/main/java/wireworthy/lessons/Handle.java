@@ -2,22 +2,46 @@ package wireworthy.lessons;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import wireworthy.rules.Quantity;
 
 /** How an option of a live figure may move. Numbers are SI. */
 public sealed interface Handle {
 
+    /** A number, whether it moves or not. */
+    sealed interface Amount extends Handle {
+        Quantity quantity();
+
+        /** The values it is written with; of a range its ends. */
+        DoubleStream written();
+    }
+
     /** A number that stays. */
-    record Fixed(Quantity quantity, double value) implements Handle {}
+    record Fixed(Quantity quantity, double value) implements Amount {
+        @Override
+        public DoubleStream written() {
+            return DoubleStream.of(value);
+        }
+    }
 
     /** A number moved in steps; {@code start} is where it stands at first. */
     record Range(Quantity quantity, double from, double to, double step, double start)
-            implements Handle {}
+            implements Amount {
+        @Override
+        public DoubleStream written() {
+            return DoubleStream.of(from, to);
+        }
+    }
 
     /** A number chosen from a few, in the given order. */
-    record Choice(Quantity quantity, List<Double> values, double start) implements Handle {
+    record Choice(Quantity quantity, List<Double> values, double start) implements Amount {
         public Choice {
             values = List.copyOf(values);
+        }
+
+        @Override
+        public DoubleStream written() {
+            return values.stream().mapToDouble(Double::doubleValue);
         }
     }
 

@@ -280,7 +280,7 @@ final class AmpacityRules {
     }
 
     private static String noRow(final double[] x, final Setting s) {
-        final String amps = FigureText.roundedUp(x[0], Dimension.CURRENT, 3);
+        final String amps = FigureText.roundedUp(x[0], Dimension.CURRENT);
         return "no row of the table \""
                 + s.table().id()
                 + "\" carries "

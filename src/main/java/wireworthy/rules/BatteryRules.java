@@ -52,7 +52,11 @@ final class BatteryRules {
                         INTERNAL_RESISTANCE,
                         "{in-series} × {battery-resistance} ÷ {in-parallel}",
                         (x, s) -> x[0] * x[1] / x[2])
-                .forward();
+                .forward()
+                .slip(
+                        "parallel-adds-resistance",
+                        "{in-series} × {battery-resistance} × {in-parallel}",
+                        (x, s) -> x[0] * x[1] * x[2]);
     }
 
     private static void energy(final Topic topic) {
@@ -173,6 +177,10 @@ final class BatteryRules {
                         "{usable-energy} ÷ {daily-energy}",
                         (x, s) -> x[0] / x[1])
                 .forward()
+                .slip(
+                        "runtime-upside-down",
+                        "{daily-energy} ÷ {usable-energy}",
+                        (x, s) -> x[0] / x[1])
                 .rule("daily-energy", ENERGY_AND_RUNTIME)
                 .gives(
                         DAILY_ENERGY,
@@ -243,6 +251,23 @@ final class BatteryRules {
                         CHARGE_ENERGY,
                         "{bank-voltage} × {charge-current} × {charge-time} × {charge-efficiency}",
                         (x, s) -> x[0] * x[1] * x[2] * x[3])
+                .forward()
+                .slip(
+                        "charging-loss-left-out",
+                        "{bank-voltage} × {charge-current} × {charge-time}",
+                        (x, s) -> x[0] * x[1] * x[2])
+                .rule("solar-energy", CHARGING)
+                .gives(
+                        SOLAR_ENERGY,
+                        "{array-power} × {sun-hours} × {array-efficiency}",
+                        (x, s) -> x[0] * x[1] * x[2])
+                .forward()
+                .rule("daily-balance", CHARGING)
+                .gives(
+                        DAILY_BALANCE,
+                        "{solar-energy} + {charge-energy} − {daily-energy}",
+                        (x, s) -> x[0] + x[1] - x[2])
+                .where(s -> s.gave(DAILY_ENERGY) || s.gave(LOADS))
                 .forward();
     }
 }

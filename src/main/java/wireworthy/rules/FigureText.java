@@ -11,7 +11,11 @@ import java.math.RoundingMode;
  */
 public final class FigureText {
 
+    private static final int ROUGHLY = 2;
     private static final int FIGURES = 3;
+
+    /** Of the lines of a working, and of every limit: a limit is told alike wherever it stands. */
+    private static final int IN_WORKINGS = 4;
 
     /** Below it a double carries noise from the sums before it. */
     private static final MathContext SOUND = new MathContext(12, RoundingMode.HALF_UP);
@@ -34,14 +38,19 @@ public final class FigureText {
         return text(si, dimension, digits, RoundingMode.HALF_UP);
     }
 
-    /** For a floor: never less than the figure itself. */
-    public static String roundedUp(final double si, final Dimension dimension, final int digits) {
-        return text(si, dimension, digits, RoundingMode.CEILING);
+    /** For a floor: never less than the figure itself; four figures, as in a working. */
+    public static String roundedUp(final double si, final Dimension dimension) {
+        return text(si, dimension, IN_WORKINGS, RoundingMode.CEILING);
     }
 
-    /** For a ceiling: never more than the figure itself. */
-    public static String roundedDown(final double si, final Dimension dimension, final int digits) {
-        return text(si, dimension, digits, RoundingMode.FLOOR);
+    /** For a ceiling: never more than the figure itself; four figures, as in a working. */
+    public static String roundedDown(final double si, final Dimension dimension) {
+        return text(si, dimension, IN_WORKINGS, RoundingMode.FLOOR);
+    }
+
+    /** For a rough estimate of the worst: two figures, never less than the figure itself. */
+    public static String roughlyUp(final double si, final Dimension dimension) {
+        return text(si, dimension, ROUGHLY, RoundingMode.CEILING);
     }
 
     /** In field units, without the unit. */

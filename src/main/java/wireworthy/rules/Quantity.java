@@ -99,6 +99,8 @@ public enum Quantity {
     CHARGE_EFFICIENCY("", SHARE),
     CHARGE_TIME("", Dimension.TIME),
     CHARGE_ENERGY("", Dimension.ENERGY),
+    SOLAR_ENERGY("", Dimension.ENERGY),
+    DAILY_BALANCE("", Dimension.ENERGY),
     INTERNAL_RESISTANCE("", Dimension.RESISTANCE),
     TERMINAL_VOLTAGE("", Dimension.VOLTAGE),
     SHORT_CIRCUIT_CURRENT("", Dimension.CURRENT),

@@ -5,11 +5,9 @@ import static wireworthy.rules.Skill.*;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
-import wireworthy.facts.CableTable;
 
 /** The standard section that meets both limits, heat and drop. */
 final class SectionRules {
-    private static final double MM2 = 1e-6;
     private static final double EVEN = 1e-9;
 
     private SectionRules() {}
@@ -47,20 +45,8 @@ final class SectionRules {
         return topic.directions();
     }
 
-    /** The sizes on offer, m2, rising: those one can buy, else the rows of the table. */
-    static double[] sizes(final Setting s) {
-        if (!s.available().isEmpty()) {
-            return s.available().stream().mapToDouble(mm2 -> mm2 * MM2).toArray();
-        }
-        return s.table().rows().stream()
-                .mapToDouble(CableTable.Row::sectionMm2)
-                .filter(mm2 -> mm2 <= s.table().largestSectionMm2() * (1 + EVEN))
-                .map(mm2 -> mm2 * MM2)
-                .toArray();
-    }
-
     private static double sizeFor(final double needed, final Setting s) {
-        for (final double size : sizes(s)) {
+        for (final double size : s.sizes()) {
             if (size >= needed * (1 - EVEN)) {
                 return size;
             }
@@ -69,7 +55,7 @@ final class SectionRules {
     }
 
     private static double sizeBelow(final double size, final Setting s) {
-        return DoubleStream.of(sizes(s))
+        return DoubleStream.of(s.sizes())
                 .filter(each -> each < size * (1 - EVEN))
                 .max()
                 .orElse(Double.NaN);
@@ -77,7 +63,7 @@ final class SectionRules {
 
     private static double nearest(final double needed, final Setting s) {
         double best = Double.NaN;
-        for (final double size : sizes(s)) {
+        for (final double size : s.sizes()) {
             if (!(Math.abs(size - needed) >= Math.abs(best - needed))) {
                 best = size;
             }
@@ -86,7 +72,7 @@ final class SectionRules {
     }
 
     private static Refusal noSize(final double needed, final Setting s) {
-        final String mm2 = FigureText.roundedUp(needed, Dimension.AREA, 3);
+        final String mm2 = FigureText.roundedUp(needed, Dimension.AREA);
         if (s.available().isEmpty()) {
             return new Refusal(
                     "given.cable-table", mm2 + " would be needed; " + AmpacityRules.tooLarge(s));

@@ -3,6 +3,7 @@ package wireworthy.rules;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import wireworthy.facts.CableTable;
 import wireworthy.facts.FuseSeries;
 import wireworthy.facts.FuseSeriesTable;
@@ -27,6 +28,15 @@ public record Setting(
     /** Whether the asker gave it. */
     public boolean gave(final Quantity quantity) {
         return given.contains(quantity);
+    }
+
+    /** The sections on offer, m2, rising: those one can buy, else the usable rows of the table. */
+    public double[] sizes() {
+        final DoubleStream mm2 =
+                available.isEmpty()
+                        ? table.usableRows().stream().mapToDouble(CableTable.Row::sectionMm2)
+                        : available.stream().mapToDouble(Double::doubleValue);
+        return mm2.map(each -> each * Dimension.AREA.scale()).toArray();
     }
 
     /** Whether a cable is known that the fuse has to protect. */

@@ -86,7 +86,7 @@ public final class Cautions {
                 "No rating of the series "
                         + setting.series().id()
                         + " fits: the floor is "
-                        + FigureText.roundedUp(floor.orElse(0), Dimension.CURRENT, 3);
+                        + FigureText.roundedUp(floor.orElse(0), Dimension.CURRENT);
         if (ceiling.isPresent() && setting.series().atOrAbove(floor.orElse(0)).isPresent()) {
             add(
                     "no-rating-fits",
@@ -124,7 +124,7 @@ public final class Cautions {
                     "A fuse of "
                             + FigureText.of(fuse, Dimension.CURRENT)
                             + " is below the floor of "
-                            + FigureText.roundedUp(floor.getAsDouble(), Dimension.CURRENT, 3)
+                            + FigureText.roundedUp(floor.getAsDouble(), Dimension.CURRENT)
                             + ": it may open for nothing, unless the appliance's maker names it.");
         }
     }
@@ -280,6 +280,6 @@ public final class Cautions {
     }
 
     private static String ceilingText(final OptionalDouble value) {
-        return FigureText.roundedDown(value.getAsDouble(), Dimension.CURRENT, 3);
+        return FigureText.roundedDown(value.getAsDouble(), Dimension.CURRENT);
     }
 }

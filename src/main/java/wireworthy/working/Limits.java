@@ -9,12 +9,15 @@ import wireworthy.rules.Quantity;
 /** What a given figure may be at all, SI, both ends included unless zero is no figure. */
 record Limits(double least, double most) {
     private static final double TINY = 1e-12;
+    private static final double MOST = 1e15;
 
     static Limits of(final Quantity quantity) {
         return switch (quantity) {
             case MARGIN -> new Limits(1, 5);
             case START_MULTIPLE -> new Limits(1, 50);
             case INTERNAL_RESISTANCE -> new Limits(0, 1e6);
+            case SOLAR_ENERGY, CHARGE_ENERGY -> new Limits(0, MOST);
+            case DAILY_BALANCE -> new Limits(-MOST, MOST);
             case AMBIENT_FACTOR, BUNDLE_FACTOR -> new Limits(0.01, 1.5);
             case CONDUCTOR_TEMPERATURE, AMBIENT_TEMPERATURE -> new Limits(-60, 300);
             case INSULATION_TEMPERATURE -> new Limits(40, 300);
@@ -34,7 +37,7 @@ record Limits(double least, double most) {
             case DIAMETER -> new Limits(1e-6, 0.2);
             case AREA -> new Limits(1e-10, 5e-3);
             case GAUGE -> new Limits(-3, 40);
-            default -> new Limits(TINY, 1e15);
+            default -> new Limits(TINY, MOST);
         };
     }
 

@@ -6,10 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
-import wireworthy.facts.CableTable;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
-import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Voltages;
 
@@ -77,7 +75,7 @@ public final class Remedies {
                 ONE_WAY_LENGTH,
                 most,
                 "Shorten the run to "
-                        + FigureText.roundedDown(most, Dimension.LENGTH, 3)
+                        + FigureText.roundedDown(most, Dimension.LENGTH)
                         + " one way: move the battery or the load nearer.");
     }
 
@@ -91,41 +89,29 @@ public final class Remedies {
                 "Split the loads over "
                         + circuits
                         + " circuits of this cable, none above "
-                        + FigureText.roundedDown(most, Dimension.CURRENT, 3)
+                        + FigureText.roundedDown(most, Dimension.CURRENT)
                         + ", each with its own fuse.");
     }
 
     private Remedy larger(final double section) {
         final double exact = section * drop / limit;
         final double needed = Math.max(exact, worked.value(SECTION_FOR_AMPACITY).orElse(0));
-        final double standard =
-                DoubleStream.of(sizes())
+        final OptionalDouble standard =
+                DoubleStream.of(worked.plan().setting().sizes())
                         .filter(s -> s >= needed * (1 - EVEN))
-                        .findFirst()
-                        .orElse(exact);
-        final Quantity quantity = standard > exact ? STANDARD_SECTION : SECTION_FOR_DROP;
+                        .findFirst();
         return new Remedy(
                 "larger-section",
-                quantity,
-                standard,
+                standard.isPresent() ? STANDARD_SECTION : SECTION_FOR_DROP,
+                standard.orElse(exact),
                 "Take a larger section: "
-                        + FigureText.roundedUp(exact, Dimension.AREA, 3)
-                        + " just meets the limit"
-                        + (standard > exact
-                                ? "; the size to buy is "
-                                        + FigureText.of(standard, Dimension.AREA, 4)
-                                : "")
+                        + FigureText.roundedUp(exact, Dimension.AREA)
+                        + " just meets the limit; "
+                        + (standard.isPresent()
+                                ? "the size to buy is "
+                                        + FigureText.of(standard.getAsDouble(), Dimension.AREA, 4)
+                                : "no size on offer is as large")
                         + ".");
-    }
-
-    private double[] sizes() {
-        final List<Double> available = worked.plan().setting().available();
-        final DoubleStream mm2 =
-                available.isEmpty()
-                        ? worked.plan().setting().table().rows().stream()
-                                .mapToDouble(CableTable.Row::sectionMm2)
-                        : available.stream().mapToDouble(s -> s);
-        return mm2.map(s -> s * Dimension.AREA.scale()).toArray();
     }
 
     private void higher(final double volts, final List<Remedy> ways) {

@@ -115,7 +115,7 @@ public final class Telling {
         return text(quantity, value, IN_WORKINGS);
     }
 
-    /** A result for people: floors rounded up, ceilings rounded down. */
+    /** A result for people: three figures; floors and ceilings as in the lines of a working. */
     public static String result(final Quantity quantity, final double value) {
         return Double.isNaN(value) ? "nothing fits" : text(quantity, value, RESULT);
     }
@@ -126,10 +126,10 @@ public final class Telling {
 
     private static String text(final Quantity quantity, final double value, final int digits) {
         if (FLOORS.contains(quantity)) {
-            return FigureText.roundedUp(value, quantity.dimension(), digits);
+            return FigureText.roundedUp(value, quantity.dimension());
         }
         if (CEILINGS.contains(quantity)) {
-            return FigureText.roundedDown(value, quantity.dimension(), digits);
+            return FigureText.roundedDown(value, quantity.dimension());
         }
         if (quantity.dimension() == Dimension.AREA) {
             return FigureText.of(value, quantity.dimension(), IN_WORKINGS);

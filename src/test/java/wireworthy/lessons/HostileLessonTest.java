@@ -150,6 +150,45 @@ class HostileLessonTest {
     @CsvSource(
             delimiter = '|',
             value = {
+                "boat-cable    | 0.75 mm2                                        | section",
+                "thin-wall     | {of: [2.5 mm2, 10 mm2], start: 2.5 mm2}         | section",
+                "thin-wall     | {from: 1 mm2, to: 9 mm2, step: 1 mm2, start: 2 mm2} | section",
+                "boat-cable    | {of: [20 AWG, 12 AWG], start: 12 AWG}           | section"
+            })
+    void aCableThatIsNotInTheTableOfItsFigure(
+            final String table, final String section, final String option) throws IOException {
+        assertOnlyThatIsBroken(
+                "```figure\nid: derated-ampacity\nsection: %s\ncable-table: %s\ntry: Why?\n"
+                                .formatted(section, table)
+                        + "ambient-temperature: 30 degC\ntwo-core-cables: 1\nengine-space: no\n"
+                        + "in-thermal-insulation: no\nfuse-series: blade\n```",
+                11,
+                "\"%s\" holds a cable that is not in the cable table %s".formatted(option, table));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "thin-wall  | 75 degC  | thin-wall has no insulation rated that low",
+                "boat-cable | 200 degC | more of \"insulation-temperature\" than can be drawn"
+            })
+    void insulationThatTheFigureCannotWorkWith(
+            final String table, final String insulation, final String message) throws IOException {
+        assertOnlyThatIsBroken(
+                "```figure\nid: fuse-or-cable\nfuse: 15 A\nfuse-series: blade\nsection: 2.5 mm2\n"
+                        + "insulation-temperature: %s\ncable-table: %s\n"
+                                .formatted(insulation, table)
+                        + "supply-voltage: 12 V\ninternal-resistance: 10 mohm\n"
+                        + "one-way-length: 5 m\nresistivity: 0.0172 ohm mm2/m\ntry: Why?\n```",
+                14,
+                message);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
                 "{name: lamp, power: 9 W, on: yes}                      | \"hours\" is missing",
                 "{name: lamp, power: 9 W, hours: 25 h, on: yes}         | A day has 24 hours",
                 "{name: lamp, power: 9 W, share-of-time: 140 %, on: no} | 140 %",

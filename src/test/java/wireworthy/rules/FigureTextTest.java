@@ -59,14 +59,15 @@ class FigureTextTest {
 
     @Test
     void floorsAreShownRoundedUpAndCeilingsRoundedDown() {
-        assertThat(FigureText.roundedUp(10.01, Dimension.CURRENT, 3)).isEqualTo("10.1 A");
-        assertThat(FigureText.roundedDown(10.09, Dimension.CURRENT, 3)).isEqualTo("10 A");
+        assertThat(FigureText.roundedUp(11.625, Dimension.CURRENT)).isEqualTo("11.63 A");
+        assertThat(FigureText.roundedUp(11.6201, Dimension.CURRENT)).isEqualTo("11.63 A");
+        assertThat(FigureText.roundedDown(17.649, Dimension.CURRENT)).isEqualTo("17.64 A");
     }
 
     @Test
     void roundingUpDoesNotMagnifyTheNoiseOfASum() {
-        assertThat(FigureText.roundedUp(0.1 + 0.2, Dimension.CURRENT, 3)).isEqualTo("0.3 A");
-        assertThat(FigureText.roundedDown(8 * 1.1 / 8, Dimension.CURRENT, 3)).isEqualTo("1.1 A");
+        assertThat(FigureText.roundedUp(0.1 + 0.2, Dimension.CURRENT)).isEqualTo("0.3 A");
+        assertThat(FigureText.roundedDown(8 * 1.1 / 8, Dimension.CURRENT)).isEqualTo("1.1 A");
     }
 
     @Test
@@ -103,10 +104,10 @@ class FigureTextTest {
 
             assertThat(readBack(FigureText.of(si, dimension, digits), dimension))
                     .isCloseTo(si, within(half));
-            assertThat(readBack(FigureText.roundedUp(si, dimension, digits), dimension))
-                    .isBetween(si * (1 - 1e-11), si + 2 * half);
-            assertThat(readBack(FigureText.roundedDown(si, dimension, digits), dimension))
-                    .isBetween(si - 2 * half, si * (1 + 1e-11));
+            assertThat(readBack(FigureText.roundedUp(si, dimension), dimension))
+                    .isBetween(si * (1 - 1e-11), si * 1.001);
+            assertThat(readBack(FigureText.roundedDown(si, dimension), dimension))
+                    .isBetween(si * 0.999, si * (1 + 1e-11));
         }
     }
 

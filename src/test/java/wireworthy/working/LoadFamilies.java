@@ -150,6 +150,10 @@ final class LoadFamilies {
         final double percent = d.given("usable-share", 30, 100, "%");
         final double ohms = d.given("battery-resistance", 0.001, 0.05, "ohm");
         d.expects("internal-resistance", ohms * string / rows);
+        final double sun = d.given("sun-hours", 1, 6, "h");
+        final double watts = d.given("array-power", 50, 600, "W");
+        final double arrives = d.given("array-efficiency", 50, 90, "%") / 100;
+        d.expects("solar-energy", watts * sun * arrives);
         d.expects("bank-voltage", string * volts);
         d.expects("bank-capacity", rows * ampHours);
         d.expects("bank-energy", string * volts * rows * ampHours);
@@ -185,7 +189,10 @@ final class LoadFamilies {
         d.expects("charge-time", ampHours * share / amps / eta);
         d.expects("capacity-needed", wattHours * days / share / volts);
         d.expects("array-power", wattHours / sun / array);
-        d.expects("charge-energy", volts * ampHours * share);
+        final double solar = d.given("solar-energy", 100, 3000, "Wh");
+        final double charged = volts * ampHours * share;
+        d.expects("charge-energy", charged);
+        d.expects("daily-balance", solar + charged - wattHours);
         d.expects("days-without-charge", volts * ampHours * share / wattHours);
     }
 }

@@ -55,7 +55,7 @@ final class Faults {
                     + " inner resistance and voltage are.";
         }
         return "Right behind this fuse up to "
-                + FigureText.roundedUp(current.getAsDouble(), Dimension.CURRENT, 2)
+                + FigureText.roughlyUp(current.getAsDouble(), Dimension.CURRENT)
                 + " could flow; "
                 + breaks(breaking)
                 + heats(heating);

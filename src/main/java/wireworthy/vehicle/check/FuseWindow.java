@@ -139,10 +139,10 @@ public record FuseWindow(
     }
 
     private static String up(final double amps) {
-        return FigureText.roundedUp(amps, Dimension.CURRENT, 3);
+        return FigureText.roundedUp(amps, Dimension.CURRENT);
     }
 
     private static String down(final double amps) {
-        return FigureText.roundedDown(amps, Dimension.CURRENT, 3);
+        return FigureText.roundedDown(amps, Dimension.CURRENT);
     }
 }

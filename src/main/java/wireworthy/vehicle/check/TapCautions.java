@@ -56,8 +56,7 @@ final class TapCautions {
                         ? "the fuse of "
                                 + FigureText.of(fuse.getAsDouble(), Dimension.CURRENT)
                                 + " there is above the "
-                                + FigureText.roundedDown(
-                                        ampacity.getAsDouble(), Dimension.CURRENT, 3)
+                                + FigureText.roundedDown(ampacity.getAsDouble(), Dimension.CURRENT)
                                 + " this cable can carry, and lets it overheat"
                         : "a fuse fit for the thick cable lets a thinner one overheat";
         return new Caution(

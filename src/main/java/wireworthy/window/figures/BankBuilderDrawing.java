@@ -14,7 +14,7 @@ import wireworthy.window.parts.Verdict;
 
 /** Strings of batteries between two bars, a fuse at the plus of each; the bank's figures beside. */
 final class BankBuilderDrawing extends Drawing {
-    private static final double ROOM_FOR_BOTH = 40;
+    private static final double ROOM_FOR_BOTH = 45;
     private static final double BATTERY = 2.6;
     private static final double TALL = 1.8;
     private static final double FUSE = 2.2;

@@ -48,6 +48,8 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
      * @param sun what comes in from the panels
      * @param engine what comes in from the alternator
      * @param out what all loads take
+     * @param balance what is left over at the end of the day; less than nothing where it falls
+     *     short
      * @param usable what may be taken out of the full bank
      * @param days how many days the bank lasts without charge; empty with nothing on
      * @param daysShort how many days it lasts with this charge; empty where that covers the day
@@ -57,6 +59,7 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
             double sun,
             double engine,
             double out,
+            double balance,
             double usable,
             OptionalDouble days,
             OptionalDouble daysShort,
@@ -67,13 +70,8 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
             loads = List.copyOf(loads);
         }
 
-        /** J, what is left over at the end of the day; less than nothing where it falls short. */
-        double balance() {
-            return sun + engine - out;
-        }
-
         boolean covered() {
-            return balance() >= -StandardSizes.SAME * out;
+            return balance >= -StandardSizes.SAME * out;
         }
 
         /** What comes of it, in a line. */
@@ -82,9 +80,9 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
                 return "nothing is switched on";
             }
             return covered()
-                    ? "the day is covered, with " + wattHours(balance()) + " left over"
+                    ? "the day is covered, with " + wattHours(balance) + " left over"
                     : "short by %s a day: a full bank is down to its limit in %s"
-                            .formatted(wattHours(-balance()), dayText(daysShort.orElseThrow()));
+                            .formatted(wattHours(-balance), dayText(daysShort.orElseThrow()));
         }
 
         /** How long the bank lasts without charge. */
@@ -170,15 +168,17 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
         final double sun = sun();
         final double engine = engine();
         final double out = out(switches.stream().filter(each -> each.on().get()).toList());
+        final double balance = balance(sun, engine, out);
         final double usable = usable();
         return new Shown(
                 switches.stream().map(this::load).toList(),
                 sun,
                 engine,
                 out,
+                balance,
                 usable,
                 days(usable, out),
-                days(usable, out - sun - engine),
+                days(usable, -balance),
                 capacity.text() + " at " + voltage.text(),
                 share.text());
     }
@@ -202,7 +202,7 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
                 .with(panel)
                 .with(sunHours)
                 .with(panelShare)
-                .value(solver, Quantity.DAILY_ENERGY);
+                .value(solver, Quantity.SOLAR_ENERGY);
     }
 
     private double engine() {
@@ -212,6 +212,14 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
                 .with(engineTime)
                 .with(engineShare)
                 .value(solver, Quantity.CHARGE_ENERGY);
+    }
+
+    private double balance(final double sun, final double engine, final double out) {
+        return new Asking()
+                .with(Quantity.SOLAR_ENERGY, sun)
+                .with(Quantity.CHARGE_ENERGY, engine)
+                .with(Quantity.DAILY_ENERGY, out)
+                .value(solver, Quantity.DAILY_BALANCE);
     }
 
     private double usable() {

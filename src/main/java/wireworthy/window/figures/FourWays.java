@@ -133,7 +133,7 @@ final class FourWays implements FigureModel<FourWays.Shown> {
                     Optional.of(
                             way(
                                     "a shorter run",
-                                    FigureText.roundedDown(value, Dimension.LENGTH, 3) + " one way",
+                                    FigureText.roundedDown(value, Dimension.LENGTH) + " one way",
                                     new Circuit(it.amps(), it.section(), value, it.volts()),
                                     1));
             case "split-circuit" -> Optional.of(split(it, value));
@@ -158,7 +158,7 @@ final class FourWays implements FigureModel<FourWays.Shown> {
                                 .map(row -> row.label() + ", ")
                                 .orElse("")
                         : "";
-        return gauge + FigureText.roundedUp(section, Dimension.AREA, gauge.isEmpty() ? 4 : 3);
+        return gauge + FigureText.roundedUp(section, Dimension.AREA);
     }
 
     /** The current shared evenly by as many circuits as keep each within what it may carry. */
@@ -166,7 +166,7 @@ final class FourWays implements FigureModel<FourWays.Shown> {
         final int circuits = (int) Math.ceil(it.amps() / most * (1 - StandardSizes.SAME));
         return way(
                 circuits + " circuits",
-                FigureText.roundedUp(it.amps() / circuits, Dimension.CURRENT, 3)
+                FigureText.roundedUp(it.amps() / circuits, Dimension.CURRENT)
                         + " each, a fuse each",
                 new Circuit(it.amps() / circuits, it.section(), it.metres(), it.volts()),
                 circuits);

@@ -76,7 +76,7 @@ final class FuseOrCableDrawing extends Drawing {
         return new Legend(text(), text(Styles.STRONG));
     }
 
-    private void show(final FuseOrCable.Shown shown) {
+    private void show(final Fault shown) {
         currentWords.setText("short circuit " + shown.amps());
         fuseLegend.name().setText("fuse of " + shown.fuseAmps() + " opens in");
         fuseLegend.time().setText(shown.fuseTime());
@@ -94,7 +94,7 @@ final class FuseOrCableDrawing extends Drawing {
     @Override
     void draw(final double wide) {
         width = wide;
-        final FuseOrCable.Shown shown = model.now().getValue();
+        final Fault shown = model.now().getValue();
         grid();
         band(shown);
         cable(shown);
@@ -116,13 +116,13 @@ final class FuseOrCableDrawing extends Drawing {
             lay(mark.line(), x, TOP, x, TOP + HIGH);
             put(mark.label(), Pos.TOP_CENTER, x, TOP + HIGH + 0.2);
         }
-        lay(bound, LEFT, y(FuseOrCable.LONGEST_ADIABATIC), width, y(FuseOrCable.LONGEST_ADIABATIC));
+        lay(bound, LEFT, y(Fault.LONGEST_ADIABATIC), width, y(Fault.LONGEST_ADIABATIC));
         thick(bound, 0.08);
-        put(boundWords, Pos.TOP_RIGHT, width - 0.4, y(FuseOrCable.LONGEST_ADIABATIC) + 0.1);
+        put(boundWords, Pos.TOP_RIGHT, width - 0.4, y(Fault.LONGEST_ADIABATIC) - 1.5);
     }
 
     /** Between two limits the longest time of the lower share and the shortest of the higher. */
-    private void band(final FuseOrCable.Shown shown) {
+    private void band(final Fault shown) {
         final List<FuseTimes.Row> rows = shown.limits();
         for (int i = 0; i < rows.size(); i++) {
             final boolean last = i == rows.size() - 1;
@@ -135,8 +135,8 @@ final class FuseOrCableDrawing extends Drawing {
         }
     }
 
-    private void cable(final FuseOrCable.Shown shown) {
-        final double slow = FuseOrCable.LONGEST_ADIABATIC;
+    private void cable(final Fault shown) {
+        final double slow = Fault.LONGEST_ADIABATIC;
         final double fast = Math.pow(10, SHORTEST);
         final double least = Math.sqrt(shown.heat() / slow);
         final double most =

@@ -10,8 +10,10 @@ import wireworthy.window.parts.Styles;
 
 /** Where one fuse stands between its floor and its ceiling, on a scale from nothing up. */
 final class FuseScale extends Drawing {
-    /** How high it is, in text sizes. */
-    static final double HEIGHT = 3.6;
+    private static final double HEIGHT = 3.6;
+
+    /** Narrower than this, floor and ceiling stand under the scale, not beside the name. */
+    private static final double ROOM_FOR_BOTH = 30;
 
     private static final double TOP = 1.7;
     private static final double ZONE = 1.1;
@@ -46,13 +48,13 @@ final class FuseScale extends Drawing {
 
     @Override
     double height(final double width) {
-        return HEIGHT;
+        return width < ROOM_FOR_BOTH ? HEIGHT + 1.5 : HEIGHT;
     }
 
     @Override
     void draw(final double width) {
         put(name, Pos.TOP_LEFT, 0, 0);
-        put(between, Pos.TOP_RIGHT, width, 0.1);
+        put(between, Pos.TOP_RIGHT, width, width < ROOM_FOR_BOTH ? TOP + ZONE + 0.4 : 0.1);
         final double low = x(guard.floor(), width);
         final double high = x(guard.ceiling(), width);
         lay(idle, 0, TOP, Math.min(low, high), ZONE);

@@ -14,12 +14,14 @@ import wireworthy.window.parts.Styles;
 final class SectionToScaleDrawing extends Drawing {
     private static final int CONDUCTORS = 3;
     private static final double NAMES = 11;
-    private static final double GROUND = 8.6;
     private static final double LARGEST = 8;
     private static final double ROW = 1.7;
-    private static final double TABLE = GROUND + 0.6;
+    private static final double LINE = 1.4;
 
-    /** From the right edge of a column to the middle of its figures. */
+    /** Narrower than this, a name stands over its figures, not beside them. */
+    private static final double ROOM_FOR_NAMES = 30;
+
+    /** From the middle of a conductor to the right edge of its figures. */
     private static final double HALF = 2.2;
 
     private final ObservableValue<SectionToScale.Shown> now;
@@ -54,8 +56,9 @@ final class SectionToScaleDrawing extends Drawing {
 
         void draw(final double y, final double width) {
             put(name, Pos.TOP_LEFT, 0, y);
+            final double under = narrow(width) && !name.getText().isEmpty() ? LINE : 0;
             for (int i = 0; i < CONDUCTORS; i++) {
-                put(figures.get(i), Pos.TOP_RIGHT, right(i, width), y);
+                put(figures.get(i), Pos.TOP_RIGHT, middle(i, width) + HALF, y + under);
             }
         }
     }
@@ -84,31 +87,56 @@ final class SectionToScaleDrawing extends Drawing {
 
     @Override
     double height(final double width) {
-        return TABLE + rows.size() * ROW + 0.4 + high(comparison, width);
+        return foot(width) + high(comparison, width);
     }
 
     @Override
     void draw(final double width) {
-        final double scale = LARGEST / now.getValue().mostDiameter();
+        final double largest = Math.min(LARGEST, column(width) - 0.4);
+        final double scale = largest / now.getValue().mostDiameter();
+        final double floor = ground(width);
         for (int i = 0; i < CONDUCTORS; i++) {
             final double radius = now.getValue().conductors().get(i).diameter() * scale / 2;
-            final double middle = right(i, width) - HALF;
-            circles.get(i).setCenterX(middle * em());
-            circles.get(i).setCenterY((GROUND - radius) * em());
+            circles.get(i).setCenterX(middle(i, width) * em());
+            circles.get(i).setCenterY((floor - radius) * em());
             circles.get(i).setRadius(radius * em());
         }
-        lay(ground, NAMES - 1, GROUND, width, GROUND);
-        lay(millimetre, 0, GROUND, scale * 1e-3, GROUND);
-        put(millimetreWord, Pos.TOP_LEFT, 0, GROUND - 1.6);
+        lay(ground, Math.max(0, names(width) - 1), floor, width, floor);
+        final double mark = narrow(width) ? 1.6 : floor;
+        lay(millimetre, 0, mark, scale * 1e-3, mark);
+        put(millimetreWord, Pos.TOP_LEFT, 0, mark - 1.6);
         for (int i = 0; i < rows.size(); i++) {
-            rows.get(i).draw(TABLE + i * ROW, width);
+            rows.get(i).draw(floor + 0.6 + i * row(width), width);
         }
-        final double foot = TABLE + rows.size() * ROW + 0.4;
-        lay(comparison, 0, foot, width, high(comparison, width));
+        lay(comparison, 0, foot(width), width, high(comparison, width));
     }
 
-    /** The right edge of the figures of a conductor. */
-    private static double right(final int conductor, final double width) {
-        return NAMES + (conductor + 1) * (width - NAMES) / CONDUCTORS - HALF;
+    private static boolean narrow(final double width) {
+        return width < ROOM_FOR_NAMES;
+    }
+
+    private static double names(final double width) {
+        return narrow(width) ? 0 : NAMES;
+    }
+
+    private static double ground(final double width) {
+        return LARGEST + (narrow(width) ? 2.6 : 0.6);
+    }
+
+    private static double row(final double width) {
+        return narrow(width) ? ROW + LINE : ROW;
+    }
+
+    private double foot(final double width) {
+        return ground(width) + 1 + rows.size() * row(width);
+    }
+
+    private static double column(final double width) {
+        return (width - names(width)) / CONDUCTORS;
+    }
+
+    /** The middle of a conductor and of its figures. */
+    private static double middle(final int conductor, final double width) {
+        return names(width) + (conductor + 0.5) * column(width);
     }
 }

@@ -10,10 +10,13 @@ import wireworthy.window.parts.Styles;
 
 /** The circuit with its fuses, the cables as thick as their sections; under it a scale a fuse. */
 final class WhereTheCableThinsDrawing extends Drawing {
-    private static final double TOP = 3;
-    private static final double OUT = TOP + 3.4;
-    private static final double BACK = OUT + 5.2;
-    private static final double FOOT = BACK + 2;
+    private static final double OVER = 3.4;
+    private static final double HIGH = 5.2;
+    private static final double UNDER = 2;
+
+    /** Text sizes of width that the usual verdict takes in one line. */
+    private static final double ONE_LINE = 40;
+
     private static final double LEFT = 0.6;
     private static final double FUSE = 2.6;
     private static final double LOAD = 2;
@@ -32,7 +35,7 @@ final class WhereTheCableThinsDrawing extends Drawing {
     private final Symbol fuse = add(Symbol.fuse());
     private final Symbol second = add(Symbol.fuse());
     private final Symbol load = add(Symbol.lamp());
-    private final Label none = text(Styles.SOFT, Styles.SMALL);
+    private final Label none = paragraph(Styles.SOFT, Styles.SMALL);
     private final Label batteryWord = text(Styles.SOFT, Styles.SMALL);
     private final Label boardWord = text(Styles.SOFT, Styles.SMALL);
     private final Label fuseAmps = text(Styles.STRONG);
@@ -45,6 +48,11 @@ final class WhereTheCableThinsDrawing extends Drawing {
     private final FuseScale boardScale = add(new FuseScale());
     private final FuseScale secondScale = add(new FuseScale());
     private final VerdictLine verdict = add(new VerdictLine());
+
+    /** Where the conductors out and back lie, in text sizes. */
+    private double out;
+
+    private double back;
 
     WhereTheCableThinsDrawing(final ObservableValue<WhereTheCableThins.Shown> now) {
         this.now = now;
@@ -84,64 +92,71 @@ final class WhereTheCableThinsDrawing extends Drawing {
     /** Room for two scales and a verdict of two lines: nothing jumps. The worst is said first. */
     @Override
     double height(final double width) {
-        return FOOT + 2 * FuseScale.HEIGHT;
+        return top(width) + OVER + HIGH + UNDER + 2 * boardScale.height(width);
+    }
+
+    private static double top(final double width) {
+        return 1.5 * Math.ceil(2 * ONE_LINE / width);
     }
 
     @Override
     void draw(final double width) {
+        out = top(width) + OVER;
+        back = out + HIGH;
         final double right = width - LOAD / 2 - 0.2;
         final double change = width * 0.52;
         feed(change);
         thin(change, right);
         source();
         cables(change, right);
-        lay(boardScale, 0, FOOT, width, FuseScale.HEIGHT);
-        lay(secondScale, 0, FOOT + FuseScale.HEIGHT, width, FuseScale.HEIGHT);
-        put(none, Pos.TOP_LEFT, 0, FOOT + FuseScale.HEIGHT + 0.6);
+        final double scale = boardScale.height(width);
+        lay(boardScale, 0, back + UNDER, width, scale);
+        lay(secondScale, 0, back + UNDER + scale, width, scale);
+        lay(none, 0, back + UNDER + scale + 0.6, width, high(none, width));
         none.setVisible(!now.getValue().twoFuses());
         verdict.lay(em(), width, 0);
     }
 
     private void feed(final double change) {
         final double thick = thickness(0);
-        lay(feed.get(0), LEFT, OUT, change, OUT);
-        lay(feed.get(1), LEFT, OUT - thick / 2, LEFT, BACK + thick / 2);
-        lay(feed.get(2), LEFT, BACK, LEFT + 2, BACK);
-        lay(feed.get(3), LEFT + 2 + FUSE, BACK, change, BACK);
+        lay(feed.get(0), LEFT, out, change, out);
+        lay(feed.get(1), LEFT, out - thick / 2, LEFT, back + thick / 2);
+        lay(feed.get(2), LEFT, back, LEFT + 2, back);
+        lay(feed.get(3), LEFT + 2 + FUSE, back, change, back);
         feed.forEach(each -> thick(each, thick));
-        lay(fuse, LEFT + 2, OUT - 0.5, FUSE, 1);
-        lay(battery, LEFT + 2, BACK - 1, FUSE, 2);
-        lay(danger, LEFT + 2 + FUSE, OUT - 0.8, change - LEFT - 2 - FUSE, 1.6);
+        lay(fuse, LEFT + 2, out - 0.5, FUSE, 1);
+        lay(battery, LEFT + 2, back - 1, FUSE, 2);
+        lay(danger, LEFT + 2 + FUSE, out - 0.8, change - LEFT - 2 - FUSE, 1.6);
     }
 
     private void thin(final double change, final double right) {
         final double thick = thickness(1);
-        lay(thin.get(0), change, OUT, right, OUT);
-        lay(thin.get(1), change, BACK, right, BACK);
-        lay(thin.get(2), right, OUT - thick / 2, right, BACK + thick / 2);
+        lay(thin.get(0), change, out, right, out);
+        lay(thin.get(1), change, back, right, back);
+        lay(thin.get(2), right, out - thick / 2, right, back + thick / 2);
         thin.forEach(each -> thick(each, thick));
-        lay(second, change, OUT - 0.5, FUSE, 1);
-        lay(load, right - LOAD / 2, (OUT + BACK - LOAD) / 2, LOAD, LOAD);
+        lay(second, change, out - 0.5, FUSE, 1);
+        lay(load, right - LOAD / 2, (out + back - LOAD) / 2, LOAD, LOAD);
         final double from = now.getValue().twoFuses() ? change + FUSE : change;
-        lay(thinDanger, from, OUT - 0.8, right - from, 1.6);
+        lay(thinDanger, from, out - 0.8, right - from, 1.6);
     }
 
     private void source() {
         final double board = LEFT + 2 + FUSE / 2;
-        put(boardWord, Pos.TOP_CENTER, board, TOP + 0.1);
-        put(fuseAmps, Pos.TOP_CENTER, board, TOP + 1.3);
-        put(batteryWord, Pos.TOP_LEFT, LEFT + 2 + FUSE + 0.4, BACK - 1.7);
+        put(boardWord, Pos.TOP_CENTER, board, out - OVER + 0.1);
+        put(fuseAmps, Pos.TOP_CENTER, board, out - OVER + 1.3);
+        put(batteryWord, Pos.TOP_LEFT, LEFT + 2 + FUSE + 0.4, back - 1.7);
     }
 
     private void cables(final double change, final double right) {
-        put(secondAmps, Pos.TOP_CENTER, change + FUSE / 2, TOP + 1.3);
-        put(loadAmps, Pos.TOP_RIGHT, right - LOAD / 2 - 0.6, (OUT + BACK) / 2 - 0.7);
+        put(secondAmps, Pos.TOP_CENTER, change + FUSE / 2, out - OVER + 1.3);
+        put(loadAmps, Pos.TOP_RIGHT, right + LOAD / 2, out - 2.2);
         final double feedMiddle = (LEFT + 2 + FUSE + change) / 2;
         final double thinMiddle = (change + FUSE + right) / 2;
-        put(feedWords, Pos.TOP_CENTER, feedMiddle, OUT + 0.9);
-        put(feedAmps, Pos.TOP_CENTER, feedMiddle, OUT + 2.2);
-        put(thinWords, Pos.TOP_CENTER, thinMiddle, OUT + 0.9);
-        put(thinAmps, Pos.TOP_CENTER, thinMiddle, OUT + 2.2);
+        put(feedWords, Pos.TOP_CENTER, feedMiddle, out + 0.9);
+        put(feedAmps, Pos.TOP_CENTER, feedMiddle, out + 2.2);
+        put(thinWords, Pos.TOP_CENTER, thinMiddle, out + 0.9);
+        put(thinAmps, Pos.TOP_CENTER, thinMiddle, out + 2.2);
     }
 
     private double thickness(final int cable) {

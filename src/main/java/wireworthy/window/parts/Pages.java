@@ -27,5 +27,12 @@ public final class Pages {
         scroll.getStyleClass().add(Styles.PAGE_SCROLL);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.skinProperty()
+                .addListener(made -> scroll.lookupAll(".viewport").forEach(Pages::live));
+    }
+
+    /** The toolkit keeps a picture of all that is seen, and a move would paint all of it anew. */
+    private static void live(final Node viewport) {
+        viewport.setCache(false);
     }
 }

@@ -48,7 +48,7 @@ class CableFigureKeysTest {
 
     private static Scene scene(final FigureKind kind) {
         return Screens.scene(
-                new StackPane(LiveFigures.of(BuiltInFigures.of(kind), BuiltInFigures.SOLVER)),
+                new StackPane(LiveFigures.of(BuiltInFigures.kept(kind), BuiltInFigures.SOLVER)),
                 Screens.Setting.LIGHT);
     }
 

@@ -2,7 +2,7 @@ package wireworthy.window.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static wireworthy.window.figures.BuiltInFigures.SOLVER;
-import static wireworthy.window.figures.BuiltInFigures.of;
+import static wireworthy.window.figures.BuiltInFigures.kept;
 import static wireworthy.window.figures.Engine.asked;
 import static wireworthy.window.figures.Engine.move;
 import static wireworthy.window.figures.Engine.near;
@@ -102,7 +102,7 @@ class DeratedAmpacityTest {
 
     private static DeratedAmpacity model(final String table) {
         final Map<FigureOption, Handle> handles =
-                new EnumMap<>(of(FigureKind.DERATED_AMPACITY).handles());
+                new EnumMap<>(kept(FigureKind.DERATED_AMPACITY).handles());
         handles.put(FigureOption.CABLE_TABLE, new Handle.Named(Quantity.CABLE_TABLE, table));
         return new DeratedAmpacity(new Figure(FigureKind.DERATED_AMPACITY, handles, ""), SOLVER);
     }

@@ -2,7 +2,7 @@ package wireworthy.window.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static wireworthy.window.figures.BuiltInFigures.SOLVER;
-import static wireworthy.window.figures.BuiltInFigures.of;
+import static wireworthy.window.figures.BuiltInFigures.kept;
 import static wireworthy.window.figures.Engine.asked;
 import static wireworthy.window.figures.Engine.move;
 import static wireworthy.window.figures.Engine.near;
@@ -19,7 +19,7 @@ import wireworthy.working.Remedy;
 
 /** The four ways out of too much drop, side by side. */
 class FourWaysTest {
-    private final FourWays model = new FourWays(of(FigureKind.FOUR_WAYS), SOLVER);
+    private final FourWays model = new FourWays(kept(FigureKind.FOUR_WAYS), SOLVER);
 
     private String given() {
         return ("\"circuit-current\": \"%s\", \"section\": \"%s\", \"one-way-length\": \"%s\","
@@ -71,7 +71,7 @@ class FourWaysTest {
 
     @Test
     void aSizeSoldByGaugeIsCalledByItsGauge() {
-        assertThat(model.now().get().ways().get(2).change()).isEqualTo("8 AWG, 8.37 mm²");
+        assertThat(model.now().get().ways().get(2).change()).isEqualTo("8 AWG, 8.366 mm²");
     }
 
     @Test
@@ -94,6 +94,22 @@ class FourWaysTest {
                                                 way.dropVolts(),
                                                 way.percent(),
                                                 way.copperText()));
+    }
+
+    @Test
+    void noSizeIsOfferedThatOneMayNotChooseByTheTable() {
+        final String thinWall =
+                "\"circuit-current\": \"20 A\", \"section\": \"8.5 mm2\","
+                        + " \"one-way-length\": \"12 m\", \"supply-voltage\": \"12 V\","
+                        + " \"cable-table\": \"thin-wall\"";
+        assertThat(Remedies.of(SOLVER.widely(Engine.question(Quantity.DROP, thinWall))))
+                .filteredOn(remedy -> remedy.id().equals("larger-section"))
+                .singleElement()
+                .satisfies(
+                        remedy -> {
+                            assertThat(remedy.quantity()).isEqualTo(Quantity.SECTION_FOR_DROP);
+                            assertThat(remedy.text()).contains("no size on offer is as large");
+                        });
     }
 
     private static Offset<Double> tiny() {

@@ -51,7 +51,7 @@ class FuseOrCableTest {
                                 + " \"resistivity\": \"0.0172 ohm mm2/m\","
                                 + " \"fuse-series\": \"blade\", \"cable-table\": \"boat-cable\"")
                         .formatted(model.knobs().stream().map(Knob::text).toArray());
-        final FuseOrCable.Shown shown = model.now().get();
+        final Fault shown = model.now().get();
         assertThat(shown.current()).isCloseTo(asked(Quantity.SHORT_CIRCUIT_CURRENT, given), near());
         same(shown.cable(), Quantity.ADIABATIC_TIME, given);
         same(shown.shortest(), Quantity.FUSE_TIME_SHORTEST, given);
@@ -75,7 +75,7 @@ class FuseOrCableTest {
     @ParameterizedTest
     @CsvSource({"300", "700", "1900"})
     void theLineOfTheCableRunsThroughWhatTheEngineGives(final double amps) {
-        final FuseOrCable.Shown shown = model.now().get();
+        final Fault shown = model.now().get();
         assertThat(shown.heat() / (amps * amps))
                 .isCloseTo(
                         asked(
@@ -88,7 +88,7 @@ class FuseOrCableTest {
 
     @Test
     void aSmallFuseOnAThickCableOpensFirst() {
-        assertThat(model.now().get().first()).isEqualTo(FuseOrCable.First.FUSE);
+        assertThat(model.now().get().first()).isEqualTo(Fault.First.FUSE);
         assertThat(model.now().get().verdict()).isEqualTo(Verdict.SOUND);
         assertThat(model.now().get().fuseTime()).isEqualTo("at most 0.1 s");
         assertThat(model.now().get().cableTime()).isEqualTo("about 3 s");
@@ -97,8 +97,8 @@ class FuseOrCableTest {
     @Test
     void aLargeFaultCanHeatAThinCableFirst() {
         move(model, 0, 0, 0, 2, 0, 0);
-        final FuseOrCable.Shown shown = model.now().get();
-        assertThat(shown.first()).isEqualTo(FuseOrCable.First.CABLE);
+        final Fault shown = model.now().get();
+        assertThat(shown.first()).isEqualTo(Fault.First.CABLE);
         assertThat(shown.verdict()).isEqualTo(Verdict.UNSOUND);
     }
 
@@ -106,8 +106,8 @@ class FuseOrCableTest {
     void aLittleMoreThanItsRatingNeedNotOpenTheFuse() {
         // 12 V through 15 m of 1 mm2 out and back: about 21 A, not much over 20 A.
         move(model, 3, 0, 0, 0, 48, 29);
-        final FuseOrCable.Shown shown = model.now().get();
-        assertThat(shown.first()).isEqualTo(FuseOrCable.First.NEVER);
+        final Fault shown = model.now().get();
+        assertThat(shown.first()).isEqualTo(Fault.First.NEVER);
         assertThat(shown.verdict()).isEqualTo(Verdict.UNSOUND);
         assertThat(shown.fuseTime()).isEqualTo("need not open");
     }
@@ -115,10 +115,10 @@ class FuseOrCableTest {
     @Test
     void pastFiveSecondsTheSumNoLongerHoldsAndIsNotUsed() {
         move(model, 4, 4, 2, 0, 48, 29);
-        final FuseOrCable.Shown shown = model.now().get();
+        final Fault shown = model.now().get();
         assertThat(shown.cable()).isEmpty();
         assertThat(shown.cableTime()).isEqualTo("more than 5 s");
-        assertThat(shown.first()).isEqualTo(FuseOrCable.First.BEYOND);
+        assertThat(shown.first()).isEqualTo(Fault.First.BEYOND);
         assertThat(shown.verdict()).isEqualTo(Verdict.CAUTION);
         assertThat(shown.order()).contains("this sum no longer holds");
     }
@@ -126,7 +126,7 @@ class FuseOrCableTest {
     @Test
     void whatTheFuseCanNotBearIsSaidFirst() {
         move(model, 2, 4, 2, 2, 0, 0);
-        final FuseOrCable.Shown shown = model.now().get();
+        final Fault shown = model.now().get();
         assertThat(shown.dangers())
                 .extracting(Caution::id)
                 .containsExactlyInAnyOrder("fuse-voltage-low", "breaking-capacity-low");
@@ -150,7 +150,7 @@ class FuseOrCableTest {
         handles.put(FigureOption.FUSE_SERIES, new Handle.Named(Quantity.FUSE_SERIES, "strip-30"));
         handles.put(FigureOption.FUSE, new Handle.Fixed(Quantity.FUSE, 30));
         handles.put(FigureOption.SECTION, new Handle.Fixed(Quantity.SECTION, 16e-6));
-        final FuseOrCable.Shown shown =
+        final Fault shown =
                 new FuseOrCable(new Figure(FigureKind.FUSE_OR_CABLE, handles, ""), SOLVER)
                         .now()
                         .get();
@@ -162,7 +162,7 @@ class FuseOrCableTest {
 
     @Test
     void itsWordsSayAllThatIsDrawnAndNeverThatTheCableGetsAway() {
-        final FuseOrCable.Shown shown = model.now().get();
+        final Fault shown = model.now().get();
         assertThat(shown.words())
                 .contains("152 A", "15 A", "2.5 mm² for 75 °C", shown.fuseTime(), shown.cableTime())
                 .contains("ISO 8820-3, from memory, unconfirmed", "IEC 60364-4-43 and 60949")

@@ -2,7 +2,7 @@ package wireworthy.window.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static wireworthy.window.figures.BuiltInFigures.SOLVER;
-import static wireworthy.window.figures.BuiltInFigures.of;
+import static wireworthy.window.figures.BuiltInFigures.kept;
 import static wireworthy.window.figures.Engine.asked;
 import static wireworthy.window.figures.Engine.move;
 import static wireworthy.window.figures.Engine.near;
@@ -16,7 +16,7 @@ import wireworthy.rules.Quantity;
 /** Conductors side by side, drawn to one scale. */
 class SectionToScaleTest {
     private final SectionToScale model =
-            new SectionToScale(of(FigureKind.SECTION_TO_SCALE), SOLVER);
+            new SectionToScale(kept(FigureKind.SECTION_TO_SCALE), SOLVER);
 
     @ParameterizedTest
     @CsvSource({"0, 7, 0, 0", "2, 5, 3, 1", "7, 7, 6, 3"})

@@ -2,7 +2,7 @@ package wireworthy.window.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static wireworthy.window.figures.BuiltInFigures.SOLVER;
-import static wireworthy.window.figures.BuiltInFigures.of;
+import static wireworthy.window.figures.BuiltInFigures.kept;
 import static wireworthy.window.figures.Engine.asked;
 import static wireworthy.window.figures.Engine.move;
 import static wireworthy.window.figures.Engine.near;
@@ -22,7 +22,7 @@ class WhereTheCableThinsTest {
                     + " \"margin\": \"1.25\", \"cable-table\": \"thin-wall\"";
 
     private final WhereTheCableThins model =
-            new WhereTheCableThins(of(FigureKind.WHERE_THE_CABLE_THINS), SOLVER);
+            new WhereTheCableThins(kept(FigureKind.WHERE_THE_CABLE_THINS), SOLVER);
 
     @ParameterizedTest
     @CsvSource({"0, 0, 0, 0, 0", "45, 2, 2, 5, 2", "45, 0, 4, 2, 1", "195, 3, 1, 6, 5"})
