@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.scene.Group;
 import javafx.scene.Parent;
@@ -39,20 +38,27 @@ class CheckScreensTest {
 
     /** What is looked at. */
     enum Screen {
-        BEGIN(VehicleModel::begin),
-        WHOLE(model -> {}),
-        SUPPLY(model -> model.choose(Spot.Fixed.SUPPLY)),
-        MAIN(model -> model.choose(Spot.Fixed.MAIN)),
-        SOUND(model -> model.choose(new Spot.OfCircuit(6))),
-        OWN_FIGURE(model -> model.choose(new Spot.OfCircuit(1))),
-        TAP(model -> model.choose(new Spot.OfCircuit(4))),
-        NEW_CIRCUIT(VehicleModel::addCircuit),
-        SHEET(model -> {});
+        BEGIN,
+        WHOLE,
+        SUPPLY,
+        MAIN,
+        SOUND,
+        OWN_FIGURE,
+        TAP,
+        NEW_CIRCUIT,
+        SHEET;
 
-        private final Consumer<VehicleModel> way;
-
-        Screen(final Consumer<VehicleModel> way) {
-            this.way = way;
+        void way(final VehicleModel model) {
+            switch (this) {
+                case BEGIN -> model.begin();
+                case SUPPLY -> model.choose(Spot.Fixed.SUPPLY);
+                case MAIN -> model.choose(Spot.Fixed.MAIN);
+                case SOUND -> model.choose(new Spot.OfCircuit(6));
+                case OWN_FIGURE -> model.choose(new Spot.OfCircuit(1));
+                case TAP -> model.choose(new Spot.OfCircuit(4));
+                case NEW_CIRCUIT -> model.addCircuit();
+                case WHOLE, SHEET -> {}
+            }
         }
 
         String file() {
@@ -96,7 +102,7 @@ class CheckScreensTest {
                 new MainWindow(List.of(place), settings, Background.atOnce()).open().scene();
         final VehicleModel model = place.desk().model();
         model.openExample();
-        screen.way.accept(model);
+        screen.way(model);
         if (screen == Screen.SHEET) {
             place.desk().readSheet(sheet());
         }

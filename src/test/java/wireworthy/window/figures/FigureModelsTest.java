@@ -48,7 +48,7 @@ class FigureModelsTest {
         final PowerCurrentVoltage model =
                 new PowerCurrentVoltage(
                         BuiltInFigures.of(FigureKind.POWER_CURRENT_VOLTAGE), SOLVER);
-        model.picks().get(0).chosen().set(PowerCurrentVoltage.Held.CURRENT.ordinal());
+        model.picks().get(0).chosen().set(place(PowerCurrentVoltage.Held.CURRENT));
         model.knobs().get(1).stop().set(1);
         final PowerCurrentVoltage.Shown shown = model.now().get();
         assertThat(shown.chosen().current()).isCloseTo(4.5, near());
@@ -57,7 +57,7 @@ class FigureModelsTest {
                         asked(Quantity.POWER, "\"voltage\": \"24 V\", \"current\": \"4.5 A\""),
                         near());
         assertThat(shown.words()).startsWith("The current is held.").contains("108 W at 24 V");
-        model.picks().get(0).chosen().set(PowerCurrentVoltage.Held.POWER.ordinal());
+        model.picks().get(0).chosen().set(place(PowerCurrentVoltage.Held.POWER));
         assertThat(model.now().get().chosen().power()).isCloseTo(108, near());
     }
 
@@ -224,5 +224,9 @@ class FigureModelsTest {
         move(model, 195, 0, 0);
         assertThat(model.now().get().left()).isEmpty();
         assertThat(model.now().get().words()).contains("would take all the volts there are");
+    }
+
+    private static int place(final PowerCurrentVoltage.Held held) {
+        return List.of(PowerCurrentVoltage.Held.values()).indexOf(held);
     }
 }
