@@ -43,27 +43,39 @@ record SlipColumn(String words, List<String> figures, double first) {
     static List<SlipColumn> of(final List<Problem> all, final int part) {
         final Map<String, double[]> values = new LinkedHashMap<>();
         for (int learner = 0; learner < all.size(); learner++) {
-            final Problem each = all.get(learner);
-            final List<String> earlier = part == 0 ? List.of() : words(each, part - 1);
-            for (final Outcome outcome : outcomes(each, part)) {
-                final String words = words(each.worked(), outcome.changes().get(0));
-                if (!earlier.contains(words)) {
-                    values.computeIfAbsent(words, any -> nothing(all.size()))[learner] =
-                            outcome.value();
-                }
+            final Map<String, Double> own = figures(all.get(learner), part);
+            if (part > 0) {
+                own.keySet().removeAll(figures(all.get(learner), part - 1).keySet());
+            }
+            for (final Map.Entry<String, Double> each : own.entrySet()) {
+                values.computeIfAbsent(each.getKey(), any -> nothing(all.size()))[learner] =
+                        each.getValue();
             }
         }
         return merged(all, part, values);
     }
 
-    private static List<Outcome> outcomes(final Problem each, final int part) {
-        return SlipFigures.of(each.worked(), each.parts().get(part).ref());
+    /** What each slip comes to, by its words; one that can happen twice says where besides. */
+    private static Map<String, Double> figures(final Problem problem, final int part) {
+        final Worked worked = problem.worked();
+        final Map<String, Double> figures = new LinkedHashMap<>();
+        for (final Outcome slip : SlipFigures.of(worked, problem.parts().get(part).ref())) {
+            final Change change = slip.changes().get(0);
+            final String words = words(worked, change);
+            final boolean again = figures.containsKey(words);
+            figures.put(again ? words + where(worked, change) : words, slip.value());
+        }
+        return figures;
     }
 
-    private static List<String> words(final Problem each, final int part) {
-        return outcomes(each, part).stream()
-                .map(outcome -> words(each.worked(), outcome.changes().get(0)))
-                .toList();
+    private static String where(final Worked worked, final Change change) {
+        return change instanceof Change.AtLine line
+                ? " (" + named(worked, worked.plan().at(output(worked, line))) + ")"
+                : " (again)";
+    }
+
+    private static int output(final Worked worked, final Change.AtLine line) {
+        return worked.plan().steps().get(line.line()).output();
     }
 
     private static double[] nothing(final int size) {

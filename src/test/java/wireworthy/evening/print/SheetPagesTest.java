@@ -84,7 +84,7 @@ class SheetPagesTest {
             assertThat(document.getNumberOfPages()).isEqualTo(3);
             final String text = new PDFTextStripper().getText(document);
             assertThat(text.split("1 / 1", -1)).hasSize(4);
-            assertThat(text).contains("Learner 1 Wren", "Learner 2 Swift", sheet.mark());
+            assertThat(text).contains("1 Wren", "2 Swift", "3 Merlin", sheet.mark());
         }
     }
 
@@ -111,7 +111,8 @@ class SheetPagesTest {
 
     @Test
     void twoSlipsOfOneFigureStandInOneColumn() {
-        final Sheet sheet = sheet(new Pick.ByTemplates(List.of("power/step-strip-current")), true);
+        final Sheet sheet =
+                sheet(new Pick.ByTemplates(List.of("current/step-strip-current")), true);
         final List<Problem> all =
                 List.of((Problem) sheet.exercise(1, 1), (Problem) sheet.exercise(2, 1));
 
