@@ -8,6 +8,8 @@ import wireworthy.practice.Exercise;
 import wireworthy.practice.OrderProblem;
 import wireworthy.practice.Problem;
 import wireworthy.practice.SlipHunt;
+import wireworthy.practice.Task;
+import wireworthy.practice.Template;
 import wireworthy.rules.Ref;
 import wireworthy.working.Sold;
 import wireworthy.working.Worked;
@@ -28,6 +30,11 @@ public record Asked(String ask, String right) {
                     .toList();
         }
         return List.of(new Asked(exercise.ask(), letters(exercise)));
+    }
+
+    /** How many answers the exercises of a template ask for. */
+    public static int count(final Template template) {
+        return template.task() instanceof Task.Figures figures ? figures.parts().size() : 1;
     }
 
     private static String figure(final Worked worked, final Ref ref) {
