@@ -133,9 +133,7 @@ final class Reply {
     }
 
     private String text(final Quantity asked, final double value) {
-        final boolean sold =
-                asked == Quantity.STANDARD_SECTION || asked == Quantity.SECTION_FOR_AMPACITY;
-        return sold ? Sold.text(worked.plan().setting(), value) : Telling.result(asked, value);
+        return Sold.result(worked.plan().setting(), asked, value);
     }
 
     private void values(final Quantity asked, final List<Ref> refs) {

@@ -57,6 +57,8 @@ public final class WireworthyCommand implements Callable<Integer> {
         return new CommandLine(new WireworthyCommand(window))
                 .addSubcommand(new WorkCommand())
                 .addSubcommand(new ProofCommand())
+                .addSubcommand(new SheetCommand())
+                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(WireworthyCommand::sayPlainly);
     }
 

@@ -72,7 +72,7 @@ final class Choosing {
                 drawn.filled(template.text()),
                 drawn.filled(choose.ask()),
                 Optional.empty(),
-                Ordering.shuffled(options, random),
+                random.shuffled(options),
                 1);
     }
 
@@ -106,7 +106,7 @@ final class Choosing {
                 drawn.filled(template.text()),
                 drawn.filled(ask),
                 Optional.of(drawn.worked()),
-                powers ? options : Ordering.shuffled(options, random),
+                powers ? options : random.shuffled(options),
                 draws);
     }
 

@@ -18,7 +18,7 @@ public sealed interface Given {
     /** One of the figures from, from + step, ... up to the end, each with the unit. */
     record Range(BigDecimal from, BigDecimal step, int count, String unit) implements Single {
         /** The figure at a place of the grid, as one would type it. */
-        String at(final int place) {
+        public String at(final int place) {
             final BigDecimal value =
                     from.add(step.multiply(BigDecimal.valueOf(place))).stripTrailingZeros();
             return (value.toPlainString() + " " + unit).strip();

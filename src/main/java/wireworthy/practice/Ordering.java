@@ -1,8 +1,6 @@
 package wireworthy.practice;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Puts things into an order drawn by lot. */
@@ -28,19 +26,9 @@ final class Ordering {
 
     private static List<Integer> mixed(final int size, final SplitMix random) {
         final List<Integer> right = IntStream.range(0, size).boxed().toList();
-        List<Integer> order = shuffled(right, random);
+        List<Integer> order = random.shuffled(right);
         while (order.equals(right)) {
-            order = shuffled(right, random);
-        }
-        return order;
-    }
-
-    /** By Fisher and Yates. */
-    static <T> List<T> shuffled(final List<T> things, final SplitMix random) {
-        final List<T> left = things.stream().collect(Collectors.toCollection(ArrayList::new));
-        final List<T> order = new ArrayList<>();
-        while (!left.isEmpty()) {
-            order.add(left.remove(random.below(left.size())));
+            order = random.shuffled(right);
         }
         return order;
     }

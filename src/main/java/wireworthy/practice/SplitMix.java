@@ -1,12 +1,14 @@
 package wireworthy.practice;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * SplitMix64 (Steele, Lea, Flood 2014). Our own few lines, because a library's generator may change
  * between versions and the numbers of a printed sheet must not.
  */
-final class SplitMix {
+public final class SplitMix {
     private long state;
 
     SplitMix(final long seed) {
@@ -14,7 +16,7 @@ final class SplitMix {
     }
 
     /** Seeded by a text, through FNV-1a over its UTF-8 bytes. */
-    static SplitMix of(final String key) {
+    public static SplitMix of(final String key) {
         long hash = 0xcbf29ce484222325L;
         for (final byte each : key.getBytes(StandardCharsets.UTF_8)) {
             hash = (hash ^ (each & 0xff)) * 0x100000001b3L;
@@ -31,7 +33,17 @@ final class SplitMix {
     }
 
     /** From 0 to bound - 1. */
-    int below(final int bound) {
+    public int below(final int bound) {
         return (int) Long.remainderUnsigned(next(), bound);
+    }
+
+    /** The same things in another order, by Fisher and Yates. */
+    public <T> List<T> shuffled(final List<T> things) {
+        final List<T> left = new ArrayList<>(things);
+        final List<T> order = new ArrayList<>();
+        while (!left.isEmpty()) {
+            order.add(left.remove(below(left.size())));
+        }
+        return order;
     }
 }

@@ -2,11 +2,19 @@ package wireworthy.working;
 
 import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
+import wireworthy.rules.Quantity;
 import wireworthy.rules.Setting;
 
 /** How a section is sold: by gauge where the table goes by gauge. */
 public final class Sold {
     private Sold() {}
+
+    /** A result for people; what is bought as a size of cable is named as it is sold. */
+    public static String result(final Setting setting, final Quantity quantity, final double si) {
+        final boolean sold =
+                quantity == Quantity.STANDARD_SECTION || quantity == Quantity.SECTION_FOR_AMPACITY;
+        return sold ? text(setting, si) : Telling.result(quantity, si);
+    }
 
     /** The section for people, such as "2.5 mm²" or "12 AWG (3.309 mm²)". */
     public static String text(final Setting setting, final double section) {

@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
 import wireworthy.working.Sold;
-import wireworthy.working.Telling;
 import wireworthy.working.Unworkable;
 import wireworthy.working.Worked;
 
@@ -42,8 +41,6 @@ public record Found(Quantity quantity, OptionalDouble value, String text, String
     }
 
     private static String text(final Worked worked, final Quantity asked, final double value) {
-        final boolean sold =
-                asked == Quantity.STANDARD_SECTION || asked == Quantity.SECTION_FOR_AMPACITY;
-        return sold ? Sold.text(worked.plan().setting(), value) : Telling.result(asked, value);
+        return Sold.result(worked.plan().setting(), asked, value);
     }
 }

@@ -1,0 +1,94 @@
+package wireworthy.evening;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * Who a sheet is for: code names, or numbers only.
+ *
+ * @param names in the order of the learners' numbers; empty texts where there are only numbers
+ */
+public record CodeNames(List<String> names) {
+    private static final int LONGEST = 30;
+    private static final String PARTED_BY = "[,;\\t\\r\\n]+";
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
+    private static final Set<String> HEADINGS = Set.of("name", "names", "code name", "code names");
+
+    public CodeNames {
+        names = List.copyOf(names);
+        if (names.size() > SheetPlan.MOST_LEARNERS) {
+            throw new EveningProblem(
+                    names.size() + " code names are too many",
+                    "Make sheets for at most " + SheetPlan.MOST_LEARNERS + " at a time");
+        }
+    }
+
+    /** So many learners without names. */
+    public static CodeNames numbers(final int learners) {
+        return new CodeNames(IntStream.range(0, learners).mapToObj(i -> "").toList());
+    }
+
+    /**
+     * Names as typed or from a CSV file, parted by commas, semicolons, tabs or lines; a heading
+     * such as "name" is passed over.
+     *
+     * @throws EveningProblem where there is none, one comes twice or is too long
+     */
+    public static CodeNames read(final String text) {
+        final List<String> names = new ArrayList<>();
+        final Set<String> known = new HashSet<>();
+        for (final String part : text.replace(BYTE_ORDER_MARK, "").split(PARTED_BY, -1)) {
+            final String name = unquoted(part.strip());
+            final boolean heading = names.isEmpty() && HEADINGS.contains(lower(name));
+            if (!name.isEmpty() && !heading) {
+                names.add(fit(name, known));
+            }
+        }
+        if (names.isEmpty()) {
+            throw new EveningProblem("There is no code name", "Write one a line");
+        }
+        return new CodeNames(names);
+    }
+
+    private static String unquoted(final String part) {
+        final boolean quoted = part.length() > 1 && part.startsWith("\"") && part.endsWith("\"");
+        return quoted ? part.substring(1, part.length() - 1).strip() : part;
+    }
+
+    private static String lower(final String name) {
+        return name.toLowerCase(Locale.ROOT);
+    }
+
+    private static String fit(final String name, final Set<String> known) {
+        if (name.length() > LONGEST || name.chars().anyMatch(Character::isISOControl)) {
+            throw new EveningProblem(
+                    "\""
+                            + name.substring(0, Math.min(LONGEST, name.length()))
+                            + "\" is no code name",
+                    "Write at most " + LONGEST + " letters, digits and blanks");
+        }
+        if (!known.add(lower(name))) {
+            throw new EveningProblem(
+                    "The code name \"" + name + "\" comes twice", "Give one of them another name");
+        }
+        return name;
+    }
+
+    public int size() {
+        return names.size();
+    }
+
+    /** The name of a learner by number; empty where there is none. */
+    public String of(final int learner) {
+        return learner <= names.size() ? names.get(learner - 1) : "";
+    }
+
+    /** "7 Wren", or only the number. */
+    public String label(final int learner) {
+        return (learner + " " + of(learner)).strip();
+    }
+}

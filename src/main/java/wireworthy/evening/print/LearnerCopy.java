@@ -1,0 +1,34 @@
+package wireworthy.evening.print;
+
+import static wireworthy.evening.print.SheetPages.TEXTS;
+
+import java.util.List;
+import wireworthy.paper.Block;
+import wireworthy.practice.Exercise;
+
+/** One learner's copy of a sheet. */
+final class LearnerCopy {
+    private final String mark;
+    private final String learner;
+    private final List<Exercise> exercises;
+
+    LearnerCopy(final String mark, final String learner, final List<Exercise> exercises) {
+        this.mark = mark;
+        this.learner = learner;
+        this.exercises = exercises;
+    }
+
+    void into(final Block body, final boolean last) {
+        final Block copy = body.add("div", last ? "copy last" : "copy");
+        copy.say("div", "foot", TEXTS.of("foot.learner", "learner", learner, "mark", mark));
+        final Block head = copy.add("table", "plain").add("tr");
+        final Block left = head.add("td", "copy-title");
+        left.say("h1", TEXTS.of("sheet.title")).say("p", TEXTS.of("mark", "mark", mark));
+        final Block right = head.add("td", "copy-learner");
+        right.say("p", "small", TEXTS.of("learner")).say("p", "name", learner);
+        copy.say("p", "small", TEXTS.of("sheet.note"));
+        for (int i = 0; i < exercises.size(); i++) {
+            new ProblemOnPaper(i + 1, exercises.get(i)).into(copy);
+        }
+    }
+}

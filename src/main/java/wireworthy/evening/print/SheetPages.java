@@ -1,0 +1,83 @@
+package wireworthy.evening.print;
+
+import java.util.List;
+import java.util.function.BiConsumer;
+import java.util.stream.IntStream;
+import wireworthy.evening.CodeNames;
+import wireworthy.evening.Sheet;
+import wireworthy.paper.Block;
+import wireworthy.paper.Pages;
+import wireworthy.paper.PaperSize;
+import wireworthy.practice.Exercise;
+import wireworthy.practice.TextBundle;
+
+/**
+ * A sheet on paper: a copy for each learner, the key, and the slip finder. The same sheet and names
+ * always give the same bytes.
+ */
+public final class SheetPages {
+    static final TextBundle TEXTS = new TextBundle("evening");
+
+    private final Sheet sheet;
+    private final CodeNames names;
+    private final PaperSize size;
+    private final List<List<Exercise>> exercises;
+
+    /**
+     * Draws all numbers.
+     *
+     * @param names one for each copy
+     */
+    public SheetPages(final Sheet sheet, final CodeNames names, final PaperSize size) {
+        this.sheet = sheet;
+        this.names = names;
+        this.size = size;
+        this.exercises = IntStream.rangeClosed(1, names.size()).mapToObj(sheet::exercises).toList();
+    }
+
+    /** A copy for each learner, with room for the working. */
+    public byte[] sheets() {
+        final Pages pages = pages("sheet");
+        for (int learner = 1; learner <= names.size(); learner++) {
+            new LearnerCopy(sheet.mark(), names.label(learner), exercises.get(learner - 1))
+                    .into(pages.body(), learner == names.size());
+        }
+        return pages.pdf();
+    }
+
+    /** The right answers with their full workings, problem by problem. */
+    public byte[] key() {
+        return problems("key", (block, problem) -> new KeyPart(problem).into(block));
+    }
+
+    /** The figures that known slips give, problem by problem. */
+    public byte[] slipFinder() {
+        return problems("finder", (block, problem) -> new SlipPart(problem).into(block));
+    }
+
+    private byte[] problems(final String kind, final BiConsumer<Block, ProblemOfAll> written) {
+        final Pages pages = pages(kind);
+        final Block body = pages.body();
+        body.say("h1", TEXTS.of(kind + ".title"));
+        body.say("p", TEXTS.of("mark", "mark", sheet.mark()));
+        body.say("p", "small", TEXTS.of(kind + ".note"));
+        for (int i = 0; i < sheet.problems(); i++) {
+            final ProblemOfAll problem = problem(i);
+            body.say("h2", TEXTS.of("problem", "number", i + 1, "skill", problem.skill()));
+            written.accept(body, problem);
+        }
+        return pages.pdf();
+    }
+
+    private ProblemOfAll problem(final int place) {
+        return new ProblemOfAll(
+                sheet.plan().ownNumbers(),
+                names,
+                exercises.stream().map(each -> each.get(place)).toList());
+    }
+
+    private Pages pages(final String kind) {
+        final String title = TEXTS.of(kind + ".title") + " " + sheet.mark();
+        return new Pages(title, size, TEXTS.of("foot", "mark", sheet.mark()));
+    }
+}

@@ -1,0 +1,29 @@
+package wireworthy.evening.summary;
+
+/**
+ * How a problem or a skill went.
+ *
+ * @param label what it is
+ * @param right answers that were
+ * @param wrong answers that were not
+ * @param open not answered, or not readable
+ */
+public record Missed(String label, int right, int wrong, int open) {
+    static Missed none(final String label) {
+        return new Missed(label, 0, 0, 0);
+    }
+
+    Missed with(final Verdict verdict) {
+        if (verdict.right().isEmpty()) {
+            return new Missed(label, right, wrong, open + 1);
+        }
+        return verdict.right().get()
+                ? new Missed(label, right + 1, wrong, open)
+                : new Missed(label, right, wrong + 1, open);
+    }
+
+    /** The share that was not right. */
+    double share() {
+        return (double) (wrong + open) / Math.max(1, right + wrong + open);
+    }
+}

@@ -1,0 +1,18 @@
+package wireworthy.evening.summary;
+
+import java.util.List;
+
+/**
+ * A slip and who made it.
+ *
+ * @param id of the catalogue
+ * @param words what went wrong, in short
+ * @param learners who may have made it, by label, each once
+ * @param answers how many it may explain
+ * @param weight the same, an answer that several slips explain shared among them
+ */
+public record SlipSeen(String id, String words, List<String> learners, int answers, double weight) {
+    public SlipSeen {
+        learners = List.copyOf(learners);
+    }
+}

@@ -1,0 +1,71 @@
+package wireworthy.evening.summary;
+
+import java.util.List;
+import wireworthy.paper.Block;
+import wireworthy.paper.Pages;
+import wireworthy.paper.PaperSize;
+import wireworthy.practice.TextBundle;
+
+/** The summary of an evening on paper. */
+public final class SummaryPages {
+    private static final TextBundle TEXTS = new TextBundle("evening");
+
+    private SummaryPages() {}
+
+    /** As a PDF; the same summary always gives the same bytes. */
+    public static byte[] pdf(final Summary summary, final PaperSize size) {
+        final String mark = summary.sheet().mark();
+        final Pages pages =
+                new Pages(TEXTS.of("summary.title"), size, TEXTS.of("foot", "mark", mark));
+        final Block body = pages.body();
+        body.say("h1", TEXTS.of("summary.title"));
+        body.say("p", TEXTS.of("summary.of", "mark", mark, "count", summary.handedIn()));
+        slips(body, summary.slips());
+        missed(body, "summary.problems", summary.problems());
+        missed(body, "summary.skills", summary.skills());
+        help(body, summary.help());
+        return pages.pdf();
+    }
+
+    private static void slips(final Block body, final List<SlipSeen> slips) {
+        body.say("h2", TEXTS.of("summary.slips")).say("p", "small", TEXTS.of("summary.slips.note"));
+        final Block table = body.add("table");
+        final Block head = table.add("thead").add("tr");
+        head.say("th", TEXTS.of("summary.slip")).say("th", "number", TEXTS.of("summary.answers"));
+        head.say("th", TEXTS.of("summary.who"));
+        final Block rows = table.add("tbody");
+        for (final SlipSeen slip : slips) {
+            rows.add("tr")
+                    .say("td", slip.words())
+                    .say("td", "number", String.valueOf(slip.answers()))
+                    .say("td", String.join(", ", slip.learners()));
+        }
+    }
+
+    private static void missed(final Block body, final String title, final List<Missed> all) {
+        body.say("h2", TEXTS.of(title));
+        final Block table = body.add("table", "narrow");
+        final Block head = table.add("thead").add("tr").say("th", "");
+        List.of("right", "wrong", "open")
+                .forEach(word -> head.say("th", "number", TEXTS.of("summary." + word)));
+        final Block rows = table.add("tbody");
+        for (final Missed each : all) {
+            rows.add("tr")
+                    .say("td", each.label())
+                    .say("td", "number", String.valueOf(each.right()))
+                    .say("td", "number", String.valueOf(each.wrong()))
+                    .say("td", "number", String.valueOf(each.open()));
+        }
+    }
+
+    private static void help(final Block body, final List<HelpWanted> help) {
+        body.say("h2", TEXTS.of("summary.help"));
+        if (help.isEmpty()) {
+            body.say("p", TEXTS.of("summary.help.none"));
+        }
+        for (final HelpWanted each : help) {
+            final String names = String.join(", ", each.names());
+            body.say("p", each.problem() + " " + each.skill() + ": " + names);
+        }
+    }
+}

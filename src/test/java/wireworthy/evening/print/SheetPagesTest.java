@@ -1,0 +1,124 @@
+package wireworthy.evening.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import wireworthy.evening.Asked;
+import wireworthy.evening.CodeNames;
+import wireworthy.evening.Pick;
+import wireworthy.evening.Sheet;
+import wireworthy.evening.SheetPlan;
+import wireworthy.evening.Shelf;
+import wireworthy.marking.Outcome;
+import wireworthy.marking.SlipFigures;
+import wireworthy.paper.PaperSize;
+import wireworthy.practice.Exercise;
+import wireworthy.practice.Problem;
+import wireworthy.rules.Skill;
+import wireworthy.working.Telling;
+
+/** What a leader takes to the evening on paper. */
+class SheetPagesTest {
+    private static final Shelf SHELF = Shelf.builtIn();
+
+    private static Sheet sheet(final Pick pick, final boolean ownNumbers) {
+        return Sheet.of(new SheetPlan(pick, ownNumbers, 3, false, 17), SHELF);
+    }
+
+    private static SheetPages pages(final Sheet sheet) {
+        return new SheetPages(sheet, CodeNames.read("Wren, Swift, Merlin"), PaperSize.A4);
+    }
+
+    private static String text(final byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void everySkillIsPrintedWithNothingMissing(final PaperSize size) throws IOException {
+        final Sheet sheet = sheet(Pick.BySkills.of(EnumSet.allOf(Skill.class), 26), true);
+        final SheetPages pages = new SheetPages(sheet, CodeNames.numbers(2), size);
+        final Path folder = Files.createDirectories(Path.of("target", "pages"));
+        Files.write(folder.resolve("sheets-" + size + ".pdf"), pages.sheets());
+        Files.write(folder.resolve("key-" + size + ".pdf"), pages.key());
+        Files.write(folder.resolve("slip-finder-" + size + ".pdf"), pages.slipFinder());
+
+        final String copies = text(pages.sheets());
+        final String key = text(pages.key());
+        for (int learner = 1; learner <= 2; learner++) {
+            for (final Exercise each : sheet.exercises(learner)) {
+                assertThat(copies).contains(each.ask());
+                assertThat(key).contains(Asked.of(each).get(0).right());
+            }
+        }
+    }
+
+    @Test
+    void equalSheetsGiveEqualBytes() {
+        final Pick pick = Pick.BySkills.of(Set.of(Skill.DROP, Skill.CIRCUIT_IDEAS), 4);
+        final SheetPages one = pages(sheet(pick, true));
+        final SheetPages other = pages(sheet(pick, true));
+
+        assertThat(one.sheets()).isEqualTo(other.sheets());
+        assertThat(one.key()).isEqualTo(other.key());
+        assertThat(one.slipFinder()).isEqualTo(other.slipFinder());
+    }
+
+    @Test
+    void eachCopyBeginsOnAPageOfItsOwnAndCountsItsOwnPages() throws IOException {
+        final Sheet sheet = sheet(Pick.BySkills.of(Set.of(Skill.DROP), 2), true);
+        try (PDDocument document = Loader.loadPDF(pages(sheet).sheets())) {
+            assertThat(document.getNumberOfPages()).isEqualTo(3);
+            final String text = new PDFTextStripper().getText(document);
+            assertThat(text.split("1 / 1", -1)).hasSize(4);
+            assertThat(text).contains("1 Wren", "2 Swift", "3 Merlin", sheet.mark());
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Skill.class,
+            names = {"DROP", "FUSE_FLOOR", "ADDING_LOADS", "ENERGY_AND_RUNTIME"})
+    void theSlipFinderHasTheFigureOfEverySlip(final Skill skill) throws IOException {
+        final Sheet sheet = sheet(Pick.BySkills.of(Set.of(skill), 4), true);
+        final String finder = text(pages(sheet).slipFinder());
+
+        for (final Exercise each : sheet.exercises(2)) {
+            if (each instanceof Problem problem) {
+                for (final Outcome slip : SlipFigures.of(problem.worked(), problem.asked())) {
+                    if (Double.isFinite(slip.value())) {
+                        final String figure =
+                                Telling.result(problem.asked().quantity(), slip.value());
+                        assertThat(finder).as(slip.ids() + " of " + each.ask()).contains(figure);
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void twoSlipsOfOneFigureStandInOneColumn() {
+        final Sheet sheet =
+                sheet(new Pick.ByTemplates(List.of("current/step-strip-current")), true);
+        final List<Problem> all =
+                List.of((Problem) sheet.exercise(1, 1), (Problem) sheet.exercise(2, 1));
+
+        assertThat(SlipColumn.of(all, 0))
+                .extracting(SlipColumn::figures)
+                .doesNotHaveDuplicates()
+                .allSatisfy(figures -> assertThat(figures).hasSize(2));
+    }
+}
