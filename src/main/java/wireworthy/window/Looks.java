@@ -32,7 +32,8 @@ public final class Looks {
                     "overlay.css",
                     "working.css",
                     "practice.css",
-                    "sums.css");
+                    "sums.css",
+                    "stand.css");
 
     /** The usual size as a sheet: a style of one node would need the parser of style sheets. */
     private static final String USUAL_SIZE = "usual-size.css";

@@ -1,5 +1,6 @@
 package wireworthy.window;
 
+import java.util.List;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
@@ -15,9 +16,11 @@ final class ViewMenu extends MenuButton {
     private final MenuItem usual;
     private final MenuItem theme;
     private final Menu sizes = new Menu();
+    private final MainWindow window;
 
     ViewMenu(final MainWindow window) {
         super("View");
+        this.window = window;
         getStyleClass().add(Styles.VIEW_MENU);
         setMinWidth(USE_PREF_SIZE);
         setAccessibleText("View: your sums, text size, light or dark, keys");
@@ -39,6 +42,16 @@ final class ViewMenu extends MenuButton {
                         theme,
                         new SeparatorMenuItem(),
                         help);
+    }
+
+    /** Offers pages to which no terminal belongs, under the sums. */
+    void offer(final List<? extends Place> pages) {
+        for (int i = 0; i < pages.size(); i++) {
+            final Place page = pages.get(i);
+            final MenuItem item = new MenuItem(page.title());
+            item.setOnAction(event -> window.goToPage(page.id()));
+            getItems().add(i + 1, item);
+        }
     }
 
     /** Says what the settings are and which of the choices lead further. */

@@ -59,7 +59,7 @@ public final class WireworthyApp extends Application {
                         settings,
                         Clock.system(ZoneId.systemDefault()),
                         ahead.orElseGet(() -> Ahead.begin(folder)));
-        final MainWindow window = new MainWindow(places.all(), settings, Background.onThread());
+        final MainWindow window = new MainWindow(places.all(), settings, Background.onThread()).with(places.pages());
         places.goBy(window::go);
         Thread.setDefaultUncaughtExceptionHandler(new TroubleHandler(log, window));
         stage.setScene(window.scene());
