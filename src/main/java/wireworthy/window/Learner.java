@@ -2,6 +2,7 @@ package wireworthy.window;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,20 +10,27 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import wireworthy.marking.Evidence;
+import wireworthy.practice.BankProblem;
 import wireworthy.practice.Banks;
 import wireworthy.practice.Choice;
 import wireworthy.practice.Chooser;
 import wireworthy.practice.Draw;
 import wireworthy.practice.Exercise;
 import wireworthy.practice.LineByLine;
+import wireworthy.practice.Moment;
 import wireworthy.practice.Problem;
 import wireworthy.practice.ProblemLine;
+import wireworthy.practice.Sitting;
 import wireworthy.practice.SkillState;
 import wireworthy.practice.Skills;
 import wireworthy.practice.SlipHunt;
 import wireworthy.practice.Template;
 import wireworthy.record.Answer;
+import wireworthy.record.Settings;
+import wireworthy.record.SkillDay;
 import wireworthy.rules.Skill;
+import wireworthy.window.stand.Stand;
+import wireworthy.window.stand.StandTexts;
 import wireworthy.working.Solver;
 
 /** The one who learns here: what was answered and read, and what comes next. */
@@ -54,7 +62,12 @@ final class Learner implements Trainer {
      * @param clock tells the day
      */
     Learner(final Path file, final Solver solver, final Clock clock, final Content content) {
-        this.record = new OwnRecord(file, clock);
+        this(new OwnRecord(file, clock, Settings.DEFAULTS.person()), solver, content);
+    }
+
+    /** A learner with a record. */
+    Learner(final OwnRecord record, final Solver solver, final Content content) {
+        this.record = record;
         this.content = content;
         this.draw = new Draw(solver);
         this.notLately = new NotLately(draw);
@@ -79,10 +92,37 @@ final class Learner implements Trainer {
 
     @Override
     public List<String> troubles() {
+        return banks().problems().stream().map(BankProblem::text).toList();
+    }
+
+    @Override
+    public List<String> notices() {
         final List<String> all = new ArrayList<>();
+        final Stand stand = stand(List.of());
         record.trouble().ifPresent(all::add);
-        banks().problems().forEach(problem -> all.add(problem.text()));
+        stand.clockBehind().ifPresent(last -> all.add(StandTexts.clock(stand.today(), last)));
         return all;
+    }
+
+    /** Where the learner stands today. */
+    Stand stand() {
+        return stand(record.days());
+    }
+
+    private Stand stand(final List<SkillDay> days) {
+        return Stand.of(record.standing(), days, record.lately(), record.today());
+    }
+
+    @Override
+    public String person() {
+        return record.person();
+    }
+
+    @Override
+    public Optional<Duration> mayEnd() {
+        final Moment now = record.moment();
+        final Sitting sitting = record.standing().sitting().at(now);
+        return sitting.mayEnd(now) ? Optional.of(sitting.lasted(now)) : Optional.empty();
     }
 
     /** Puts these exercises before all others. */
@@ -111,6 +151,13 @@ final class Learner implements Trainer {
                         .toList();
         final List<Template> fitting = content.fitting(templates);
         return Chooser.next(fitting, record.standing(), record.moment(), SEED).map(this::drawn);
+    }
+
+    @Override
+    public Optional<Next> of(final Skill skill) {
+        final List<Template> fitting = content.fitting(banks().templates());
+        return Chooser.of(skill, fitting, record.standing(), record.moment(), SEED)
+                .map(this::drawn);
     }
 
     @Override
@@ -209,7 +256,7 @@ final class Learner implements Trainer {
         return new Answer(
                 record.now(),
                 record.today(),
-                OwnRecord.PERSON,
+                record.person(),
                 template.bank(),
                 template.version(),
                 template.id(),

@@ -63,8 +63,8 @@ public final class SumsPlace implements Place {
                         choices(),
                         Texts.soft(SumsTexts.languages()),
                         summary,
-                        Buttons.row(Buttons.main(SumsTexts.of(first ? "begin" : "done"), leave)),
                         new Notice(Verdict.CAUTION, SumsTexts.of("first-say")),
+                        Buttons.row(Buttons.main(SumsTexts.of(first ? "begin" : "done"), leave)),
                         Texts.subtitle(SumsTexts.of("one-by-one")),
                         oneByOne);
         page.getStyleClass().addAll(Styles.PAGE, Styles.SUMS);
@@ -98,20 +98,24 @@ public final class SumsPlace implements Place {
                         now.craft(),
                         value -> anew(it -> it.withCraft(value)));
         toFirst = craft::focus;
-        return Cards.card(
-                craft,
-                new OneOf<>(
-                        SumsTexts.of("region"),
-                        List.of(Region.values()),
-                        value -> SumsTexts.of("region", value),
-                        now.region(),
-                        value -> anew(it -> it.withRegion(value))),
+        final OneOf<WireSizes> sizes =
                 new OneOf<>(
                         SumsTexts.of("sizes"),
                         List.of(WireSizes.values()),
                         value -> SumsTexts.of("sizes", value),
                         now.sizes(),
-                        value -> anew(it -> it.withSizes(value))));
+                        value -> anew(it -> it.withSizes(value)));
+        final OneOf<Region> region =
+                new OneOf<>(
+                        SumsTexts.of("region"),
+                        List.of(Region.values()),
+                        value -> SumsTexts.of("region", value),
+                        now.region(),
+                        value -> {
+                            anew(it -> it.withRegion(value));
+                            sizes.choose(WireSizes.usual(value));
+                        });
+        return Cards.card(craft, region, sizes);
     }
 
     /** With other circumstances the usual table, limit and margin hold again. */

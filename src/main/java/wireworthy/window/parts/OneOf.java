@@ -48,6 +48,13 @@ public final class OneOf<T> extends VBox {
                 .forEach(Node::requestFocus);
     }
 
+    /** Chooses a value as a person does. */
+    public void choose(final T value) {
+        group.getToggles().stream()
+                .filter(each -> each.getUserData().equals(value))
+                .forEach(group::selectToggle);
+    }
+
     private Node button(final String text, final T value, final T now) {
         final RadioButton button = new RadioButton(text);
         button.setMnemonicParsing(false);
