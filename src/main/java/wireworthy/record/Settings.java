@@ -14,6 +14,7 @@ import java.util.function.UnaryOperator;
  * @param leftOff where the window opens next time
  * @param window where the window last stood, if it was ever moved or sized
  * @param chosen the sums in use; empty until somebody chose
+ * @param person code name under which answers are kept
  */
 public record Settings(
         int version,
@@ -21,7 +22,8 @@ public record Settings(
         int textSize,
         LeftOff leftOff,
         Optional<WindowBounds> window,
-        Optional<SumsInUse> chosen) {
+        Optional<SumsInUse> chosen,
+        String person) {
     /** The form settings are written in today. */
     public static final int VERSION = 2;
 
@@ -41,7 +43,8 @@ public record Settings(
                     SMALLEST_TEXT,
                     LeftOff.NOWHERE,
                     Optional.empty(),
-                    Optional.empty());
+                    Optional.empty(),
+                    "me");
 
     /** Clamps the text size, since a settings file can be edited by hand. */
     public Settings {
@@ -67,16 +70,16 @@ public record Settings(
     }
 
     public Settings withDark(final boolean value) {
-        return new Settings(version, value, textSize, leftOff, window, chosen);
+        return new Settings(version, value, textSize, leftOff, window, chosen, person);
     }
 
     public Settings withTextSize(final int perCent) {
-        return new Settings(version, dark, perCent, leftOff, window, chosen);
+        return new Settings(version, dark, perCent, leftOff, window, chosen, person);
     }
 
     /** With another place to open the window at. */
     public Settings withLeftOff(final UnaryOperator<LeftOff> how) {
-        return new Settings(version, dark, textSize, how.apply(leftOff), window, chosen);
+        return new Settings(version, dark, textSize, how.apply(leftOff), window, chosen, person);
     }
 
     public Settings withPlace(final String id) {
@@ -84,10 +87,14 @@ public record Settings(
     }
 
     public Settings withWindow(final WindowBounds bounds) {
-        return new Settings(version, dark, textSize, leftOff, Optional.of(bounds), chosen);
+        return new Settings(version, dark, textSize, leftOff, Optional.of(bounds), chosen, person);
     }
 
     public Settings withSums(final SumsInUse sums) {
-        return new Settings(version, dark, textSize, leftOff, window, Optional.of(sums));
+        return new Settings(version, dark, textSize, leftOff, window, Optional.of(sums), person);
+    }
+
+    public Settings withPerson(final String code) {
+        return new Settings(version, dark, textSize, leftOff, window, chosen, code);
     }
 }

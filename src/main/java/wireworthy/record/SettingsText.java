@@ -40,7 +40,8 @@ final class SettingsText {
                         entry(entries, "/topic", usual.topic()),
                         entry(entries, "/problem", usual.problem())),
                 window(entries),
-                SumsText.of(entries));
+                SumsText.of(entries),
+                entry(entries, "/person", Settings.DEFAULTS.person()));
     }
 
     /** All figures, words and yes-or-noes of an object, under their JSON pointers. */
@@ -92,6 +93,7 @@ final class SettingsText {
             json.writeNumberProperty("version", settings.version());
             json.writeBooleanProperty("dark", settings.dark());
             json.writeNumberProperty("textSize", settings.textSize());
+            json.writeStringProperty("person", settings.person());
             write(json, settings.leftOff());
             settings.window().ifPresent(it -> write(json, it));
             settings.chosen().ifPresent(it -> SumsText.write(json, it));

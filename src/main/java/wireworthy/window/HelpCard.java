@@ -31,6 +31,8 @@ final class HelpCard extends VBox {
         for (int i = 0; i < places.size(); i++) {
             row(grid, Keys.place(i + 1).getDisplayText(), places.get(i).title());
         }
+        row(grid, Keys.STAND.getDisplayText(), StandPlace.TITLE);
+        row(grid, Keys.PEOPLE.getDisplayText(), PeoplePlace.TITLE);
         row(grid, Keys.LARGER.getDisplayText(), "Larger text");
         row(grid, Keys.SMALLER.getDisplayText(), "Smaller text");
         row(grid, Keys.USUAL.getDisplayText(), "Usual text size");

@@ -14,6 +14,8 @@ final class Keys {
     static final KeyCombination THEME = shortcut(KeyCode.D);
     static final KeyCombination QUIT = shortcut(KeyCode.Q);
     static final KeyCombination HELP = new KeyCodeCombination(KeyCode.F1);
+    static final KeyCombination STAND = new KeyCodeCombination(KeyCode.F2);
+    static final KeyCombination PEOPLE = new KeyCodeCombination(KeyCode.F3);
 
     private static final List<KeyCode> DIGITS =
             List.of(KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4, KeyCode.DIGIT5);
@@ -36,6 +38,8 @@ final class Keys {
         put(scene, window::otherTheme, KeyCode.D);
         put(scene, window::quit, KeyCode.Q);
         scene.getAccelerators().put(HELP, window::help);
+        scene.getAccelerators().put(STAND, () -> window.goToPage(StandPlace.ID));
+        scene.getAccelerators().put(PEOPLE, () -> window.goToPage(PeoplePlace.ID));
         for (int i = 0; i < DIGITS.size(); i++) {
             final int number = i + 1;
             put(scene, () -> window.goToNumber(number), DIGITS.get(i), NUMPAD.get(i));

@@ -2,13 +2,13 @@ package wireworthy.window;
 
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import wireworthy.marking.Evidence;
+import wireworthy.practice.BankProblem;
 import wireworthy.practice.Banks;
 import wireworthy.practice.Choice;
 import wireworthy.practice.Chooser;
@@ -17,11 +17,11 @@ import wireworthy.practice.Exercise;
 import wireworthy.practice.LineByLine;
 import wireworthy.practice.Problem;
 import wireworthy.practice.ProblemLine;
-import wireworthy.practice.SkillState;
 import wireworthy.practice.Skills;
 import wireworthy.practice.SlipHunt;
 import wireworthy.practice.Template;
 import wireworthy.record.Answer;
+import wireworthy.record.Settings;
 import wireworthy.rules.Skill;
 import wireworthy.working.Solver;
 
@@ -37,6 +37,7 @@ final class Learner implements Trainer {
     }
 
     private final OwnRecord record;
+    private final OwnStand stand;
     private final Content content;
     private final Draw draw;
     private final NotLately notLately;
@@ -54,10 +55,21 @@ final class Learner implements Trainer {
      * @param clock tells the day
      */
     Learner(final Path file, final Solver solver, final Clock clock, final Content content) {
-        this.record = new OwnRecord(file, clock);
+        this(new OwnRecord(file, clock, Settings.DEFAULTS.person()), solver, content);
+    }
+
+    /** A learner with a record. */
+    Learner(final OwnRecord record, final Solver solver, final Content content) {
+        this.record = record;
+        this.stand = new OwnStand(record);
         this.content = content;
         this.draw = new Draw(solver);
         this.notLately = new NotLately(draw);
+    }
+
+    /** Where the learner stands. */
+    OwnStand stand() {
+        return stand;
     }
 
     /** What is on record. */
@@ -79,10 +91,22 @@ final class Learner implements Trainer {
 
     @Override
     public List<String> troubles() {
-        final List<String> all = new ArrayList<>();
-        record.trouble().ifPresent(all::add);
-        banks().problems().forEach(problem -> all.add(problem.text()));
-        return all;
+        return banks().problems().stream().map(BankProblem::text).toList();
+    }
+
+    @Override
+    public List<String> notices() {
+        return stand.notices();
+    }
+
+    @Override
+    public String person() {
+        return record.person();
+    }
+
+    @Override
+    public Optional<Duration> mayEnd() {
+        return stand.mayEnd();
     }
 
     /** Puts these exercises before all others. */
@@ -111,6 +135,13 @@ final class Learner implements Trainer {
                         .toList();
         final List<Template> fitting = content.fitting(templates);
         return Chooser.next(fitting, record.standing(), record.moment(), SEED).map(this::drawn);
+    }
+
+    @Override
+    public Optional<Next> of(final Skill skill) {
+        final List<Template> fitting = content.fitting(banks().templates());
+        return Chooser.of(skill, fitting, record.standing(), record.moment(), SEED)
+                .map(this::drawn);
     }
 
     @Override
@@ -209,7 +240,7 @@ final class Learner implements Trainer {
         return new Answer(
                 record.now(),
                 record.today(),
-                OwnRecord.PERSON,
+                record.person(),
                 template.bank(),
                 template.version(),
                 template.id(),
@@ -233,27 +264,5 @@ final class Learner implements Trainer {
 
     private Skills skills() {
         return record.standing().skills();
-    }
-
-    /** How the loosest of several skills holds; empty until the record has been read. */
-    Optional<String> state(final List<Skill> several) {
-        if (!record.isOpen() || several.isEmpty()) {
-            return Optional.empty();
-        }
-        final Skills skills = skills();
-        return several.stream()
-                .map(skill -> skills.state(skill, record.today()))
-                .min(Comparator.comparing(Learner::firmness))
-                .map(SkillState::words);
-    }
-
-    private static int firmness(final SkillState state) {
-        return switch (state) {
-            case UNTRIED -> 0;
-            case LOOSE -> 1;
-            case WORKED_LOOSE -> 2;
-            case SNUG -> 3;
-            case TIGHT -> 4;
-        };
     }
 }

@@ -33,7 +33,8 @@ public final class Looks {
                     "working.css",
                     "practice.css",
                     "sums.css",
-                    "check.css");
+                    "check.css",
+                    "stand.css");
 
     /** The usual size as a sheet: a style of one node would need the parser of style sheets. */
     private static final String USUAL_SIZE = "usual-size.css";

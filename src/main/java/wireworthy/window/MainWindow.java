@@ -1,5 +1,6 @@
 package wireworthy.window;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,7 @@ public final class MainWindow implements Shell {
     private final ViewMenu view;
     private final TerminalStrip strip;
     private final SumsPlace sums;
+    private final List<Place> pages = new ArrayList<>();
     private final Scene scene;
     private Optional<Place> inView = Optional.empty();
 
@@ -42,6 +44,7 @@ public final class MainWindow implements Shell {
         this.settings = settings;
         this.background = background;
         sums = new SumsPlace(settings, this::open);
+        pages.add(sums);
         view = new ViewMenu(this, settings::now);
         strip = new TerminalStrip(places, this::show, view);
         desk.getStyleClass().add(Styles.DESK);
@@ -76,15 +79,34 @@ public final class MainWindow implements Shell {
 
     @Override
     public void go(final String placeId) {
-        if (placeId.equals(sums.id())) {
-            changeSums();
-            return;
+        named(pages, placeId)
+                .ifPresentOrElse(
+                        this::page,
+                        () ->
+                                strip.select(
+                                        named(places, placeId)
+                                                .orElseThrow(() -> unknown(placeId))));
+    }
+
+    private static IllegalArgumentException unknown(final String placeId) {
+        return new IllegalArgumentException("No place " + placeId);
+    }
+
+    private static Optional<Place> named(final List<Place> some, final String id) {
+        return some.stream().filter(it -> it.id().equals(id)).findFirst();
+    }
+
+    /** Adds pages to which no terminal belongs. */
+    MainWindow with(final List<? extends Place> more) {
+        pages.addAll(more);
+        return this;
+    }
+
+    /** Goes to the page of this id, unless there is none or a card lies over the window. */
+    void goToPage(final String id) {
+        if (!overlay.isLaid()) {
+            named(pages, id).ifPresent(this::page);
         }
-        strip.select(
-                places.stream()
-                        .filter(it -> it.id().equals(placeId))
-                        .findFirst()
-                        .orElseThrow(() -> new IllegalArgumentException("No place " + placeId)));
     }
 
     @Override
@@ -140,13 +162,17 @@ public final class MainWindow implements Shell {
         scene.getWindow().hide();
     }
 
-    /** Shows the page of the sums in use; no terminal belongs to it. */
+    /** Shows the page of the sums in use. */
     void changeSums() {
+        page(sums);
+    }
+
+    private void page(final Place page) {
         strip.release();
         leave();
-        inView = Optional.of(sums);
-        desk.setCenter(sums.build(this));
-        sums.shown();
+        inView = Optional.of(page);
+        desk.setCenter(page.build(this));
+        page.shown();
     }
 
     private void show(final Place place) {
@@ -162,8 +188,7 @@ public final class MainWindow implements Shell {
     }
 
     private Place lastPlace() {
-        final String id = settings.now().leftOff().place();
-        return places.stream().filter(it -> it.id().equals(id)).findFirst().orElse(places.get(0));
+        return named(places, settings.now().leftOff().place()).orElse(places.get(0));
     }
 
     private void dress() {

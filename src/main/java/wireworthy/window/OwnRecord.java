@@ -4,26 +4,28 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import wireworthy.practice.Moment;
 import wireworthy.practice.Standing;
 import wireworthy.record.Answer;
+import wireworthy.record.People;
 import wireworthy.record.RecordFile;
 import wireworthy.record.RecordProblem;
+import wireworthy.record.SkillDay;
 
 /** The record of the one who learns here, and what was read of it. */
 final class OwnRecord {
-    static final String PERSON = "me";
     private static final Duration LATELY = Duration.ofDays(7);
     private static final int MOST_LATELY = 400;
     private static final int SUSPICIONS = 3;
 
     private final Path file;
     private final Clock clock;
-    private final Set<String> read = new HashSet<>();
+    private final Set<String> read = ConcurrentHashMap.newKeySet();
+    private volatile String person;
     private volatile Standing standing = Standing.NONE;
     private volatile List<Answer> lately = List.of();
     private volatile Optional<RecordFile> record = Optional.empty();
@@ -31,10 +33,12 @@ final class OwnRecord {
 
     /**
      * @param clock tells the day
+     * @param person code name of the one who learns
      */
-    OwnRecord(final Path file, final Clock clock) {
+    OwnRecord(final Path file, final Clock clock, final String person) {
         this.file = file;
         this.clock = clock;
+        this.person = person;
     }
 
     /** Opens the record, once. Where it can't be opened the program goes on without. */
@@ -42,15 +46,53 @@ final class OwnRecord {
         if (record.isEmpty()) {
             final RecordFile opened = open();
             opened.setAside().ifPresent(aside -> trouble = Optional.of(aside.words()));
+            forget(opened);
             take(opened);
-            opened.screensRead(PERSON).forEach(screen -> read.add(screen.lesson()));
+            takeRead(opened);
             record = Optional.of(opened);
         }
     }
 
+    /** Who was deleted could be brought back until the program was closed. */
+    private void forget(final RecordFile from) {
+        try {
+            from.people().purge();
+        } catch (final RecordProblem problem) {
+            trouble = Optional.of(words(problem));
+        }
+    }
+
     private void take(final RecordFile from) {
-        standing = from.standing(PERSON);
-        lately = from.last(PERSON, MOST_LATELY);
+        standing = from.standing(person);
+        lately = from.last(person, MOST_LATELY);
+    }
+
+    private void takeRead(final RecordFile from) {
+        read.clear();
+        from.screensRead(person).forEach(screen -> read.add(screen.lesson()));
+    }
+
+    /** The code name of the one who learns. */
+    String person() {
+        return person;
+    }
+
+    /** From now on someone learns under this code name, or what is on record of them is new. */
+    synchronized void turnTo(final String code) {
+        final RecordFile from = opened();
+        person = code;
+        take(from);
+        takeRead(from);
+    }
+
+    /** All people on record. */
+    People people() {
+        return opened().people();
+    }
+
+    /** How the skills stood day by day, oldest first. */
+    List<SkillDay> days() {
+        return opened().days(person);
     }
 
     private RecordFile open() {
@@ -62,7 +104,7 @@ final class OwnRecord {
         }
     }
 
-    private static String words(final RecordProblem problem) {
+    static String words(final RecordProblem problem) {
         return problem.what() + ". " + problem.remedy() + ".";
     }
 
@@ -107,7 +149,7 @@ final class OwnRecord {
 
     /** The slips of the last seven days by id, those of one explanation together. */
     List<List<String>> slips() {
-        return opened().since(PERSON, now().minus(LATELY)).stream()
+        return opened().since(person, now().minus(LATELY)).stream()
                 .flatMap(answer -> answer.slips().stream())
                 .toList();
     }
@@ -115,7 +157,7 @@ final class OwnRecord {
     /** The pairs of slips that fitted the last few unsound figures of the last seven days. */
     List<List<String>> suspected() {
         final List<List<List<String>>> all =
-                opened().since(PERSON, now().minus(LATELY)).stream()
+                opened().since(person, now().minus(LATELY)).stream()
                         .map(Answer::suspected)
                         .filter(pairs -> !pairs.isEmpty())
                         .toList();
@@ -145,7 +187,7 @@ final class OwnRecord {
     void read(final String lesson) {
         read.add(lesson);
         try {
-            opened().reading(PERSON, lesson, 0, true);
+            opened().reading(person, lesson, 0, true);
         } catch (final RecordProblem e) {
             trouble = Optional.of(words(e));
         }

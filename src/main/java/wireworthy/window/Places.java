@@ -2,12 +2,16 @@ package wireworthy.window;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import wireworthy.lessons.Block;
+import wireworthy.lessons.LessonHeading;
 import wireworthy.practice.Exercise;
 import wireworthy.record.DataFolder;
 import wireworthy.record.SettingsKeeper;
 import wireworthy.window.check.CheckPlace;
+import wireworthy.rules.Skill;
+import wireworthy.window.stand.SkillCard;
 
 /** The places in the order of the strip, and the ways from one to another. */
 final class Places {
@@ -17,6 +21,9 @@ final class Places {
     private final OnFirstVisit<PracticePlace> practice;
     private final LessonsPlace lessons;
     private final OnFirstVisit<CheckPlace> check;
+    private final Place stand;
+    private final Place people;
+    private final Ahead ahead;
     private Consumer<String> going = place -> {};
 
     Places(
@@ -29,9 +36,8 @@ final class Places {
                 new OnFirstVisit<>(TablesPlace.ID, TablesPlace.TITLE, () -> new TablesPlace(inUse));
         learner =
                 new Learner(
-                        folder.answers(),
+                        new OwnRecord(folder.answers(), clock, settings.now().person()),
                         ahead.solver(),
-                        clock,
                         Content.of(folder.problemBanks(), ahead::lessons, inUse));
         model = new PracticeModel(learner, new SettingsBookmark(settings));
         practice =
@@ -50,6 +56,24 @@ final class Places {
                         ahead.solver(),
                         new LearnersDesk(
                                 learner, settings, inUse, this::toPractice, this::toTable));
+        stand =
+                new OnFirstVisit<>(
+                        StandPlace.ID,
+                        StandPlace.TITLE,
+                        () ->
+                                new StandPlace(
+                                        learner.stand()::whole,
+                                        new SkillCard.Ways(
+                                                this::practise, this::lesson, this::toLesson)));
+        people =
+                new OnFirstVisit<>(
+                        PeoplePlace.ID,
+                        PeoplePlace.TITLE,
+                        () ->
+                                new PeoplePlace(
+                                        new PeopleModel(learner.record(), settings, model::leave),
+                                        FileAsking.bySystem()));
+        this.ahead = ahead;
     }
 
     /** Writes what is not written yet. */
@@ -62,6 +86,11 @@ final class Places {
         return List.of(lessons, practice, check, tables);
     }
 
+    /** The pages to which no terminal belongs, in the order of the menu. */
+    List<Place> pages() {
+        return List.of(stand, people);
+    }
+
     /** Says how one goes to another place. */
     void goBy(final Consumer<String> way) {
         going = way;
@@ -70,6 +99,23 @@ final class Places {
     private void toLesson(final Exercise exercise) {
         going.accept(lessons.id());
         lessons.open(exercise.template().bank());
+    }
+
+    private void toLesson(final LessonHeading lesson) {
+        going.accept(lessons.id());
+        lessons.open(lesson.id());
+    }
+
+    /** The first lesson that teaches a skill. */
+    private Optional<LessonHeading> lesson(final Skill skill) {
+        return ahead.lessons().contents().stream()
+                .filter(heading -> heading.skills().contains(skill))
+                .findFirst();
+    }
+
+    private void practise(final Skill skill) {
+        model.practise(skill);
+        going.accept(practice.id());
     }
 
     private void toPractice(final Block.Questions questions) {

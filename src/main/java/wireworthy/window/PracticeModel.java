@@ -1,11 +1,14 @@
 package wireworthy.window;
 
+import java.time.Duration;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import wireworthy.practice.Exercise;
+import wireworthy.rules.Skill;
+import wireworthy.window.stand.StandTexts;
 
 /** What the Practice place shows and does, without a control. */
 public final class PracticeModel {
@@ -17,6 +20,7 @@ public final class PracticeModel {
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyStringWrapper why = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper notKept = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper mayEnd = new ReadOnlyStringWrapper("");
     private Optional<String> chosen = Optional.empty();
 
     public PracticeModel(final Trainer trainer) {
@@ -48,6 +52,20 @@ public final class PracticeModel {
         next();
     }
 
+    /** Practises a skill that was chosen, once; after it the program chooses again. */
+    public void practise(final Skill skill) {
+        chosen = Optional.empty();
+        trainer.leaveLesson();
+        trainer.of(skill).ifPresent(this::show);
+    }
+
+    /** Leaves everything, since someone else learns from now on. */
+    public void leave() {
+        trainer.leaveLesson();
+        bookmark.put("", "");
+        doing.set(Optional.empty());
+    }
+
     /** Draws the next exercise of the topic chosen. */
     public void next() {
         trainer.next(chosen).ifPresent(this::show);
@@ -62,9 +80,19 @@ public final class PracticeModel {
     public void show(final Trainer.Next next) {
         why.set(next.why());
         notKept.set("");
+        mayEnd.set("");
         topic.set(next.topic().or(() -> chosen));
         bookmark.put(chosen.orElse(""), ExerciseName.of(next.exercise()).word());
-        doing.set(Optional.of(ExerciseModel.of(next.exercise(), trainer, notKept::set)));
+        doing.set(Optional.of(ExerciseModel.of(next.exercise(), trainer, this::kept)));
+    }
+
+    private void kept(final String trouble) {
+        notKept.set(trouble);
+        mayEnd.set(trainer.mayEnd().map(PracticeModel::goodMoment).orElse(""));
+    }
+
+    private static String goodMoment(final Duration lasted) {
+        return StandTexts.of("may-end", "minutes", lasted.toMinutes());
     }
 
     /** Marks what was answered. */
@@ -105,6 +133,11 @@ public final class PracticeModel {
 
     public ReadOnlyStringProperty why() {
         return why.getReadOnlyProperty();
+    }
+
+    /** That now is a good moment to stop; empty where it is not. */
+    public ReadOnlyStringProperty mayEnd() {
+        return mayEnd.getReadOnlyProperty();
     }
 
     /** Why the last answer could not be kept; empty where it was. */

@@ -4,9 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
+import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import wireworthy.practice.Exercise;
 import wireworthy.window.parts.Buttons;
@@ -33,6 +36,8 @@ public final class PracticePlace implements Place {
     private final HelpButton lines;
     private final HelpButton rule;
     private final VBox sumsLine = new VBox();
+    private final VBox notices = new VBox();
+    private final Hyperlink who = new Hyperlink();
     private List<String> sums = List.of();
     private Optional<ExerciseView> view = Optional.empty();
 
@@ -67,12 +72,12 @@ public final class PracticePlace implements Place {
 
     @Override
     public Parent build(final Shell shell) {
-        for (final VBox box : List.of(question, answering, beside)) {
+        for (final VBox box : List.of(question, answering, beside, notices)) {
             box.getStyleClass().add(Styles.TIGHT);
         }
         model.doing().subscribe(doing -> doing.ifPresentOrElse(this::show, this::none));
         return new Bench(
-                new VBox(topics(), question, answerPart()),
+                new VBox(notices, topics(shell), question, answerPart()),
                 PracticeTexts.of("left"),
                 new VBox(beside, sumsLine),
                 PracticeTexts.of("right"));
@@ -84,6 +89,7 @@ public final class PracticePlace implements Place {
             model.resume();
         }
         showSums();
+        showLearner();
         // At once, so that no letter is lost; the click or key that led here moves the focus later.
         focus();
         Platform.runLater(this::focus);
@@ -93,8 +99,23 @@ public final class PracticePlace implements Place {
         view.ifPresent(ExerciseView::focus);
     }
 
-    private VBox topics() {
-        final VBox topics = new VBox(new TopicBox(model));
+    /** Whose answers these are, and what is wrong with the record or the clock. */
+    private void showLearner() {
+        who.setText(PracticeTexts.of("who", "person", model.trainer().person()));
+        notices.getChildren().clear();
+        for (final String notice : model.trainer().notices()) {
+            notices.getChildren().add(new Notice(Verdict.CAUTION, notice));
+        }
+        notices.setManaged(!notices.getChildren().isEmpty());
+    }
+
+    private VBox topics(final Shell shell) {
+        final Hyperlink stand = new Hyperlink(StandPlace.TITLE);
+        stand.setOnAction(event -> shell.go(StandPlace.ID));
+        who.setOnAction(event -> shell.go(PeoplePlace.ID));
+        final FlowPane ways = new FlowPane(stand, who);
+        ways.getStyleClass().add(Styles.WAYS);
+        final VBox topics = new VBox(ways, new TopicBox(model));
         final List<String> troubles = model.trainer().troubles();
         if (!troubles.isEmpty()) {
             topics.getChildren().add(new Troubles(troubles));
@@ -104,14 +125,19 @@ public final class PracticePlace implements Place {
     }
 
     private VBox answerPart() {
-        final Label notKept = Texts.soft("");
-        notKept.textProperty().bind(model.notKept());
-        notKept.managedProperty().bind(model.notKept().isNotEmpty());
         final Node buttons =
                 Buttons.row(Buttons.main(PracticeTexts.of("mark"), model::answer), lines, rule);
-        final VBox part = new VBox(answering, notKept, buttons);
+        final VBox part = new VBox(answering, said(model.notKept()), said(model.mayEnd()), buttons);
         part.getStyleClass().add(Styles.TIGHT);
         return part;
+    }
+
+    /** A line that takes room only while there is something to say. */
+    private static Label said(final ReadOnlyStringProperty words) {
+        final Label line = Texts.soft("");
+        line.textProperty().bind(words);
+        line.managedProperty().bind(words.isNotEmpty());
+        return line;
     }
 
     private void show(final ExerciseModel doing) {

@@ -1,5 +1,6 @@
 package wireworthy.window;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import wireworthy.marking.Evidence;
@@ -31,6 +32,18 @@ public interface Trainer {
 
     /** What of the banks could not be read, in words with file and line. */
     List<String> troubles();
+
+    /** What is wrong with the record or the clock, in words. */
+    List<String> notices();
+
+    /** The code name under which answers are kept. */
+    String person();
+
+    /** How long the sitting has lasted where now is a good moment to stop; empty where not. */
+    Optional<Duration> mayEnd();
+
+    /** An exercise of a skill that the learner chose; empty where no bank has any. */
+    Optional<Next> of(Skill skill);
 
     /** The next exercise of a topic, or of all topics; none where no bank could be read. */
     Optional<Next> next(Optional<String> topic);

@@ -63,7 +63,8 @@ public final class WireworthyApp extends Application {
                     places.close();
                     settings.close();
                 };
-        final MainWindow window = new MainWindow(places.all(), settings, Background.onThread());
+        final MainWindow window =
+                new MainWindow(places.all(), settings, Background.onThread()).with(places.pages());
         places.goBy(window::go);
         Thread.setDefaultUncaughtExceptionHandler(new TroubleHandler(log, window));
         stage.setScene(window.scene());

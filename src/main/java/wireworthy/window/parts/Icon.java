@@ -10,7 +10,23 @@ public enum Icon {
     UP("M2 9 L4 11 L8 7 L12 11 L14 9 L8 3 Z"),
     DOWN("M2 7 L4 5 L8 9 L12 5 L14 7 L8 13 Z"),
     BACK("M9 2 L11 4 L7 8 L11 12 L9 14 L3 8 Z"),
-    ON("M7 2 L13 8 L7 14 L5 12 L9 8 L5 4 Z");
+    ON("M7 2 L13 8 L7 14 L5 12 L9 8 L5 4 Z"),
+    /** A place for a screw, and none in it. */
+    NO_SCREW(Screw.RING),
+    /** A screw not driven home, its slot askew. */
+    SCREW_LOOSE(Screw.RING + "M4.1 10.3 L10.3 4.1 L11.9 5.7 L5.7 11.9 Z"),
+    /** Driven home: the slot is level. */
+    SCREW_SNUG(Screw.RING + "M3.4 6.9 H12.6 V9.1 H3.4 Z"),
+    /** Driven home and solid. */
+    SCREW_TIGHT(Screw.HEAD + "M3 6.8 V9.2 H13 V6.8 Z"),
+    /** A solid one whose slot has turned. */
+    SCREW_WORKED_LOOSE(Screw.HEAD + "M4.1 10.3 L5.7 11.9 L11.9 5.7 L10.3 4.1 Z");
+
+    /** The head of a screw from above. */
+    private static final class Screw {
+        static final String HEAD = "M8 0 A8 8 0 1 1 7.99 0 Z ";
+        static final String RING = HEAD + "M8 1.8 A6.2 6.2 0 1 0 8.01 1.8 Z ";
+    }
 
     private final String path;
 

@@ -26,6 +26,17 @@ public final class Styles {
     public static final String ONE_OF = "one-of";
     public static final String PICK_ROW = "pick-row";
 
+    // Where I stand, and the people on this machine
+    public static final String SKILL_ROW = "skill-row";
+    public static final String SKILL_ROWS = "skill-rows";
+    public static final String SKILL = "skill";
+    public static final String SKILL_NAME = "skill-name";
+    public static final String BELOW = "below";
+    public static final String STATE = "state";
+    public static final String PLOT = "plot";
+    public static final String WAYS = "ways";
+    public static final String PERSON = "person";
+
     // Pages and text
     public static final String PAGE = "page";
     public static final String PAGE_SCROLL = "page-scroll";

@@ -1,0 +1,45 @@
+package wireworthy.window;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.stage.FileChooser;
+import org.jspecify.annotations.Nullable;
+
+/** Asks the person for a file. */
+interface FileAsking {
+    /** A file to read with this ending; empty where the person thought better of it. */
+    Optional<Path> open(Node from, String ending);
+
+    /** A file to write, with a name to begin from; empty where the person thought better of it. */
+    Optional<Path> save(Node from, String name, String ending);
+
+    /** The dialogs of the system. */
+    static FileAsking bySystem() {
+        return new FileAsking() {
+            @Override
+            public Optional<Path> open(final Node from, final String ending) {
+                return path(chooser(ending).showOpenDialog(from.getScene().getWindow()));
+            }
+
+            @Override
+            public Optional<Path> save(final Node from, final String name, final String ending) {
+                final FileChooser chooser = chooser(ending);
+                chooser.setInitialFileName(name + "." + ending);
+                return path(chooser.showSaveDialog(from.getScene().getWindow()));
+            }
+
+            private FileChooser chooser(final String ending) {
+                final FileChooser chooser = new FileChooser();
+                chooser.getExtensionFilters()
+                        .setAll(new FileChooser.ExtensionFilter("." + ending, "*." + ending));
+                return chooser;
+            }
+
+            private Optional<Path> path(final @Nullable File file) {
+                return Optional.ofNullable(file).map(File::toPath);
+            }
+        };
+    }
+}
