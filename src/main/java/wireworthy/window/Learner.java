@@ -4,8 +4,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
@@ -17,20 +15,14 @@ import wireworthy.practice.Chooser;
 import wireworthy.practice.Draw;
 import wireworthy.practice.Exercise;
 import wireworthy.practice.LineByLine;
-import wireworthy.practice.Moment;
 import wireworthy.practice.Problem;
 import wireworthy.practice.ProblemLine;
-import wireworthy.practice.Sitting;
-import wireworthy.practice.SkillState;
 import wireworthy.practice.Skills;
 import wireworthy.practice.SlipHunt;
 import wireworthy.practice.Template;
 import wireworthy.record.Answer;
 import wireworthy.record.Settings;
-import wireworthy.record.SkillDay;
 import wireworthy.rules.Skill;
-import wireworthy.window.stand.Stand;
-import wireworthy.window.stand.StandTexts;
 import wireworthy.working.Solver;
 
 /** The one who learns here: what was answered and read, and what comes next. */
@@ -45,6 +37,7 @@ final class Learner implements Trainer {
     }
 
     private final OwnRecord record;
+    private final OwnStand stand;
     private final Content content;
     private final Draw draw;
     private final NotLately notLately;
@@ -68,9 +61,15 @@ final class Learner implements Trainer {
     /** A learner with a record. */
     Learner(final OwnRecord record, final Solver solver, final Content content) {
         this.record = record;
+        this.stand = new OwnStand(record);
         this.content = content;
         this.draw = new Draw(solver);
         this.notLately = new NotLately(draw);
+    }
+
+    /** Where the learner stands. */
+    OwnStand stand() {
+        return stand;
     }
 
     /** What is on record. */
@@ -97,20 +96,7 @@ final class Learner implements Trainer {
 
     @Override
     public List<String> notices() {
-        final List<String> all = new ArrayList<>();
-        final Stand stand = stand(List.of());
-        record.trouble().ifPresent(all::add);
-        stand.clockBehind().ifPresent(last -> all.add(StandTexts.clock(stand.today(), last)));
-        return all;
-    }
-
-    /** Where the learner stands today. */
-    Stand stand() {
-        return stand(record.days());
-    }
-
-    private Stand stand(final List<SkillDay> days) {
-        return Stand.of(record.standing(), days, record.lately(), record.today());
+        return stand.notices();
     }
 
     @Override
@@ -120,9 +106,7 @@ final class Learner implements Trainer {
 
     @Override
     public Optional<Duration> mayEnd() {
-        final Moment now = record.moment();
-        final Sitting sitting = record.standing().sitting().at(now);
-        return sitting.mayEnd(now) ? Optional.of(sitting.lasted(now)) : Optional.empty();
+        return stand.mayEnd();
     }
 
     /** Puts these exercises before all others. */
@@ -280,27 +264,5 @@ final class Learner implements Trainer {
 
     private Skills skills() {
         return record.standing().skills();
-    }
-
-    /** How the loosest of several skills holds; empty until the record has been read. */
-    Optional<String> state(final List<Skill> several) {
-        if (!record.isOpen() || several.isEmpty()) {
-            return Optional.empty();
-        }
-        final Skills skills = skills();
-        return several.stream()
-                .map(skill -> skills.state(skill, record.today()))
-                .min(Comparator.comparing(Learner::firmness))
-                .map(SkillState::words);
-    }
-
-    private static int firmness(final SkillState state) {
-        return switch (state) {
-            case UNTRIED -> 0;
-            case LOOSE -> 1;
-            case WORKED_LOOSE -> 2;
-            case SNUG -> 3;
-            case TIGHT -> 4;
-        };
     }
 }

@@ -72,7 +72,7 @@ final class LearnersDesk implements LessonDesk {
 
     @Override
     public Optional<String> state(final List<Skill> skills) {
-        return learner.state(skills);
+        return learner.stand().state(skills);
     }
 
     @Override

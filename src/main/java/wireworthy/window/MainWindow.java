@@ -44,8 +44,8 @@ public final class MainWindow implements Shell {
         this.settings = settings;
         this.background = background;
         sums = new SumsPlace(settings, this::open);
-        view = new ViewMenu(this, settings::now);
         pages.add(sums);
+        view = new ViewMenu(this, settings::now);
         strip = new TerminalStrip(places, this::show, view);
         desk.getStyleClass().add(Styles.DESK);
         desk.setTop(strip);
@@ -99,7 +99,6 @@ public final class MainWindow implements Shell {
     /** Adds pages to which no terminal belongs. */
     MainWindow with(final List<? extends Place> more) {
         pages.addAll(more);
-        view.offer(more);
         return this;
     }
 

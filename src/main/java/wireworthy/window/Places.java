@@ -62,7 +62,7 @@ final class Places {
                         StandPlace.TITLE,
                         () ->
                                 new StandPlace(
-                                        learner::stand,
+                                        learner.stand()::whole,
                                         new SkillCard.Ways(
                                                 this::practise, this::lesson, this::toLesson)));
         people =

@@ -25,6 +25,7 @@ public final class StandPlace implements Place {
     private final SkillCard.Ways ways;
     private VBox left = new VBox();
     private VBox right = new VBox();
+    private Parent page = right;
     private Optional<Shell> shell = Optional.empty();
 
     /**
@@ -51,7 +52,8 @@ public final class StandPlace implements Place {
         shell = Optional.of(in);
         left = new VBox(Texts.title(TITLE), Texts.soft(StandTexts.of("reading")));
         right = new VBox();
-        return new Bench(left, TITLE, right, StandTexts.of("map"));
+        page = new Bench(left, TITLE, right, StandTexts.of("map"));
+        return page;
     }
 
     /** Reads anew, as every answer changes it. */
@@ -89,6 +91,6 @@ public final class StandPlace implements Place {
                         Cards.card(new HeldPlot(stand)),
                         Texts.soft(StandTexts.held(stand)));
         right.getStyleClass().add(Styles.TIGHT);
-        NextFrame.then(map, map::focus);
+        NextFrame.then(page, map::focus);
     }
 }

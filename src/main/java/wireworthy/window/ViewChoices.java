@@ -7,7 +7,10 @@ import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.input.KeyCombination;
 import wireworthy.record.Settings;
 
-/** What the view menu offers: the sums, text size, light or dark, and the keys. */
+/**
+ * What the view menu offers: the sums, where one stands, the people, text size, light or dark, and
+ * the keys.
+ */
 final class ViewChoices {
     private final MenuItem larger;
     private final MenuItem smaller;
@@ -27,6 +30,8 @@ final class ViewChoices {
         all =
                 List.of(
                         sums(window),
+                        page(window, StandPlace.TITLE, Keys.STAND, StandPlace.ID),
+                        page(window, PeoplePlace.TITLE, Keys.PEOPLE, PeoplePlace.ID),
                         new SeparatorMenuItem(),
                         larger,
                         smaller,
@@ -57,6 +62,14 @@ final class ViewChoices {
         final MenuItem item = new MenuItem(SumsTexts.of("title"));
         item.setOnAction(event -> window.changeSums());
         return item;
+    }
+
+    private static MenuItem page(
+            final MainWindow window,
+            final String title,
+            final KeyCombination key,
+            final String id) {
+        return item(title, key, () -> window.goToPage(id));
     }
 
     private static MenuItem size(final MainWindow window, final int perCent) {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.stream.Stream;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -37,12 +39,11 @@ class SheetMarkTest {
     }
 
     private Pick bySkills() {
-        final int sizes = random.nextInt(3);
         return new Pick.BySkills(
                 some(Skill.class),
                 random.nextInt(1, Pick.MOST_PROBLEMS + 1),
                 some(Difficulty.class),
-                sizes == 2 ? Optional.empty() : Optional.of(WireSizes.values()[sizes]),
+                Stream.of(WireSizes.values()).skip(random.nextInt(3)).findFirst(),
                 some(SystemVoltage.class));
     }
 
@@ -75,7 +76,7 @@ class SheetMarkTest {
         final SheetPlan plan =
                 new SheetPlan(Pick.BySkills.of(Set.of(Skill.DROP), 5), true, 3, false, 42);
         final Sheet made = Sheet.of(plan, SHELF);
-        final Sheet again = Sheet.marked(made.mark().toLowerCase(), Shelf.builtIn());
+        final Sheet again = Sheet.marked(made.mark().toLowerCase(Locale.ROOT), Shelf.builtIn());
 
         assertThat(again.exercises(3))
                 .extracting(Exercise::text, Exercise::seed)

@@ -63,7 +63,7 @@ class StandPlaceTest extends WindowTest {
     void itIsReachedByAKeyAndFromASkillOneGoesStraightIntoPractice() {
         push(KeyCode.F2);
         assertThat(reads(StandPlace.TITLE)).isTrue();
-        assertThat(focused()).startsWith("drop: worked loose");
+        assertThat(focused()).startsWith("units and prefixes: worked loose");
 
         final Skill wanted = Skill.FUSE_FLOOR;
         goTo(wanted.words());

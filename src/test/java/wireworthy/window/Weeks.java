@@ -11,7 +11,6 @@ import wireworthy.rules.Skill;
 
 /** The record of someone who has practised now and then for three weeks before the evening. */
 final class Weeks {
-    private static final Instant EVENING = Evenings.CLOCK.instant();
     private static final int DAY = 86_400;
 
     private final RecordFile record;
@@ -60,7 +59,8 @@ final class Weeks {
             final boolean sound,
             final List<List<String>> slips) {
         number++;
-        final Instant at = EVENING.minusSeconds((long) daysAgo * DAY + 3 * 3_600 - number);
+        final Instant at =
+                Evenings.CLOCK.instant().minusSeconds((long) daysAgo * DAY + 3 * 3_600 - number);
         return new Answer(
                 at,
                 Math.floorDiv(at.getEpochSecond(), DAY),

@@ -81,7 +81,7 @@ public final class HeldPlot extends Region {
         layoutSteps();
         now.setRadius(RADIUS * em());
         now.setCenterX(x(stand.today()));
-        now.setCenterY(y(stand.holding()));
+        now.setCenterY(y((double) stand.holding()));
         put(first, LEFT * em(), getHeight() - FOOT * em());
         put(today, getWidth() - today.prefWidth(-1), getHeight() - FOOT * em());
     }
@@ -101,7 +101,7 @@ public final class HeldPlot extends Region {
             y = y(each.skills());
         }
         if (at > 0) {
-            step(points, at, x(stand.today()), y, y(stand.holding()));
+            step(points, at, x(stand.today()), y, y((double) stand.holding()));
         }
         steps.getPoints().setAll(points);
     }

@@ -11,10 +11,14 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import wireworthy.practice.Prerequisites;
 import wireworthy.rules.Skill;
+import wireworthy.window.parts.FixedText;
 import wireworthy.window.parts.Styles;
 
 /** All skills in rows, each standing on skills of rows above it; one of them is picked. */
 public final class SkillMap extends VBox {
+    /** Of a name, in text sizes. */
+    private static final double WIDE = 8.8;
+
     private final Map<Skill, ToggleButton> tiles = new EnumMap<>(Skill.class);
 
     /**
@@ -58,8 +62,7 @@ public final class SkillMap extends VBox {
     }
 
     private ToggleButton tile(final Skill skill, final int row, final Stand stand) {
-        final Label name = new Label(skill.words());
-        name.setWrapText(true);
+        final Label name = new FixedText(skill.words(), WIDE);
         name.getStyleClass().add(Styles.SKILL_NAME);
         final SkillStand it = stand.of(skill);
         final ToggleButton tile = new ToggleButton();

@@ -69,8 +69,7 @@ class HandInsTest {
         final HandIn changed = first.with(new Reply(1, List.of("  1,5 V "), false, NOW));
         assertThat(HandInFile.write(folder, changed)).isEqualTo(file);
         assertThat(HandInFile.read(file).reply(1).orElseThrow().typed()).containsExactly("1,5 V");
-        assertThat(folder).isDirectoryContaining("glob:**.json").isNotEmptyDirectory();
-        assertThat(Files.list(folder)).hasSize(1);
+        assertThat(folder.toFile().list()).containsExactly(file.getFileName().toString());
     }
 
     @Test
