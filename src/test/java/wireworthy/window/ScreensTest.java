@@ -46,7 +46,7 @@ class ScreensTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1024, 700, 100", "1024, 700, 150", "1024, 700, 200", "640, 480, 200"})
+    @CsvSource({"1024, 700, 100", "1024, 700, 150", "1024, 700, 200", "800, 600, 200"})
     void nothingIsCutOff(final double width, final double height, final int textPerCent) {
         final Scene scene = new Scene(shell(), width, height);
         Looks.dress(scene, Theme.LIGHT, textPerCent);

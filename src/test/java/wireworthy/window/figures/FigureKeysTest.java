@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.testfx.framework.junit5.ApplicationTest;
 import org.testfx.util.WaitForAsyncUtils;
+import wireworthy.lessons.Figure;
 import wireworthy.lessons.FigureKind;
 import wireworthy.window.Looks;
 import wireworthy.window.Theme;
@@ -38,20 +39,18 @@ class FigureKeysTest extends ApplicationTest {
         stage.show();
     }
 
-    private void shows(final FigureKind kind) {
+    private void shows(final Figure figure) {
         Platform.runLater(
                 () ->
                         scene.setRoot(
                                 Pages.page(
-                                        "Figure",
-                                        LiveFigures.of(
-                                                BuiltInFigures.of(kind), BuiltInFigures.SOLVER))));
+                                        "Figure", LiveFigures.of(figure, BuiltInFigures.SOLVER))));
         WaitForAsyncUtils.waitForFxEvents();
     }
 
     @Test
     void aTapIsSetAndThePictureSaysWhyNot() {
-        shows(FigureKind.BANK_BUILDER);
+        shows(BuiltInFigures.kept(FigureKind.BANK_BUILDER));
         tabTo("take 12 V off one battery");
         push(KeyCode.SPACE);
         assertThat(verdicts()).first().asString().startsWith("never take 12 V off part of a 24 V");
@@ -62,7 +61,7 @@ class FigureKeysTest extends ApplicationTest {
 
     @Test
     void aLoadIsSwitchedOffAndTheDayIsCovered() {
-        shows(FigureKind.DAYS_ENERGY);
+        shows(BuiltInFigures.kept(FigureKind.DAYS_ENERGY));
         assertThat(verdicts()).first().asString().startsWith("short by 156 Wh");
         tabTo("house lamps, 6 × 9 W, 4 h a day");
         push(KeyCode.SPACE);
@@ -71,7 +70,7 @@ class FigureKeysTest extends ApplicationTest {
 
     @Test
     void aLongerCableLessCurrent() {
-        shows(FigureKind.FUSE_OR_CABLE);
+        shows(BuiltInFigures.kept(FigureKind.FUSE_OR_CABLE));
         tabTo("length one way, 5 m");
         push(KeyCode.END);
         assertThat(reads()).contains("short circuit 55.5 A");
@@ -80,7 +79,7 @@ class FigureKeysTest extends ApplicationTest {
     @ParameterizedTest
     @EnumSource(FigureKind.class)
     void everyHandleAndSwitchIsReachedByTab(final FigureKind kind) {
-        shows(kind);
+        shows(BuiltInFigures.of(kind));
         final List<Node> reached = new ArrayList<>();
         for (int i = 0; i < MOST_TABS; i++) {
             push(KeyCode.TAB);
