@@ -105,7 +105,7 @@ class CircuitTest {
                         """);
         assertThat(tight.fuse().between()).isEmpty();
         assertThat(tight.fuse().text())
-                .startsWith("None fits: the series blade has no rating from 26.3 A to 29 A.");
+                .startsWith("None fits: the series blade has no rating from 26.25 A to 29 A.");
     }
 
     @Test
