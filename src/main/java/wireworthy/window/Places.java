@@ -9,8 +9,8 @@ import wireworthy.lessons.LessonHeading;
 import wireworthy.practice.Exercise;
 import wireworthy.record.DataFolder;
 import wireworthy.record.SettingsKeeper;
-import wireworthy.window.check.CheckPlace;
 import wireworthy.rules.Skill;
+import wireworthy.window.check.CheckPlace;
 import wireworthy.window.stand.SkillCard;
 
 /** The places in the order of the strip, and the ways from one to another. */

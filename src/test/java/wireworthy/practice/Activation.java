@@ -2,8 +2,8 @@ package wireworthy.practice;
 
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.random.RandomGenerator;
 import java.util.Set;
+import java.util.random.RandomGenerator;
 import wireworthy.rules.Skill;
 
 /** Truth B: every try strengthens a skill a little, every day weakens it. */

@@ -79,9 +79,8 @@ final class CircuitResults extends VBox implements Refreshing {
 
     /** What a short circuit behind its fuse asks of it. */
     private void showFault(final CheckedVehicle checked) {
-        final String name = checked.circuits().get(index).circuit().name();
         checked.faults().stream()
-                .filter(it -> it.circuit().equals(name))
+                .filter(it -> it.index() == index)
                 .findFirst()
                 .ifPresent(it -> fault.show(Texts.kept(it.text())));
     }
