@@ -90,7 +90,8 @@ final class LessonReader {
             final LessonText text,
             final Predicate<String> lessonKnown,
             final Solver solver) {
-        final LessonReader reader = new LessonReader(heading, text, lessonKnown, solver);
+        final LessonReader reader =
+                new LessonReader(heading, text.toFirstBreak(), lessonKnown, solver);
         reader.firstScreen();
         return new Lesson(
                 heading,

@@ -14,6 +14,7 @@ record LessonText(String file, String frontMatter, String body, int linesBefore)
     private static final int LARGEST = 1 << 20;
 
     private static final String DASHES = "---";
+    private static final String FENCE = "```";
 
     /**
      * Takes a file apart.
@@ -44,6 +45,15 @@ record LessonText(String file, String frontMatter, String body, int linesBefore)
             }
         }
         return 0;
+    }
+
+    /** With its first screen alone and the line that ends it; whole where a fence stands there. */
+    LessonText toFirstBreak() {
+        final int end = body.indexOf("\n" + DASHES);
+        return end < 0 || body.substring(0, end).contains(FENCE)
+                ? this
+                : new LessonText(
+                        file, frontMatter, body.substring(0, end) + "\n" + DASHES, linesBefore);
     }
 
     private static boolean dashes(final String line) {

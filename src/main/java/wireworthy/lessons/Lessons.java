@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import wireworthy.practice.ContentFile;
 import wireworthy.practice.ContentFiles;
@@ -18,12 +19,14 @@ import wireworthy.working.Solver;
  * opened, and kept. Safe from several threads.
  */
 public final class Lessons {
+    private static final String FOLDER = "lessons";
     private static final String ENDING = ".md";
 
-    private record Opened(LessonHeading heading, LessonText text, List<LessonProblem> problems) {}
+    private record Found(
+            LessonHeading heading, Supplier<LessonText> text, List<LessonProblem> problems) {}
 
     private final Solver solver;
-    private final Map<String, Opened> byId = new LinkedHashMap<>();
+    private final Map<String, Found> byId = new LinkedHashMap<>();
     private final Map<String, Lesson> read = new ConcurrentHashMap<>();
     private final Map<String, Lesson> openings = new ConcurrentHashMap<>();
     private final List<LessonProblem> unread = new ArrayList<>();
@@ -39,15 +42,30 @@ public final class Lessons {
      * @param ownFolder a folder of further lessons; one that can't be read is a problem
      */
     public static Lessons read(final Solver solver, final Optional<Path> ownFolder) {
-        final List<ContentFile> files = new ArrayList<>(ContentFiles.builtIn("lessons", ENDING));
-        ownFolder.ifPresent(folder -> files.addAll(ContentFiles.in(folder, ENDING)));
-        return of(solver, files);
+        final Lessons lessons = new Lessons(solver);
+        lessons.addBuiltIn(Headings.builtIn());
+        ownFolder.ifPresent(folder -> ContentFiles.in(folder, ENDING).forEach(lessons::add));
+        return lessons;
     }
 
     static Lessons of(final Solver solver, final List<ContentFile> files) {
         final Lessons lessons = new Lessons(solver);
         files.forEach(lessons::add);
         return lessons;
+    }
+
+    /** Of a lesson whose heading was written down the file is read when the lesson is opened. */
+    private void addBuiltIn(final List<LessonHeading> headings) {
+        for (final LessonHeading heading : headings) {
+            byId.put(heading.id(), new Found(heading, () -> builtIn(heading.file()), List.of()));
+        }
+        if (headings.isEmpty()) {
+            ContentFiles.builtIn(FOLDER, ENDING).forEach(this::add);
+        }
+    }
+
+    private static LessonText builtIn(final String file) {
+        return LessonText.of(file, ContentFiles.builtInText(FOLDER, file));
     }
 
     private void add(final ContentFile file) {
@@ -64,55 +82,56 @@ public final class Lessons {
             final LessonText text = LessonText.of(file.name(), file.text());
             final List<LessonProblem> problems = new ArrayList<>();
             final LessonHeading heading = FrontMatter.read(text, problems);
-            add(new Opened(heading, text, List.copyOf(problems)));
+            add(new Found(heading, () -> text, List.copyOf(problems)));
         } catch (final Refused e) {
             unread.add(e.in(file.name()));
         }
     }
 
-    private void add(final Opened opened) {
-        final Opened first = byId.putIfAbsent(opened.heading().id(), opened);
+    private void add(final Found found) {
+        final LessonHeading heading = found.heading();
+        final Found first = byId.putIfAbsent(heading.id(), found);
         if (first != null) {
             unread.add(
                     new LessonProblem(
-                            opened.text().file(),
+                            heading.file(),
                             1,
                             "The id %s belongs to %s"
-                                    .formatted(opened.heading().id(), first.text().file()),
+                                    .formatted(heading.id(), first.heading().file()),
                             "Give this lesson an id of its own."));
         }
     }
 
     /** What the contents show, in reading order. */
     public List<LessonHeading> contents() {
-        return byId.values().stream().map(Opened::heading).toList();
+        return byId.values().stream().map(Found::heading).toList();
     }
 
     /** The lesson of this id, read at the first call. */
     public Optional<Lesson> lesson(final String id) {
         return Optional.ofNullable(byId.get(id))
-                .map(opened -> read.computeIfAbsent(id, known -> open(opened)));
+                .map(found -> read.computeIfAbsent(id, known -> open(found)));
     }
 
     /** The lesson of this id with its first screen only, read at the first call. */
     public Optional<Lesson> opening(final String id) {
         return Optional.ofNullable(byId.get(id))
-                .map(opened -> openings.computeIfAbsent(id, known -> first(opened)));
+                .map(found -> openings.computeIfAbsent(id, known -> first(found)));
     }
 
-    private Lesson first(final Opened opened) {
+    private Lesson first(final Found found) {
         return LessonReader.opening(
-                opened.heading(), opened.problems(), opened.text(), byId::containsKey, solver);
+                found.heading(), found.problems(), found.text().get(), byId::containsKey, solver);
     }
 
-    private Lesson open(final Opened opened) {
+    private Lesson open(final Found found) {
         return LessonReader.read(
-                opened.heading(), opened.problems(), opened.text(), byId::containsKey, solver);
+                found.heading(), found.problems(), found.text().get(), byId::containsKey, solver);
     }
 
     /** The name of the file of a lesson; empty where there is none. */
     public String file(final String id) {
-        return Optional.ofNullable(byId.get(id)).map(opened -> opened.text().file()).orElse("");
+        return Optional.ofNullable(byId.get(id)).map(found -> found.heading().file()).orElse("");
     }
 
     /** The files that are no lesson. */

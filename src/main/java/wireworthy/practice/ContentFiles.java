@@ -1,6 +1,7 @@
 package wireworthy.practice;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.net.JarURLConnection;
 import java.net.URISyntaxException;
@@ -45,6 +46,20 @@ public final class ContentFiles {
             found.clear();
         }
         return found.isEmpty() ? List.of(missing(folder)) : List.copyOf(found);
+    }
+
+    /**
+     * The text of one file that came with the program.
+     *
+     * @throws UncheckedIOException if it can't be read
+     */
+    public static String builtInText(final String folder, final String name) {
+        try (InputStream file =
+                ContentFiles.class.getResourceAsStream("/wireworthy/" + folder + "/" + name)) {
+            return text(Objects.requireNonNull(file, name).readAllBytes());
+        } catch (final IOException e) {
+            throw new UncheckedIOException(name + " cannot be read", e);
+        }
     }
 
     /** All of them: a package of the same name may lie on the class path before the content. */

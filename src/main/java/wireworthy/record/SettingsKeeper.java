@@ -17,11 +17,13 @@ public final class SettingsKeeper implements AutoCloseable {
             CompletableFuture.delayedExecutor(
                     PAUSE_MILLIS, TimeUnit.MILLISECONDS, SettingsKeeper::onThread);
     private Settings settings;
+    private Settings written;
     private boolean waiting;
 
     public SettingsKeeper(final SettingsFile file) {
         this.file = file;
         this.settings = file.read();
+        this.written = settings;
     }
 
     /** The settings in use. */
@@ -31,11 +33,8 @@ public final class SettingsKeeper implements AutoCloseable {
 
     /** Changes the settings; they are written shortly after. */
     public synchronized void change(final UnaryOperator<Settings> how) {
-        final Settings changed = how.apply(settings);
-        if (!changed.equals(settings)) {
-            settings = changed;
-            writeSoon();
-        }
+        settings = how.apply(settings);
+        writeSoon();
     }
 
     /** Writes what is not written yet. */
@@ -52,9 +51,12 @@ public final class SettingsKeeper implements AutoCloseable {
     }
 
     private synchronized void write() {
-        if (waiting) {
-            waiting = false;
+        // Compared here and not at each change, where a window that opens would wait for it.
+        final boolean changed = waiting && !settings.equals(written);
+        waiting = false;
+        if (changed) {
             file.write(settings);
+            written = settings;
         }
     }
 

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,9 +41,14 @@ abstract class WindowTest extends ApplicationTest {
 
     /** Whether a text can be read in the window now. */
     protected boolean reads(final String text) {
-        return lookup((Node it) -> it instanceof Labeled l && text.equals(l.getText()))
-                .queryAll()
-                .stream()
+        return lookup((Node it) -> text.equals(text(it))).queryAll().stream()
                 .anyMatch(it -> it.isVisible() && it.getScene() != null);
+    }
+
+    private static String text(final Node node) {
+        if (node instanceof Labeled labeled) {
+            return String.valueOf(labeled.getText());
+        }
+        return node instanceof Text plain ? plain.getText().strip() : "";
     }
 }
