@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ThreadLocalRandom;
 import org.jspecify.annotations.Nullable;
@@ -141,24 +140,21 @@ final class SheetCommand implements Callable<Integer> {
     private void write(final Sheet sheet, final SheetPages pages) {
         final PrintWriter said = spec.commandLine().getOut();
         said.println("Sheet mark " + sheet.mark());
-        for (final String kind : List.of("sheets", "key", "slip-finder")) {
-            final Path file = out.resolve("sheet-" + sheet.mark() + "-" + kind + ".pdf");
-            try {
-                WholeFile.write(file, pdf(pages, kind));
-            } catch (final IOException e) {
-                throw new EveningProblem(
-                        file + " can't be written", "Choose another folder with --out");
-            }
-            said.println(file);
-        }
+        final SheetPages.Papers papers = pages.all();
+        said.println(written(sheet, "sheets", papers.sheets()));
+        said.println(written(sheet, "key", papers.key()));
+        said.println(written(sheet, "slip-finder", papers.slipFinder()));
         said.flush();
     }
 
-    private static byte[] pdf(final SheetPages pages, final String kind) {
-        return switch (kind) {
-            case "sheets" -> pages.sheets();
-            case "key" -> pages.key();
-            default -> pages.slipFinder();
-        };
+    private Path written(final Sheet sheet, final String kind, final byte[] pdf) {
+        final Path file = out.resolve("sheet-" + sheet.mark() + "-" + kind + ".pdf");
+        try {
+            WholeFile.write(file, pdf);
+        } catch (final IOException e) {
+            throw new EveningProblem(
+                    file + " can't be written", "Choose another folder with --out");
+        }
+        return file;
     }
 }

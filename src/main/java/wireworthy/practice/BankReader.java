@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import tools.jackson.core.JacksonException;
 
 /** Reads one bank file. What is broken is told with its line; the other templates still load. */
@@ -16,11 +17,14 @@ final class BankReader {
     private static final int LARGEST_VERSION = 1_000_000;
     private static final Set<String> ENTRIES = Set.of("bank", "title", "version", "templates");
 
-    private final Draw draw;
+    private final Consumer<Template> trial;
     private final List<BankProblem> problems = new ArrayList<>();
 
-    BankReader(final Draw draw) {
-        this.draw = draw;
+    /**
+     * @param trial works a template once
+     */
+    BankReader(final Consumer<Template> trial) {
+        this.trial = trial;
     }
 
     /** All that was found broken so far. */
@@ -77,7 +81,7 @@ final class BankReader {
             final String bank,
             final int version,
             final List<Entry> entries) {
-        final TemplateReader reader = new TemplateReader(bank, version, draw);
+        final TemplateReader reader = new TemplateReader(bank, version, trial);
         final Map<Template, Integer> templates = new LinkedHashMap<>();
         final Set<String> ids = new HashSet<>();
         for (final Entry entry : entries) {

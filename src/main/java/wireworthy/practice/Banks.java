@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
 import wireworthy.working.Solver;
 
 /**
@@ -21,37 +23,50 @@ public record Banks(List<Bank> banks, List<BankProblem> problems) {
         problems = List.copyOf(problems);
     }
 
-    /** The banks that came with the program, then those of the given folders. */
+    /**
+     * The banks that came with the program, then those of the given folders. The first were tried
+     * out when the program was built; of the others each template is worked once.
+     */
     public static Banks read(final List<Path> folders) {
-        final List<ContentFile> files =
-                new ArrayList<>(ContentFiles.builtIn("problem-banks", ENDING));
-        folders.forEach(folder -> files.addAll(ContentFiles.in(folder, ENDING)));
-        return of(files);
+        final List<ContentFile> own = new ArrayList<>();
+        folders.forEach(folder -> own.addAll(ContentFiles.in(folder, ENDING)));
+        return of(ContentFiles.builtIn("problem-banks", ENDING), own);
     }
 
-    /** The banks of these files; of two with one id the first is kept. */
+    /** The banks of these files, each template tried. */
     static Banks of(final List<ContentFile> files) {
-        final BankReader reader = new BankReader(new Draw(new Solver()));
-        final List<Bank> banks = new ArrayList<>();
+        return of(List.of(), files);
+    }
+
+    private static Banks of(final List<ContentFile> known, final List<ContentFile> own) {
+        final Banks first = new Banks(List.of(), List.of()).with(known, it -> {});
+        return own.isEmpty() ? first : first.with(own, new Draw(new Solver())::tryOut);
+    }
+
+    /** These and the banks of the files; of two with one id the first is kept. */
+    private Banks with(final List<ContentFile> files, final Consumer<Template> trial) {
+        final BankReader reader = new BankReader(trial);
+        final List<Bank> all = new ArrayList<>(banks);
         final List<BankProblem> twice = new ArrayList<>();
         for (final ContentFile file : withoutSchema(files)) {
             final Optional<Bank> bank = reader.read(file);
-            if (bank.filter(b -> banks.stream().anyMatch(has -> has.id().equals(b.id())))
+            if (bank.filter(b -> all.stream().anyMatch(has -> has.id().equals(b.id())))
                     .isPresent()) {
-                twice.add(
-                        new BankProblem(
-                                file.name(),
-                                0,
-                                "another bank is called \""
-                                        + bank.orElseThrow().id()
-                                        + "\" already",
-                                "Give this one another id under \"bank\""));
+                twice.add(twice(file, bank.orElseThrow().id()));
             } else {
-                bank.ifPresent(banks::add);
+                bank.ifPresent(all::add);
             }
         }
-        twice.addAll(0, reader.problems());
-        return new Banks(banks, twice);
+        return new Banks(
+                all, Stream.of(problems, reader.problems(), twice).flatMap(List::stream).toList());
+    }
+
+    private static BankProblem twice(final ContentFile file, final String id) {
+        return new BankProblem(
+                file.name(),
+                0,
+                "another bank is called \"" + id + "\" already",
+                "Give this one another id under \"bank\"");
     }
 
     private static List<ContentFile> withoutSchema(final List<ContentFile> files) {

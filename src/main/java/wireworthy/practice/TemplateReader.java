@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wireworthy.rules.Quantity;
@@ -22,12 +23,12 @@ final class TemplateReader {
 
     private final String bank;
     private final int version;
-    private final Draw draw;
+    private final Consumer<Template> trial;
 
-    TemplateReader(final String bank, final int version, final Draw draw) {
+    TemplateReader(final String bank, final int version, final Consumer<Template> trial) {
         this.bank = bank;
         this.version = version;
-        this.draw = draw;
+        this.trial = trial;
     }
 
     Template read(final Entry entry) {
@@ -141,7 +142,7 @@ final class TemplateReader {
 
     private void tried(final Entry entry, final Template template) {
         try {
-            draw.tryOut(template);
+            trial.accept(template);
         } catch (final Unworkable e) {
             throw new Unfit(
                     entry.pointer() + "/" + pointer(e.where()),

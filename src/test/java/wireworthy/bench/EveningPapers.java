@@ -35,9 +35,14 @@ public final class EveningPapers {
         say("banks read", bean.getProcessCpuTime());
         final SheetPages pages = new SheetPages(sheet, CodeNames.numbers(LEARNERS), PaperSize.A4);
         say("numbers drawn", bean.getProcessCpuTime());
-        say("sheets " + pages.sheets().length, bean.getProcessCpuTime());
-        say("key " + pages.key().length, bean.getProcessCpuTime());
-        say("slip finder " + pages.slipFinder().length, bean.getProcessCpuTime());
+        final SheetPages.Papers papers = pages.all();
+        say(
+                "papers %d + %d + %d bytes"
+                        .formatted(
+                                papers.sheets().length,
+                                papers.key().length,
+                                papers.slipFinder().length),
+                bean.getProcessCpuTime());
     }
 
     private static void say(final String what, final long busy) {

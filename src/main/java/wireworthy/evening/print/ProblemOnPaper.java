@@ -27,17 +27,22 @@ final class ProblemOnPaper {
 
     void into(final Block page) {
         final Block problem = page.add("div", "problem");
-        final Block head = problem.add("table", "plain").add("tr");
-        head.say("td", "problem-number", String.valueOf(number));
-        final Block words = head.add("td");
-        words.say("p", exercise.text());
-        if (asked.size() == 1) {
-            words.say("p", "ask", exercise.ask());
-        }
-        if (exercise.drawing() != Drawing.NONE) {
+        problem.say("div", "problem-number", String.valueOf(number));
+        if (exercise.drawing() == Drawing.NONE) {
+            words(problem.add("div", "problem-words"));
+        } else {
+            final Block head = problem.add("table", "plain problem-words").add("tr");
+            words(head.add("td"));
             circuit().into(head.add("td", "problem-circuit"));
         }
         answer(problem.add("div", "problem-answer"));
+    }
+
+    private void words(final Block page) {
+        page.say("p", exercise.text());
+        if (asked.size() == 1) {
+            page.say("p", "ask", exercise.ask());
+        }
     }
 
     private CircuitOnPaper circuit() {
@@ -53,34 +58,33 @@ final class ProblemOnPaper {
     private void answer(final Block page) {
         if (exercise instanceof ChoiceProblem choice) {
             letters(page, choice.options().stream().map(ChoiceProblem.Option::text).toList());
-            line(page, TEXTS.of("answer.letter"), "short-line");
+            line(page, TEXTS.of("answer.letter"), "answer short");
         } else if (exercise instanceof OrderProblem order) {
             letters(page, order.shown().stream().map(i -> order.stages().get(i).text()).toList());
-            line(page, TEXTS.of("answer.order"), "line");
+            line(page, TEXTS.of("answer.order"), "answer");
         } else if (exercise instanceof Problem) {
             figures(page);
         }
     }
 
     private static void letters(final Block page, final List<String> texts) {
-        final Block list = page.add("table", "plain");
         for (int i = 0; i < texts.size(); i++) {
-            final Block row = list.add("tr");
-            row.say("td", "letter", Asked.letter(i)).say("td", texts.get(i));
+            final Block option = page.add("p", "option");
+            option.say("span", "letter", Asked.letter(i)).text(texts.get(i));
         }
     }
 
     private void figures(final Block page) {
         if (asked.size() == 1) {
             page.say("div", "room", TEXTS.of("working"));
-            line(page, TEXTS.of("answer.figure"), "line");
+            line(page, TEXTS.of("answer.figure"), "answer");
             return;
         }
         for (int i = 0; i < asked.size(); i++) {
             final Block part = page.add("div", "kept");
             part.say("p", "ask", TEXTS.of("part", "part", part(i), "ask", asked.get(i).ask()));
             part.say("div", "part-room", TEXTS.of("working"));
-            line(part, TEXTS.of("answer.figure"), "line");
+            line(part, TEXTS.of("answer.figure"), "answer");
         }
     }
 
@@ -90,7 +94,6 @@ final class ProblemOnPaper {
     }
 
     private static void line(final Block page, final String words, final String look) {
-        final Block row = page.add("table", "plain answer").add("tr");
-        row.say("td", "answer-words", words).say("td", look, "");
+        page.say("p", look, words);
     }
 }

@@ -1,6 +1,7 @@
 package wireworthy.evening.print;
 
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.BiConsumer;
 import java.util.stream.IntStream;
 import wireworthy.evening.CodeNames;
@@ -32,8 +33,26 @@ public final class SheetPages {
         this.sheet = sheet;
         this.names = names;
         this.size = size;
-        this.exercises = IntStream.rangeClosed(1, names.size()).mapToObj(sheet::exercises).toList();
+        this.exercises =
+                IntStream.rangeClosed(1, names.size())
+                        .parallel()
+                        .mapToObj(sheet::exercises)
+                        .toList();
     }
+
+    /** All three papers, made side by side. */
+    public Papers all() {
+        final CompletableFuture<byte[]> sheets = CompletableFuture.supplyAsync(this::sheets);
+        return new Papers(key(), slipFinder(), sheets.join());
+    }
+
+    /**
+     * The papers of an evening, each a PDF.
+     *
+     * @param key the right answers with their workings
+     * @param sheets a copy for each learner
+     */
+    public record Papers(byte[] key, byte[] slipFinder, byte[] sheets) {}
 
     /** A copy for each learner, with room for the working. */
     public byte[] sheets() {
