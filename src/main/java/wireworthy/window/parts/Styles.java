@@ -172,5 +172,8 @@ public final class Styles {
     public static final String WHERE = "where";
     public static final String COLUMN_ROW = "column-row";
 
+    // The evening class
+    public static final String EVENING_SIDE = "evening-side";
+
     private Styles() {}
 }
