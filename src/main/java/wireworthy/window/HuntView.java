@@ -124,8 +124,8 @@ final class HuntView implements ExerciseView {
                 new Notice(found ? Verdict.SOUND : Verdict.CAUTION, words),
                 new Conductor(model.comparison(), PracticeTexts.of("hunt.with-slip")),
                 found
-                        ? Buttons.row(WayOn.first(way.next()), way.twin())
-                        : Buttons.row(WayOn.first(way.twin()), way.next(), way.lesson()));
+                        ? way.sound()
+                        : way.unsound(way.lesson()));
     }
 
     @Override

@@ -84,7 +84,8 @@ final class Places {
 
     private EveningPlace evening(final DataFolder folder, final Clock clock) {
         return EveningPlace.of(
-                new EveningDesk(folder, clock, FileAsking.bySystem(), this::toLesson));
+                new EveningDesk(
+                        folder, clock, FileAsking.bySystem(), ahead::lessons, this::toLesson));
     }
 
     /** Writes what is not written yet. */

@@ -3,7 +3,12 @@ package wireworthy.window.evening;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import wireworthy.evening.Shelf;
+import wireworthy.evening.course.Evenings;
+import wireworthy.lessons.LessonHeading;
+import wireworthy.lessons.Lessons;
 import wireworthy.record.DataFolder;
 import wireworthy.window.FileAsking;
 
@@ -12,20 +17,24 @@ public final class EveningDesk {
     private final DataFolder folder;
     private final Clock clock;
     private final FileAsking files;
+    private final Supplier<Lessons> lessons;
     private final Consumer<String> lesson;
     private Optional<Shelf> shelf = Optional.empty();
 
     /**
+     * @param lessons those an evening may show; may take a while
      * @param lesson opens the lesson of an id
      */
     public EveningDesk(
             final DataFolder folder,
             final Clock clock,
             final FileAsking files,
+            final Supplier<Lessons> lessons,
             final Consumer<String> lesson) {
         this.folder = folder;
         this.clock = clock;
         this.files = files;
+        this.lessons = lessons;
         this.lesson = lesson;
     }
 
@@ -46,6 +55,14 @@ public final class EveningDesk {
     /** Opens a lesson. */
     void toLesson(final String id) {
         lesson.accept(id);
+    }
+
+    /** The evenings to start from: not on the window's thread. */
+    Evenings evenings() {
+        return Evenings.read(
+                folder.evenings(),
+                lessons.get().contents().stream()
+                        .collect(Collectors.toMap(LessonHeading::id, LessonHeading::title, (a, b) -> a)));
     }
 
     /** The banks sheets are made from, read when first asked for: not on the window's thread. */

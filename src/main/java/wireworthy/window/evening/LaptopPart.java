@@ -1,13 +1,17 @@
 package wireworthy.window.evening;
 
+import java.util.Optional;
+import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.layout.StackPane;
 import wireworthy.window.Shell;
-import wireworthy.window.parts.Pages;
-import wireworthy.window.parts.Texts;
 
-/** Laptop. */
+/** A sheet answered at a laptop: opened, answered, handed in. */
 final class LaptopPart implements EveningPart {
     private final EveningDesk desk;
+    private final StackPane page = new StackPane();
+    private Optional<LaptopModel> model = Optional.empty();
+    private Runnable focus = () -> {};
 
     LaptopPart(final EveningDesk desk) {
         this.desk = desk;
@@ -20,6 +24,39 @@ final class LaptopPart implements EveningPart {
 
     @Override
     public Parent build(final Shell shell) {
-        return Pages.page(EveningTexts.of(key()), Texts.title(EveningTexts.of(key())));
+        final LaptopModel built = new LaptopModel(desk, shell.background());
+        model = Optional.of(built);
+        built.stage().subscribe(this::show);
+        built.begin();
+        return page;
+    }
+
+    /** What was built. */
+    LaptopModel model() {
+        return model.orElseThrow();
+    }
+
+    @Override
+    public void shown() {
+        focus.run();
+    }
+
+    private void show(final LaptopModel.Stage stage) {
+        if (stage instanceof LaptopModel.Opening opening) {
+            put(new OpeningView(model(), opening, desk.files()), () -> {});
+        } else if (stage instanceof LaptopModel.Who who) {
+            put(new LearnerView(model(), who), () -> {});
+        } else if (stage instanceof LaptopModel.Working working) {
+            final WorkView view = new WorkView(model(), working.work(), desk);
+            put(view.page(), view::focus);
+            view.focus();
+        } else if (stage instanceof LaptopModel.Ending ending) {
+            put(new EndingView(model(), ending, desk.files()), () -> {});
+        }
+    }
+
+    private void put(final Node node, final Runnable toFocus) {
+        focus = toFocus;
+        page.getChildren().setAll(node);
     }
 }
