@@ -8,7 +8,9 @@ import wireworthy.practice.Problem;
 import wireworthy.practice.ProblemLine;
 import wireworthy.rules.Skill;
 
-/** What an exercise that is being done needs: its lines, what is known of slips, a place to keep. */
+/**
+ * What an exercise that is being done needs: its lines, what is known of slips, a place to keep.
+ */
 public interface AnswerDesk {
     /** The lines of the working, fitted to how firmly their skills hold; the last is the answer. */
     List<ProblemLine> lines(Problem problem);

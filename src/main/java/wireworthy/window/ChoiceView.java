@@ -40,9 +40,7 @@ final class ChoiceView implements ExerciseView {
 
     private List<Node> said(final ChoiceProblem.Option chosen) {
         if (chosen.right()) {
-            return List.of(
-                    notice(Verdict.SOUND, "choice.sound", chosen),
-                    way.sound());
+            return List.of(notice(Verdict.SOUND, "choice.sound", chosen), way.sound());
         }
         final List<Node> parts = new ArrayList<>();
         parts.add(notice(Verdict.UNSOUND, "choice.unsound", chosen));

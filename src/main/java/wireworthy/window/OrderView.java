@@ -62,8 +62,7 @@ final class OrderView implements ExerciseView {
                             Texts.paragraph(line(i, model.step(i))),
                             Texts.soft(model.exercise().why(i)));
         }
-        return List.of(
-                new Notice(Verdict.SOUND, words), way.sound());
+        return List.of(new Notice(Verdict.SOUND, words), way.sound());
     }
 
     private static String line(final int row, final String step) {

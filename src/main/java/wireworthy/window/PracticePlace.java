@@ -51,7 +51,8 @@ public final class PracticePlace implements Place {
             final PracticeModel model, final Consumer<Exercise> toLesson, final InUse inUse) {
         this.model = model;
         this.inUse = inUse;
-        way = new WayOn(
+        way =
+                new WayOn(
                         model::next,
                         Optional.of(model::twin),
                         () -> model.exercise().ifPresent(toLesson),

@@ -10,7 +10,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import wireworthy.evening.EveningProblem;
 
-/** What is being answered on this machine: the sheet files, and for each learner what was put down. */
+/**
+ * What is being answered on this machine: the sheet files, and for each learner what was put down.
+ */
 public final class BegunSheets {
     private static final int MOST = 500;
 

@@ -1,6 +1,7 @@
 package wireworthy.evening.wish;
 
 import wireworthy.evening.CodeNames;
+import wireworthy.evening.EveningProblem;
 
 /**
  * Who a sheet is for.
@@ -20,6 +21,15 @@ public record ForWhom(boolean named, String names, int copies, boolean ownNumber
      */
     public CodeNames learners() {
         return named ? CodeNames.read(names) : CodeNames.numbers(copies);
+    }
+
+    /** Whether there are so many of them. */
+    boolean fits(final int learners) {
+        try {
+            return learners().size() == learners;
+        } catch (final EveningProblem e) {
+            return false;
+        }
     }
 
     public ForWhom withNamed(final boolean now) {

@@ -33,6 +33,7 @@ public record Made(
         List<Exercise> first,
         List<Skill> without,
         String trouble) {
+    private static final int SAID_ONE_BY_ONE = 2;
     private static final TextBundle TEXTS = new TextBundle("evening");
 
     public Made {
@@ -78,9 +79,16 @@ public record Made(
                         .toList();
     }
 
-    /** Names what of the choice stands in the way, by trying the skill with each part of it open. */
-    private static String none(
-            final Wanted wanted, final List<Skill> without, final Shelf shelf) {
+    /**
+     * Names what of the choice stands in the way, by trying the skill with each part of it open.
+     */
+    private static String none(final Wanted wanted, final List<Skill> without, final Shelf shelf) {
+        if (without.size() > SAID_ONE_BY_ONE) {
+            return TEXTS.of(
+                    "made.none.several",
+                    "skills",
+                    String.join(", ", without.stream().map(Skill::words).toList()));
+        }
         final List<String> said = new ArrayList<>();
         for (final Skill skill : without) {
             said.add(

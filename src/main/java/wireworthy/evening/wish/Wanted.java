@@ -87,8 +87,7 @@ public record Wanted(
     }
 
     public Wanted withTemplates(final List<String> now) {
-        return new Wanted(
-                oneByOne, now, skills, problems, difficulties, sizes, voltages, ownBanks);
+        return new Wanted(oneByOne, now, skills, problems, difficulties, sizes, voltages, ownBanks);
     }
 
     public Wanted withSkills(final Set<Skill> now) {

@@ -28,11 +28,15 @@ public record Wish(Wanted wanted, ForWhom who, Handout handout, int seed) {
         return new Wish(wanted, who, handout, now);
     }
 
-    /** Wants the sheet of a plan, for learners by number. */
+    /** Wants the sheet of a plan; the code names stay where there are as many. */
     public Wish like(final SheetPlan plan) {
         return new Wish(
                 Wanted.of(plan.pick(), plan.ownBanks()),
-                new ForWhom(false, who.names(), plan.learners(), plan.ownNumbers()),
+                new ForWhom(
+                        who.named() && who.fits(plan.learners()),
+                        who.names(),
+                        plan.learners(),
+                        plan.ownNumbers()),
                 handout,
                 plan.seed());
     }

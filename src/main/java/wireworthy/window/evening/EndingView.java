@@ -16,17 +16,20 @@ import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
 
-/** A sheet handed in to a stick or a shared folder; then what is right, where the leader wants it. */
+/**
+ * A sheet handed in to a stick or a shared folder; then what is right, where the leader wants it.
+ */
 final class EndingView extends StackPane {
     private final LaptopModel model;
     private final LaptopModel.Ending ending;
     private final FileAsking files;
+    private final Button handIn;
 
-    EndingView(
-            final LaptopModel model, final LaptopModel.Ending ending, final FileAsking files) {
+    EndingView(final LaptopModel model, final LaptopModel.Ending ending, final FileAsking files) {
         this.model = model;
         this.ending = ending;
         this.files = files;
+        handIn = handIn();
         final List<Node> parts = new ArrayList<>();
         parts.add(Texts.title(EveningTexts.of("end")));
         parts.add(
@@ -40,11 +43,16 @@ final class EndingView extends StackPane {
         parts.add(Texts.paragraph(answered()));
         parts.add(LaptopPages.trouble(model));
         ending.handedIn().ifPresent(it -> parts.add(handedIn(it)));
-        parts.add(Cards.card(Texts.soft(EveningTexts.of("end.say")), Buttons.row(handIn(), back())));
+        parts.add(Cards.card(Texts.soft(EveningTexts.of("end.say")), Buttons.row(handIn, back())));
         if (ending.handedIn().isPresent()) {
             parts.add(after());
         }
         getChildren().setAll(LaptopPages.page(EveningTexts.of("end"), parts));
+    }
+
+    /** Puts the keyboard on what hands in. */
+    void focus() {
+        handIn.requestFocus();
     }
 
     private String answered() {
@@ -86,9 +94,7 @@ final class EndingView extends StackPane {
                             EveningTexts.of("end.look-back"), () -> model.lookBack(ending.work())));
         }
         ways.add(Buttons.plain(EveningTexts.of("end.next-learner"), model::begin));
-        ways.add(
-                Buttons.plain(
-                        EveningTexts.of("end.forget"), () -> model.forget(ending.work())));
+        ways.add(Buttons.plain(EveningTexts.of("end.forget"), () -> model.forget(ending.work())));
         return Cards.card(
                 Texts.soft(EveningTexts.of("end.after")), Buttons.row(ways.toArray(Node[]::new)));
     }

@@ -62,7 +62,9 @@ public final class EveningDesk {
         return Evenings.read(
                 folder.evenings(),
                 lessons.get().contents().stream()
-                        .collect(Collectors.toMap(LessonHeading::id, LessonHeading::title, (a, b) -> a)));
+                        .collect(
+                                Collectors.toMap(
+                                        LessonHeading::id, LessonHeading::title, (a, b) -> a)));
     }
 
     /** The banks sheets are made from, read when first asked for: not on the window's thread. */

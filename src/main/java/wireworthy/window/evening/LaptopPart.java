@@ -11,7 +11,6 @@ final class LaptopPart implements EveningPart {
     private final EveningDesk desk;
     private final StackPane page = new StackPane();
     private Optional<LaptopModel> model = Optional.empty();
-    private Runnable focus = () -> {};
 
     LaptopPart(final EveningDesk desk) {
         this.desk = desk;
@@ -36,27 +35,31 @@ final class LaptopPart implements EveningPart {
         return model.orElseThrow();
     }
 
-    @Override
-    public void shown() {
-        focus.run();
-    }
-
     private void show(final LaptopModel.Stage stage) {
         if (stage instanceof LaptopModel.Opening opening) {
-            put(new OpeningView(model(), opening, desk.files()), () -> {});
+            final OpeningView view = new OpeningView(model(), opening, desk.files());
+            put(view, view::focus);
         } else if (stage instanceof LaptopModel.Who who) {
-            put(new LearnerView(model(), who), () -> {});
+            final LearnerView view = new LearnerView(model(), who);
+            put(view, view::focus);
         } else if (stage instanceof LaptopModel.Working working) {
             final WorkView view = new WorkView(model(), working.work(), desk);
             put(view.page(), view::focus);
-            view.focus();
         } else if (stage instanceof LaptopModel.Ending ending) {
-            put(new EndingView(model(), ending, desk.files()), () -> {});
+            final EndingView view = new EndingView(model(), ending, desk.files());
+            put(view, view::focus);
         }
     }
 
-    private void put(final Node node, final Runnable toFocus) {
-        focus = toFocus;
+    /** The keyboard follows where it was on the page before. */
+    private void put(final Node node, final Runnable focus) {
+        final boolean here = page.isFocusWithin();
         page.getChildren().setAll(node);
+        if (here) {
+            // Only what is laid out can take the keyboard.
+            page.applyCss();
+            page.layout();
+            focus.run();
+        }
     }
 }

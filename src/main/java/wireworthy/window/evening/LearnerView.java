@@ -11,8 +11,9 @@ import wireworthy.window.parts.Texts;
 
 /** Says which learner answers. */
 final class LearnerView extends StackPane {
+    private final List<Node> learners = new ArrayList<>();
+
     LearnerView(final LaptopModel model, final LaptopModel.Who who) {
-        final List<Node> learners = new ArrayList<>();
         for (int number = 1; number <= who.file().names().size(); number++) {
             learners.add(learner(model, who, number));
         }
@@ -30,13 +31,17 @@ final class LearnerView extends StackPane {
                                                         "problems",
                                                         who.sheet().problems())),
                                         LaptopPages.trouble(model),
-                                        Cards.card(
-                                                Buttons.row(learners.toArray(Node[]::new))),
+                                        Cards.card(Buttons.row(learners.toArray(Node[]::new))),
                                         Texts.soft(EveningTexts.of("laptop.who.say")),
                                         Buttons.row(
                                                 Buttons.plain(
                                                         EveningTexts.of("laptop.other-sheet"),
                                                         model::begin)))));
+    }
+
+    /** Puts the keyboard on the first learner. */
+    void focus() {
+        learners.get(0).requestFocus();
     }
 
     private static Button learner(

@@ -1,10 +1,8 @@
 package wireworthy.window.evening;
 
-import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import wireworthy.evening.Sheet;
 import wireworthy.evening.course.Evening;
@@ -26,51 +24,66 @@ final class MadeView extends VBox {
     private final PapersModel papers;
     private final EveningDesk desk;
     private final VBox outcome = new VBox();
+    private final Button make = Buttons.plain(EveningTexts.of("papers.make"), this::make);
+    private final VBox said = new VBox();
     private final VBox plan = new VBox();
     private final Preview preview = new Preview();
 
+    /** The buttons stay as they are, so that the keyboard stays on them. */
     MadeView(final MakeModel model, final PapersModel papers, final EveningDesk desk) {
         this.model = model;
         this.papers = papers;
         this.desk = desk;
+        // Enter in a field of the form is not to make papers, so it is no default button.
+        make.getStyleClass().setAll("button", Styles.MAIN);
         outcome.getStyleClass().add(Styles.EVENING_FORM);
         getStyleClass().add(Styles.EVENING_FORM);
-        getChildren().setAll(outcome, plan, preview);
+        getChildren()
+                .setAll(
+                        outcome,
+                        Buttons.row(
+                                make,
+                                Buttons.plain(EveningTexts.of("made.others"), model::others)),
+                        said,
+                        plan,
+                        preview);
         model.made().subscribe(made -> made.ifPresent(this::show));
         model.pages().subscribe(any -> model.made().get().ifPresent(this::show));
-        papers.busy().subscribe(any -> model.made().get().ifPresent(this::show));
+        papers.busy().subscribe(any -> offer());
+        papers.said().subscribe(now -> say(now));
         model.evening().subscribe(evening -> plan(evening.stream().toList()));
     }
 
+    private void offer() {
+        make.setDisable(papers.busy().get() || model.sheet().isEmpty());
+    }
+
     private void show(final Made made) {
-        final List<Node> parts = new ArrayList<>();
-        if (made.sheet().isPresent()) {
-            parts.addAll(sheet(made, made.sheet().get()));
-        } else {
-            parts.add(new Notice(Verdict.CAUTION, made.trouble()));
-            if (!made.without().isEmpty()) {
-                parts.add(
+        outcome.getChildren()
+                .setAll(made.sheet().map(it -> sheet(made, it)).orElseGet(() -> refused(made)));
+        offer();
+        preview.show(made.first());
+    }
+
+    private List<Node> refused(final Made made) {
+        final Notice notice = new Notice(Verdict.CAUTION, made.trouble());
+        return made.without().isEmpty()
+                ? List.of(notice)
+                : List.of(
+                        notice,
                         Buttons.row(
                                 Buttons.plain(EveningTexts.of("made.leave-out"), model::leaveOut)));
-            }
-        }
-        outcome.getChildren().setAll(parts);
-        preview.show(made.first());
     }
 
     private List<Node> sheet(final Made made, final Sheet sheet) {
         final Wish wish = model.shown();
-        final Label mark = Texts.title(sheet.mark());
-        mark.getStyleClass().add(Styles.SHEET_MARK);
         return List.of(
                 Cards.card(
                         Texts.soft(EveningTexts.of("made.mark")),
-                        mark,
+                        new MarkShown(sheet.mark()),
                         Texts.soft(EveningTexts.of("made.mark.note")),
                         Texts.paragraph(problems(made, wish)),
-                        Texts.paragraph(copies(sheet, wish))),
-                Buttons.row(make(sheet, wish), others()),
-                said());
+                        Texts.paragraph(copies(sheet, wish))));
     }
 
     private static String problems(final Made made, final Wish wish) {
@@ -103,38 +116,22 @@ final class MadeView extends VBox {
                 : said;
     }
 
-    /** Enter in a field of the form is not to make papers. */
-    private Button make(final Sheet sheet, final Wish wish) {
-        final Button make =
-                Buttons.plain(EveningTexts.of("papers.make"), () -> papersOf(sheet, wish));
-        make.getStyleClass().setAll("button", Styles.MAIN);
-        make.setDisable(papers.busy().get());
-        return make;
+    private void make() {
+        model.sheet()
+                .ifPresent(
+                        sheet ->
+                                desk.files()
+                                        .folder(this, EveningTexts.of("papers.folder"))
+                                        .ifPresent(it -> papers.make(sheet, model.shown(), it)));
     }
 
-    private void papersOf(final Sheet sheet, final Wish wish) {
-        desk.files()
-                .folder(this, EveningTexts.of("papers.folder"))
-                .ifPresent(folder -> papers.make(sheet, wish, folder));
-    }
-
-    private Button others() {
-        return Buttons.plain(EveningTexts.of("made.others"), model::others);
-    }
-
-    private Node said() {
-        final VBox box = new VBox();
-        papers.said().subscribe(said -> box.getChildren().setAll(words(said)));
-        return box;
-    }
-
-    private static List<Node> words(final PapersModel.Said said) {
-        if (said.text().isEmpty()) {
-            return List.of();
-        }
-        return said.trouble()
-                ? List.of(new Notice(Verdict.CAUTION, said.text()))
-                : List.of(Texts.strong(said.text()));
+    private void say(final PapersModel.Said now) {
+        said.setManaged(!now.text().isEmpty());
+        said.getChildren()
+                .setAll(
+                        now.trouble()
+                                ? new Notice(Verdict.CAUTION, now.text())
+                                : Texts.strong(now.text()));
     }
 
     private void plan(final List<Evening> evening) {

@@ -132,6 +132,11 @@ final class MakeModel {
         background.run(() -> marked(mark), Runnable::run);
     }
 
+    /** Shows the sheet of a plan, after what is still being read. */
+    void show(final SheetPlan plan) {
+        background.run(() -> plan, it -> replace(wish.like(it)));
+    }
+
     private Runnable marked(final String mark) {
         try {
             final SheetPlan plan = Sheet.marked(mark, desk.shelf()).plan();
@@ -171,10 +176,7 @@ final class MakeModel {
         }
         keep(now);
         return all.sheet()
-                .map(
-                        sheet ->
-                                new SheetPages(
-                                        sheet, CodeNames.numbers(1), now.handout().paper()))
+                .map(sheet -> new SheetPages(sheet, CodeNames.numbers(1), now.handout().paper()))
                 .map(one -> OptionalInt.of(PageCount.of(one.sheets())))
                 .orElse(OptionalInt.empty());
     }

@@ -3,11 +3,16 @@ package wireworthy.window.evening;
 import java.util.Optional;
 import javafx.scene.Parent;
 import javafx.scene.layout.VBox;
+import wireworthy.evening.SheetPlan;
 import wireworthy.window.Bench;
 import wireworthy.window.Shell;
+import wireworthy.window.parts.Styles;
 
 /** A sheet chosen at the left; at the right what comes of it. */
 final class MakePart implements EveningPart {
+    /** A drawn circuit at the right needs more room than the form, which is narrow for that. */
+    private static final double ROOM_FOR_BOTH = 47.5;
+
     private final EveningDesk desk;
     private Optional<MakeModel> model = Optional.empty();
 
@@ -29,18 +34,27 @@ final class MakePart implements EveningPart {
         return built;
     }
 
+    /** Shows the sheet of a plan, once the part is built. */
+    void begin(final SheetPlan plan) {
+        model().show(plan);
+    }
+
     /** What was built. */
     MakeModel model() {
         return model.orElseThrow();
     }
 
-    private Parent built(
-            final MakeModel made, final PapersModel papers, final Shell shell) {
-        final VBox form = new MakeForm(made, desk.files(), new TemplateLines(desk, shell.background()));
-        return new Bench(
-                form,
-                EveningTexts.of("make.form"),
-                new MadeView(made, papers, desk),
-                EveningTexts.of("make.made"));
+    private Parent built(final MakeModel made, final PapersModel papers, final Shell shell) {
+        final VBox form =
+                new MakeForm(made, desk.files(), new TemplateLines(desk, shell.background()));
+        final Bench bench =
+                new Bench(
+                        form,
+                        EveningTexts.of("make.form"),
+                        new MadeView(made, papers, desk),
+                        EveningTexts.of("make.made"),
+                        ROOM_FOR_BOTH);
+        bench.getStyleClass().add(Styles.MAKE_BENCH);
+        return bench;
     }
 }

@@ -118,7 +118,13 @@ final class PlainAnswer implements AnswerPart {
         final String typed =
                 work.handIn()
                         .reply(number)
-                        .map(it -> String.join(", ", it.typed().stream().filter(t -> !t.isEmpty()).toList()))
+                        .map(
+                                it ->
+                                        String.join(
+                                                ", ",
+                                                it.typed().stream()
+                                                        .filter(t -> !t.isEmpty())
+                                                        .toList()))
                         .orElse("");
         return typed.isEmpty()
                 ? EveningTexts.of("work.line.open", "number", number)

@@ -13,7 +13,9 @@ import wireworthy.rules.Skill;
 import wireworthy.window.AnswerDesk;
 import wireworthy.window.Attempt;
 
-/** Exercises of a sheet as they are done: nothing is known of the learner, answers go to a hand-in. */
+/**
+ * Exercises of a sheet as they are done: nothing is known of the learner, answers go to a hand-in.
+ */
 final class SheetDesk implements AnswerDesk {
     private final Supplier<Optional<String>> keeping;
 

@@ -92,8 +92,7 @@ final class SheetWork {
 
     /** Whether every answer of a problem is put down. */
     boolean answered(final int number) {
-        return handIn()
-                .reply(number)
+        return handIn().reply(number)
                 .filter(it -> it.typed().stream().noneMatch(String::isEmpty))
                 .isPresent();
     }
@@ -134,8 +133,7 @@ final class SheetWork {
 
     /** Keeps answers where there are none yet: once it was told what is right, the first counts. */
     Optional<String> keepFirst(final int number, final List<String> typed) {
-        final List<String> before =
-                handIn().reply(number).map(Reply::typed).orElse(List.of());
+        final List<String> before = handIn().reply(number).map(Reply::typed).orElse(List.of());
         final List<String> first = new ArrayList<>();
         for (int i = 0; i < typed.size(); i++) {
             final boolean stands = i < before.size() && !before.get(i).isEmpty();
@@ -147,8 +145,7 @@ final class SheetWork {
     /** Keeps whether a problem is to be explained. */
     Optional<String> wantHelp(final int number, final int answers, final boolean wanted) {
         final List<String> typed =
-                handIn()
-                        .reply(number)
+                handIn().reply(number)
                         .map(Reply::typed)
                         .orElseGet(() -> IntStream.range(0, answers).mapToObj(i -> "").toList());
         return write(new Reply(number, typed, wanted, clock.instant()));

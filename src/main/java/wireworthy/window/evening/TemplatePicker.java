@@ -37,8 +37,7 @@ final class TemplatePicker extends VBox {
                         skill,
                         list,
                         picked,
-                        Buttons.row(
-                                Buttons.plain(EveningTexts.of("make.pick-none"), this::none)));
+                        Buttons.row(Buttons.plain(EveningTexts.of("make.pick-none"), this::none)));
         say();
         skill.setValue(Skill.DROP);
     }

@@ -18,8 +18,13 @@ import wireworthy.window.parts.OneOf;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 
-/** The problems of a sheet, one at a time: the question at the left, what there is to say beside. */
+/**
+ * The problems of a sheet, one at a time: the question at the left, what there is to say beside.
+ */
 final class WorkView {
+    /** Two workings side by side need more room than is left beside the list of parts. */
+    private static final double ROOM_FOR_BOTH = 52;
+
     private final LaptopModel model;
     private final SheetWork work;
     private final EveningDesk desk;
@@ -41,7 +46,8 @@ final class WorkView {
                         new VBox(question),
                         EveningTexts.of("work.left"),
                         new VBox(beside),
-                        EveningTexts.of("work.right"));
+                        EveningTexts.of("work.right"),
+                        ROOM_FOR_BOTH);
         show();
     }
 
@@ -86,9 +92,7 @@ final class WorkView {
         if (!work.over()) {
             parts.add(help(exercise, number));
         }
-        parts.add(
-                Buttons.row(
-                        Buttons.plain(EveningTexts.of("work.end"), () -> model.end(work))));
+        parts.add(Buttons.row(Buttons.plain(EveningTexts.of("work.end"), () -> model.end(work))));
         question.getChildren().setAll(parts);
         beside.getChildren().setAll(part.beside());
     }
@@ -149,8 +153,7 @@ final class WorkView {
             said.setText(EveningTexts.of("work.nothing"));
             return;
         }
-        model.background()
-                .run(() -> work.keep(number, typed), trouble -> keptOn(number, trouble));
+        model.background().run(() -> work.keep(number, typed), trouble -> keptOn(number, trouble));
     }
 
     private void keptOn(final int number, final Optional<String> trouble) {

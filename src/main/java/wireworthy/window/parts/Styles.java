@@ -175,6 +175,8 @@ public final class Styles {
     // The evening class
     public static final String EVENING_SIDE = "evening-side";
     public static final String EVENING_FORM = "evening-form";
+    public static final String MARK_FIELD = "mark-field";
+    public static final String MAKE_BENCH = "make-bench";
     public static final String SHEET_MARK = "sheet-mark";
 
     private Styles() {}

@@ -25,8 +25,7 @@ class HandedInTest {
     @Test
     void handingInTwiceSaysSo() {
         assertThat(HandedIn.into(folder, WREN).again()).isFalse();
-        final HandIn later =
-                WREN.with(new Reply(2, List.of("B"), true, BEGUN.plusSeconds(90)));
+        final HandIn later = WREN.with(new Reply(2, List.of("B"), true, BEGUN.plusSeconds(90)));
         final HandedIn again = HandedIn.into(folder, later);
         assertThat(again.again()).isTrue();
         assertThat(HandInFile.read(again.file())).isEqualTo(later);

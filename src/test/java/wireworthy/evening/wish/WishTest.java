@@ -70,36 +70,36 @@ class WishTest {
         assertThat(made.trouble()).isEmpty();
         assertThat(made.first()).hasSize(5);
         assertThat(made.choosable(WISH.wanted()))
-                .isEqualTo(
-                        made.fitting().get(Skill.DROP) + made.fitting().get(Skill.FUSE_CHOICE));
+                .isEqualTo(made.fitting().get(Skill.DROP) + made.fitting().get(Skill.FUSE_CHOICE));
     }
 
     @Test
     void whatCantBeMadeSaysWhatToChange() {
-        final Skill scarce = scarce();
         final Wish wish =
                 Wish.USUAL.withWanted(
                         Wanted.USUAL
-                                .withSkills(Set.of(Skill.DROP, scarce))
-                                .withDifficulties(Set.of(Difficulty.HARD)));
+                                .withSkills(Set.of(Skill.DROP, Skill.CHANGE_OF_SYSTEM_VOLTAGE))
+                                .withVoltages(Set.of(SystemVoltage.V12)));
         final Made made = Made.of(wish, SHELF);
         assertThat(made.sheet()).isEmpty();
-        assertThat(made.without()).contains(scarce);
+        assertThat(made.without()).containsExactly(Skill.CHANGE_OF_SYSTEM_VOLTAGE);
         assertThat(made.trouble())
-                .contains("Nothing on " + scarce.words() + " fits")
-                .contains("allow every difficulty")
-                .contains("leave this skill out")
-                .doesNotContain("every voltage");
+                .isEqualTo(
+                        "Nothing on change of system voltage fits. You can allow every voltage,"
+                                + " or leave this skill out.");
     }
 
-    private static Skill scarce() {
-        final Wish hard =
-                Wish.USUAL.withWanted(Wanted.USUAL.withDifficulties(Set.of(Difficulty.HARD)));
-        return Made.of(hard, SHELF).fitting().entrySet().stream()
-                .filter(each -> each.getValue() == 0)
-                .findFirst()
-                .orElseThrow()
-                .getKey();
+    @Test
+    void ofMoreThanTwoSkillsWithoutAProblemOneSentenceIsEnough() {
+        final Wish wish =
+                Wish.USUAL.withWanted(
+                        Wanted.USUAL
+                                .withSkills(Set.of(Skill.values()))
+                                .withVoltages(Set.of(SystemVoltage.V48))
+                                .withDifficulties(Set.of(Difficulty.EASY)));
+        assertThat(Made.of(wish, SHELF).trouble())
+                .startsWith("Nothing fits on these: units and prefixes, current from power, ")
+                .endsWith("or leave them out.");
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +15,7 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +25,8 @@ import wireworthy.evening.CodeNames;
 import wireworthy.evening.Difficulty;
 import wireworthy.evening.Sheet;
 import wireworthy.evening.Shelf;
+import wireworthy.evening.SystemVoltage;
+import wireworthy.evening.handin.BegunSheets;
 import wireworthy.evening.handin.Explained;
 import wireworthy.evening.handin.SheetFile;
 import wireworthy.evening.wish.Wanted;
@@ -50,7 +54,27 @@ class EveningScreensTest {
 
     // Settings are written a little later, on a thread of their own.
     @TempDir(cleanup = CleanupMode.NEVER)
-    private Path folder;
+    private static Path folder;
+
+    /** One for all, so that the banks are read once. */
+    private static EveningDesk desk;
+
+    @BeforeAll
+    static void read() {
+        desk = TestDesks.desk(folder, folder.resolve("out"));
+    }
+
+    /** Each picture begins with nothing begun. */
+    private static void forget() {
+        final BegunSheets begun = new BegunSheets(folder.resolve("sheets/begun"));
+        try {
+            for (final BegunSheets.Begun each : begun.all()) {
+                begun.forget(each.handIn());
+            }
+        } catch (final IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 
     /** What is looked at. */
     enum Screen {
@@ -105,7 +129,7 @@ class EveningScreensTest {
     }
 
     private Parent window(final Screen screen) {
-        final EveningDesk desk = TestDesks.desk(folder, folder.resolve("out"));
+        forget();
         final LaptopPart laptop = new LaptopPart(desk);
         final MakePart make = new MakePart(desk);
         keep(wish(screen));
@@ -122,6 +146,7 @@ class EveningScreensTest {
             work(screen, laptop.model());
         }
         final Parent root = scene.getRoot();
+        scene.snapshot(null);
         if (screen == Screen.MAKE) {
             press(root, "Make the papers");
         }
@@ -155,9 +180,11 @@ class EveningScreensTest {
             case MAKE_NONE ->
                     Wish.USUAL.withWanted(
                             usual.withSkills(Set.of(Skill.values()))
+                                    .withVoltages(Set.of(SystemVoltage.V48))
                                     .withDifficulties(Set.of(Difficulty.HARD)));
             case MAKE_ONE_BY_ONE -> Wish.USUAL.withWanted(kinds());
-            default -> Wish.USUAL.withWho(Wish.USUAL.who().withNamed(true).withNames("Finch\nWren"));
+            default ->
+                    Wish.USUAL.withWho(Wish.USUAL.who().withNamed(true).withNames("Finch\nWren"));
         };
     }
 
@@ -197,7 +224,10 @@ class EveningScreensTest {
         }
         switch (screen) {
             case LAPTOP -> model.begin();
-            case WORK_END -> model.handIn(work, folder.resolve("out"));
+            case WORK_END -> {
+                model.end(work);
+                model.handIn(work, handIns());
+            }
             default -> {
                 work.go(
                         switch (screen) {
@@ -209,8 +239,17 @@ class EveningScreensTest {
                 if (screen == Screen.WORK_TOLD) {
                     work.keep(1, List.of(tenfold((Problem) work.exercise())));
                 }
+                model.end(work);
                 model.back(work);
             }
+        }
+    }
+
+    private static Path handIns() {
+        try {
+            return Files.createTempDirectory(folder, "stick");
+        } catch (final IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

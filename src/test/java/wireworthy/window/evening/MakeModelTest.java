@@ -7,8 +7,8 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import wireworthy.evening.Difficulty;
 import wireworthy.evening.Sheet;
+import wireworthy.evening.SystemVoltage;
 import wireworthy.evening.handin.SheetFile;
 import wireworthy.rules.Skill;
 import wireworthy.window.Background;
@@ -25,8 +25,7 @@ class MakeModelTest {
     }
 
     private MakeModel begun() {
-        final MakeModel fresh =
-                new MakeModel(TestDesks.desk(folder, folder), Background.atOnce());
+        final MakeModel fresh = new MakeModel(TestDesks.desk(folder, folder), Background.atOnce());
         fresh.begin();
         return fresh;
     }
@@ -73,7 +72,7 @@ class MakeModelTest {
                         it.withWanted(
                                 it.wanted()
                                         .withSkills(Set.of(Skill.values()))
-                                        .withDifficulties(Set.of(Difficulty.HARD))));
+                                        .withVoltages(Set.of(SystemVoltage.V12))));
         assertThat(model.sheet()).isEmpty();
         model.leaveOut();
         assertThat(model.sheet()).isPresent();

@@ -17,6 +17,8 @@ import wireworthy.working.Solver;
 public final class TestDesks implements FileAsking {
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-01T19:00:00Z"), ZoneOffset.UTC);
 
+    private static final Lessons LESSONS = Lessons.read(new Solver(), Optional.empty());
+
     /** The lessons opened. */
     final List<String> lessons = new ArrayList<>();
 
@@ -26,15 +28,13 @@ public final class TestDesks implements FileAsking {
         this.answer = answer;
     }
 
-    /** A desk that keeps everything in a folder; every file or folder asked for is the other one. */
+    /**
+     * A desk that keeps everything in a folder; every file or folder asked for is the other one.
+     */
     public static EveningDesk desk(final Path data, final Path answer) {
         final TestDesks files = new TestDesks(answer);
         return new EveningDesk(
-                new DataFolder(data),
-                CLOCK,
-                files,
-                () -> Lessons.read(new Solver(), Optional.empty()),
-                files.lessons::add);
+                new DataFolder(data), CLOCK, files, () -> LESSONS, files.lessons::add);
     }
 
     @Override
