@@ -1,7 +1,9 @@
 package wireworthy.evening;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import wireworthy.practice.Given;
 import wireworthy.practice.SoldBy;
@@ -41,6 +43,17 @@ final class Selection {
             selected.add(turn.get(i / turns.size() % turn.size()));
         }
         return selected;
+    }
+
+    /** How many templates of each skill fit. */
+    static Map<Skill, Integer> counts(final Pick.BySkills by, final List<Template> all) {
+        final Selection selection = new Selection(by);
+        final Map<Skill, Integer> counts = new EnumMap<>(Skill.class);
+        by.skills().forEach(skill -> counts.put(skill, 0));
+        all.stream()
+                .filter(each -> by.skills().contains(each.skill()) && selection.fits(each))
+                .forEach(each -> counts.merge(each.skill(), 1, Integer::sum));
+        return counts;
     }
 
     private List<Template> fitting(final Skill skill, final List<Template> all) {

@@ -62,6 +62,16 @@ public record DataFolder(Path path) {
         return path.resolve("vehicles");
     }
 
+    /** Where a leader puts evenings of their own; read where it exists. */
+    public Path evenings() {
+        return path.resolve("evenings");
+    }
+
+    /** Where the sheet chosen last is kept, and what is being answered on this machine. */
+    public Path sheets() {
+        return path.resolve("sheets");
+    }
+
     /** Where unexpected errors are written down. */
     public Path log() {
         return path.resolve("wireworthy.log");

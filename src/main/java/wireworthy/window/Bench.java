@@ -17,6 +17,7 @@ public final class Bench extends StackPane {
     /** Under this width, in text sizes, two pages don't fit side by side. */
     private static final double ROOM_FOR_TWO = 46;
 
+    private final double room;
     private final VBox left;
     private final VBox right;
     private final ScrollPane leftPage;
@@ -30,6 +31,19 @@ public final class Bench extends StackPane {
      * @param leftName of the left page, for screen readers, as {@code rightName} of the right
      */
     public Bench(final VBox left, final String leftName, final VBox right, final String rightName) {
+        this(left, leftName, right, rightName, ROOM_FOR_TWO);
+    }
+
+    /**
+     * @param room under this width, in text sizes, the pages lie one under the other
+     */
+    public Bench(
+            final VBox left,
+            final String leftName,
+            final VBox right,
+            final String rightName,
+            final double room) {
+        this.room = room;
         this.left = left;
         this.right = right;
         left.getStyleClass().add(Styles.PAGE);
@@ -49,8 +63,7 @@ public final class Bench extends StackPane {
     }
 
     private void arrange() {
-        final boolean narrow =
-                getWidth() > 0 && getWidth() < ROOM_FOR_TWO * ruler.getFont().getSize();
+        final boolean narrow = getWidth() > 0 && getWidth() < room * ruler.getFont().getSize();
         if (narrow && !getChildren().contains(onePage)) {
             leftPage.setContent(new VBox());
             rightPage.setContent(new VBox());

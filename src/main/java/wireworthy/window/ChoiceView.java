@@ -6,7 +6,6 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import wireworthy.practice.ChoiceProblem;
-import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.PickList;
 import wireworthy.window.parts.Styles;
@@ -41,14 +40,12 @@ final class ChoiceView implements ExerciseView {
 
     private List<Node> said(final ChoiceProblem.Option chosen) {
         if (chosen.right()) {
-            return List.of(
-                    notice(Verdict.SOUND, "choice.sound", chosen),
-                    Buttons.row(WayOn.first(way.next()), way.twin()));
+            return List.of(notice(Verdict.SOUND, "choice.sound", chosen), way.sound());
         }
         final List<Node> parts = new ArrayList<>();
         parts.add(notice(Verdict.UNSOUND, "choice.unsound", chosen));
         parts.add(notice(Verdict.SOUND, "choice.right", model.exercise().right()));
-        parts.add(Buttons.row(WayOn.first(way.twin()), way.next(), way.lesson()));
+        parts.add(way.unsound(way.lesson()));
         return parts;
     }
 

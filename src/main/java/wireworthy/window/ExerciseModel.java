@@ -29,8 +29,8 @@ public sealed interface ExerciseModel
      * @param notKept is told why an answer could not be kept, or nothing where it was
      */
     static ExerciseModel of(
-            final Exercise exercise, final Trainer trainer, final Consumer<String> notKept) {
-        final Keeping keeping = new Keeping(exercise, trainer, notKept);
+            final Exercise exercise, final AnswerDesk desk, final Consumer<String> notKept) {
+        final Keeping keeping = new Keeping(exercise, desk, notKept);
         if (exercise instanceof ChoiceProblem choice) {
             return new ChoiceModel(choice, keeping);
         }
@@ -38,11 +38,11 @@ public sealed interface ExerciseModel
             return new OrderModel(order, keeping);
         }
         if (exercise instanceof SlipHunt hunt) {
-            return new HuntModel(hunt, trainer.lines(hunt.problem()), keeping);
+            return new HuntModel(hunt, desk.lines(hunt.problem()), keeping);
         }
         final Problem problem = (Problem) exercise;
         return problem.parts().size() == 1
-                ? new FigureModel(problem, trainer, Map.of(), notKept)
-                : new PartsModel(problem, trainer, notKept);
+                ? new FigureModel(problem, desk, Map.of(), notKept)
+                : new PartsModel(problem, desk, notKept);
     }
 }

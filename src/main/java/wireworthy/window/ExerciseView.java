@@ -3,7 +3,7 @@ package wireworthy.window;
 import javafx.scene.Node;
 
 /** The controls of one exercise. */
-interface ExerciseView {
+public interface ExerciseView {
     /** Where it is answered, under the question. */
     Node answering();
 

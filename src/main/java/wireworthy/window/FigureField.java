@@ -8,13 +8,13 @@ import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 
 /** A field for a figure, and under it how the figure is understood. */
-final class FigureField extends VBox {
+public final class FigureField extends VBox {
     private final TextField field = new TextField();
 
     /**
      * @param entered what Enter does
      */
-    FigureField(final TypedFigure figure, final Runnable entered) {
+    public FigureField(final TypedFigure figure, final Runnable entered) {
         final String asked = figure.quantity().words();
         final String unit = FigureText.unit(figure.quantity().dimension());
         final String shown = unit.isEmpty() ? PracticeTexts.of("no-unit") : unit;
@@ -30,7 +30,7 @@ final class FigureField extends VBox {
     }
 
     /** Puts the keyboard into the field, behind what stands there. */
-    void focus() {
+    public void focus() {
         field.requestFocus();
         field.end();
     }

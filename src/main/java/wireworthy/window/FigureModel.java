@@ -34,12 +34,12 @@ public final class FigureModel implements ExerciseModel {
      */
     FigureModel(
             final Problem problem,
-            final Trainer trainer,
+            final AnswerDesk desk,
             final Map<Ref, String> before,
             final Consumer<String> notKept) {
         this.problem = problem;
         typed = new TypedFigure(problem.asked().quantity());
-        lines = new LinesModel(problem, trainer, before, typed.text(), notKept);
+        lines = new LinesModel(problem, desk, before, typed.text(), notKept);
     }
 
     @Override

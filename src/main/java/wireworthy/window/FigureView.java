@@ -3,7 +3,6 @@ package wireworthy.window;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import wireworthy.marking.Mark;
-import wireworthy.window.parts.Buttons;
 
 /** One figure: its field, and beside it the mark, the rule or the lines. */
 final class FigureView implements ExerciseView {
@@ -34,9 +33,7 @@ final class FigureView implements ExerciseView {
     private record Single(WayOn way) implements FigureBeside.Ways {
         @Override
         public Node from(final Mark mark, final Button... others) {
-            return mark.isSound()
-                    ? Buttons.row(WayOn.first(way.next()), way.twin())
-                    : FigureBeside.row(WayOn.first(way.twin()), WayOn.with(way.next(), others));
+            return mark.isSound() ? way.sound() : way.unsound(others);
         }
     }
 }

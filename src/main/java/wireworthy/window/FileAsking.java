@@ -4,16 +4,20 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
 import javafx.scene.Node;
+import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import org.jspecify.annotations.Nullable;
 
-/** Asks the person for a file. */
-interface FileAsking {
+/** Asks the person for a file or a folder. */
+public interface FileAsking {
     /** A file to read with this ending; empty where the person thought better of it. */
     Optional<Path> open(Node from, String ending);
 
     /** A file to write, with a name to begin from; empty where the person thought better of it. */
     Optional<Path> save(Node from, String name, String ending);
+
+    /** A folder to write to; empty where the person thought better of it. */
+    Optional<Path> folder(Node from, String title);
 
     /** The dialogs of the system. */
     static FileAsking bySystem() {
@@ -28,6 +32,13 @@ interface FileAsking {
                 final FileChooser chooser = chooser(ending);
                 chooser.setInitialFileName(name + "." + ending);
                 return path(chooser.showSaveDialog(from.getScene().getWindow()));
+            }
+
+            @Override
+            public Optional<Path> folder(final Node from, final String title) {
+                final DirectoryChooser chooser = new DirectoryChooser();
+                chooser.setTitle(title);
+                return path(chooser.showDialog(from.getScene().getWindow()));
             }
 
             private FileChooser chooser(final String ending) {

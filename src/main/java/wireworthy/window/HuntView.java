@@ -123,9 +123,7 @@ final class HuntView implements ExerciseView {
         return List.of(
                 new Notice(found ? Verdict.SOUND : Verdict.CAUTION, words),
                 new Conductor(model.comparison(), PracticeTexts.of("hunt.with-slip")),
-                found
-                        ? Buttons.row(WayOn.first(way.next()), way.twin())
-                        : Buttons.row(WayOn.first(way.twin()), way.next(), way.lesson()));
+                found ? way.sound() : way.unsound(way.lesson()));
     }
 
     @Override

@@ -7,7 +7,7 @@ import wireworthy.rules.Skill;
 /** Keeps the answers to one exercise, each with the time since the one before. */
 final class Keeping {
     private final Exercise exercise;
-    private final Trainer trainer;
+    private final AnswerDesk desk;
     private final Consumer<String> notKept;
     private long since = System.nanoTime();
     private boolean aided;
@@ -15,9 +15,9 @@ final class Keeping {
     /**
      * @param notKept is told why an answer could not be kept, or nothing where it was
      */
-    Keeping(final Exercise exercise, final Trainer trainer, final Consumer<String> notKept) {
+    Keeping(final Exercise exercise, final AnswerDesk desk, final Consumer<String> notKept) {
         this.exercise = exercise;
-        this.trainer = trainer;
+        this.desk = desk;
         this.notKept = notKept;
     }
 
@@ -33,7 +33,7 @@ final class Keeping {
 
     void keep(final Attempt attempt, final Skill skill, final boolean helped) {
         final double seconds = (System.nanoTime() - since) / 1e9;
-        notKept.accept(trainer.keep(exercise, attempt, skill, helped, seconds).orElse(""));
+        notKept.accept(desk.keep(exercise, attempt, skill, helped, seconds).orElse(""));
         aided = true;
         since = System.nanoTime();
     }

@@ -86,7 +86,7 @@ public final class LineRow {
     }
 
     /** What stood in the field when it was last left. */
-    String left() {
+    public String left() {
         return left;
     }
 

@@ -38,15 +38,15 @@ public final class LinesModel {
      */
     LinesModel(
             final Problem problem,
-            final Trainer trainer,
+            final AnswerDesk desk,
             final Map<Ref, String> before,
             final StringProperty typed,
             final Consumer<String> notKept) {
         this.problem = problem;
-        this.keeping = new Keeping(problem, trainer, notKept);
+        this.keeping = new Keeping(problem, desk, notKept);
         this.before = Map.copyOf(before);
-        this.evidence = trainer.evidence();
-        for (final ProblemLine line : trainer.lines(problem)) {
+        this.evidence = desk.evidence();
+        for (final ProblemLine line : desk.lines(problem)) {
             final boolean last = line.ref().equals(problem.asked());
             rows.add(new LineRow(line, last ? typed : new SimpleStringProperty("")));
         }

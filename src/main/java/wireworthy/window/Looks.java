@@ -34,7 +34,8 @@ public final class Looks {
                     "practice.css",
                     "sums.css",
                     "check.css",
-                    "stand.css");
+                    "stand.css",
+                    "evening.css");
 
     /** The usual size as a sheet: a style of one node would need the parser of style sheets. */
     private static final String USUAL_SIZE = "usual-size.css";

@@ -6,7 +6,6 @@ import java.util.Optional;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
-import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
@@ -63,8 +62,7 @@ final class OrderView implements ExerciseView {
                             Texts.paragraph(line(i, model.step(i))),
                             Texts.soft(model.exercise().why(i)));
         }
-        return List.of(
-                new Notice(Verdict.SOUND, words), Buttons.row(WayOn.first(way.next()), way.twin()));
+        return List.of(new Notice(Verdict.SOUND, words), way.sound());
     }
 
     private static String line(final int row, final String step) {
@@ -87,10 +85,7 @@ final class OrderView implements ExerciseView {
                         Texts.soft(PracticeTexts.of("order.rest")));
         return List.of(
                 new Notice(Verdict.UNSOUND, words),
-                Buttons.row(
-                        WayOn.first(way.plain(PracticeTexts.of("order.again"), model::answer)),
-                        way.twin(),
-                        way.next()));
+                way.after(way.plain(PracticeTexts.of("order.again"), model::answer)));
     }
 
     @Override

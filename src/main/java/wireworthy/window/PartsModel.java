@@ -18,7 +18,7 @@ import wireworthy.rules.Ref;
  */
 public final class PartsModel implements ExerciseModel {
     private final Problem problem;
-    private final Trainer trainer;
+    private final AnswerDesk desk;
     private final Consumer<String> notKept;
     private final ObservableList<FigureModel> opened = FXCollections.observableArrayList();
 
@@ -28,9 +28,9 @@ public final class PartsModel implements ExerciseModel {
 
     private final ReadOnlyObjectWrapper<FigureModel> spokenOf;
 
-    PartsModel(final Problem problem, final Trainer trainer, final Consumer<String> notKept) {
+    PartsModel(final Problem problem, final AnswerDesk desk, final Consumer<String> notKept) {
         this.problem = problem;
-        this.trainer = trainer;
+        this.desk = desk;
         this.notKept = notKept;
         open(Map.of());
         spokenOf = new ReadOnlyObjectWrapper<>(current());
@@ -38,7 +38,7 @@ public final class PartsModel implements ExerciseModel {
 
     private void open(final Map<Ref, String> before) {
         final Problem part = problem.only(problem.parts().get(opened.size()));
-        opened.add(new FigureModel(part, trainer, before, notKept));
+        opened.add(new FigureModel(part, desk, before, notKept));
     }
 
     @Override

@@ -124,11 +124,9 @@ final class PartsView implements ExerciseView {
                 return fromEarlier(mark, others);
             }
             if (model.allSound()) {
-                return Buttons.row(WayOn.first(way.next()), way.twin());
+                return way.sound();
             }
-            return holds(mark)
-                    ? Buttons.row(WayOn.first(way.twin()), way.next())
-                    : FigureBeside.row(WayOn.first(way.twin()), WayOn.with(way.next(), others));
+            return holds(mark) ? way.unsound() : way.unsound(others);
         }
 
         private Node fromEarlier(final Mark mark, final Button... others) {

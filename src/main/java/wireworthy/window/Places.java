@@ -11,6 +11,8 @@ import wireworthy.record.DataFolder;
 import wireworthy.record.SettingsKeeper;
 import wireworthy.rules.Skill;
 import wireworthy.window.check.CheckPlace;
+import wireworthy.window.evening.EveningDesk;
+import wireworthy.window.evening.EveningPlace;
 import wireworthy.window.stand.SkillCard;
 
 /** The places in the order of the strip, and the ways from one to another. */
@@ -21,6 +23,7 @@ final class Places {
     private final OnFirstVisit<PracticePlace> practice;
     private final LessonsPlace lessons;
     private final OnFirstVisit<CheckPlace> check;
+    private final OnFirstVisit<EveningPlace> evening;
     private final Place stand;
     private final Place people;
     private final Ahead ahead;
@@ -50,6 +53,9 @@ final class Places {
                         CheckPlace.ID,
                         CheckPlace.TITLE,
                         () -> new CheckPlace(folder.vehicles(), inUse::sums));
+        evening =
+                new OnFirstVisit<>(
+                        EveningPlace.ID, EveningPlace.TITLE, () -> evening(folder, clock));
         lessons =
                 new LessonsPlace(
                         ahead::lessons,
@@ -76,6 +82,12 @@ final class Places {
         this.ahead = ahead;
     }
 
+    private EveningPlace evening(final DataFolder folder, final Clock clock) {
+        return EveningPlace.of(
+                new EveningDesk(
+                        folder, clock, FileAsking.bySystem(), ahead::lessons, this::toLesson));
+    }
+
     /** Writes what is not written yet. */
     void close() {
         check.ifMade(CheckPlace::close);
@@ -83,7 +95,7 @@ final class Places {
 
     /** All of them, in order. */
     List<Place> all() {
-        return List.of(lessons, practice, check, tables);
+        return List.of(lessons, practice, check, evening, tables);
     }
 
     /** The pages to which no terminal belongs, in the order of the menu. */
@@ -97,13 +109,16 @@ final class Places {
     }
 
     private void toLesson(final Exercise exercise) {
-        going.accept(lessons.id());
-        lessons.open(exercise.template().bank());
+        toLesson(exercise.template().bank());
     }
 
     private void toLesson(final LessonHeading lesson) {
+        toLesson(lesson.id());
+    }
+
+    private void toLesson(final String id) {
         going.accept(lessons.id());
-        lessons.open(lesson.id());
+        lessons.open(id);
     }
 
     /** The first lesson that teaches a skill. */

@@ -51,7 +51,12 @@ public final class PracticePlace implements Place {
             final PracticeModel model, final Consumer<Exercise> toLesson, final InUse inUse) {
         this.model = model;
         this.inUse = inUse;
-        way = new WayOn(model, toLesson, this::focus);
+        way =
+                new WayOn(
+                        model::next,
+                        Optional.of(model::twin),
+                        () -> model.exercise().ifPresent(toLesson),
+                        this::focus);
         lines = new HelpButton(PracticeTexts.of("line-by-line"), help(FigureModel::lineByLine));
         rule = new HelpButton(PracticeTexts.of("show-rule"), help(FigureModel::showRule));
     }

@@ -13,7 +13,7 @@ import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 
 /** The situation, the question and the drawing of an exercise. */
-final class QuestionHead extends VBox {
+public final class QuestionHead extends VBox {
     private final Exercise exercise;
     private final CircuitLabels labels;
 
@@ -21,7 +21,7 @@ final class QuestionHead extends VBox {
      * @param skillState how firmly its skill holds
      * @param why it was chosen
      */
-    QuestionHead(final Exercise exercise, final String skillState, final String why) {
+    public QuestionHead(final Exercise exercise, final String skillState, final String why) {
         this.exercise = exercise;
         this.labels = CircuitLabels.of(exercise);
         getStyleClass().add(Styles.TIGHT);

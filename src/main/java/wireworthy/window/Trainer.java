@@ -3,14 +3,11 @@ package wireworthy.window;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import wireworthy.marking.Evidence;
 import wireworthy.practice.Exercise;
-import wireworthy.practice.Problem;
-import wireworthy.practice.ProblemLine;
 import wireworthy.rules.Skill;
 
 /** What the Practice place needs of the banks, the choice of exercises and the record. */
-public interface Trainer {
+public interface Trainer extends AnswerDesk {
     /** A topic to choose: a bank. */
     record Topic(String id, String title) {}
 
@@ -61,21 +58,6 @@ public interface Trainer {
 
     /** An exercise like this one with new numbers. */
     Next twin(Exercise exercise);
-
-    /** The lines of the working, fitted to how firmly their skills hold; the last is the answer. */
-    List<ProblemLine> lines(Problem problem);
-
-    /** What the answers to earlier exercises say about the slips of the next. */
-    Evidence evidence();
-
-    /**
-     * Keeps an answer to an exercise or a line of it. On disk when it returns.
-     *
-     * @param skill what was exercised
-     * @return why it could not be kept, in words; empty where it was
-     */
-    Optional<String> keep(
-            Exercise exercise, Attempt attempt, Skill skill, boolean aided, double seconds);
 
     /** How firmly a skill holds, in a word. */
     String state(Skill skill);

@@ -14,7 +14,7 @@ public final class TypedFigure {
     private final StringProperty text = new SimpleStringProperty("");
     private final ReadOnlyStringWrapper understood = new ReadOnlyStringWrapper("");
 
-    TypedFigure(final Quantity quantity) {
+    public TypedFigure(final Quantity quantity) {
         this.quantity = quantity;
         text.subscribe(now -> understood.set(understand(now)));
     }

@@ -1,42 +1,74 @@
 package wireworthy.window;
 
-import java.util.function.Consumer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
-import wireworthy.practice.Exercise;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Styles;
 
 /** The buttons that lead on from an exercise. */
-final class WayOn {
-    private final PracticeModel model;
-    private final Consumer<Exercise> toLesson;
+public final class WayOn {
+    private final Runnable onward;
+    private final Optional<Runnable> another;
+    private final Runnable toLesson;
     private final Runnable toAnswer;
 
     /**
-     * @param toLesson opens the lesson that belongs to an exercise
+     * @param onward shows another exercise
+     * @param another shows the same kind with new numbers; empty where there is no such thing
+     * @param toLesson opens the lesson that belongs to the exercise
      * @param toAnswer puts the keyboard where the answer goes
      */
-    WayOn(final PracticeModel model, final Consumer<Exercise> toLesson, final Runnable toAnswer) {
-        this.model = model;
+    public WayOn(
+            final Runnable onward,
+            final Optional<Runnable> another,
+            final Runnable toLesson,
+            final Runnable toAnswer) {
+        this.onward = onward;
+        this.another = another;
         this.toLesson = toLesson;
         this.toAnswer = toAnswer;
     }
 
-    /** Another exercise. */
-    Button next() {
-        return plain(PracticeTexts.of("next"), model::next);
+    /** The ways on from what is sound. */
+    Node sound() {
+        return row(List.of(next()), twin());
     }
 
-    /** The same kind with new numbers. */
-    Button twin() {
-        return plain(PracticeTexts.of("twin"), model::twin);
+    /** The ways on from what is not: one like it comes first where there is one. */
+    Node unsound(final Button... more) {
+        return row(twin(), List.of(with(next(), more)));
+    }
+
+    /** The ways on behind another button. */
+    Node after(final Button button) {
+        return row(List.of(button), twin(), List.of(next()));
+    }
+
+    @SafeVarargs
+    private static Node row(final List<Button>... groups) {
+        final List<Button> all = new ArrayList<>();
+        Stream.of(groups).forEach(all::addAll);
+        first(all.get(0));
+        return Buttons.row(all.toArray(Node[]::new));
+    }
+
+    /** Another exercise. */
+    Button next() {
+        return plain(PracticeTexts.of("next"), onward);
+    }
+
+    /** The same kind with new numbers, where there is such a thing. */
+    private List<Button> twin() {
+        return another.map(action -> plain(PracticeTexts.of("twin"), action)).stream().toList();
     }
 
     /** The lesson on what went wrong. */
     Button lesson() {
-        return Buttons.plain(
-                PracticeTexts.of("lesson"), () -> model.exercise().ifPresent(toLesson));
+        return Buttons.plain(PracticeTexts.of("lesson"), toLesson);
     }
 
     /** Does something and puts the keyboard where the answer goes. */

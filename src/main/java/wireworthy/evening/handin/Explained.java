@@ -9,7 +9,7 @@ public enum Explained {
     NOT_AT_ALL;
 
     /** The name used in files. */
-    String id() {
+    public String id() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

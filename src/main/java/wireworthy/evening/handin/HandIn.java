@@ -47,7 +47,7 @@ public record HandIn(String mark, int learner, String name, Instant begun, List<
     }
 
     /** When it was last changed. */
-    Instant changed() {
+    public Instant changed() {
         return replies.stream().map(Reply::at).max(Instant::compareTo).orElse(begun);
     }
 }

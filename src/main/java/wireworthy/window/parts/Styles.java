@@ -172,5 +172,12 @@ public final class Styles {
     public static final String WHERE = "where";
     public static final String COLUMN_ROW = "column-row";
 
+    // The evening class
+    public static final String EVENING_SIDE = "evening-side";
+    public static final String EVENING_FORM = "evening-form";
+    public static final String MARK_FIELD = "mark-field";
+    public static final String MAKE_BENCH = "make-bench";
+    public static final String SHEET_MARK = "sheet-mark";
+
     private Styles() {}
 }

@@ -1,0 +1,110 @@
+package wireworthy.evening.handin;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import wireworthy.evening.EveningProblem;
+
+/**
+ * What is being answered on this machine: the sheet files, and for each learner what was put down.
+ */
+public final class BegunSheets {
+    private static final int MOST = 500;
+
+    private final Path folder;
+
+    public BegunSheets(final Path folder) {
+        this.folder = folder;
+    }
+
+    /** Answers that were begun here, with the sheet they belong to. */
+    public record Begun(SheetFile sheet, HandIn handIn) {}
+
+    /**
+     * Keeps a sheet, so that it can be gone on with.
+     *
+     * @throws IOException where that can't be done
+     */
+    public void keep(final SheetFile sheet) throws IOException {
+        sheet.write(sheetFile(sheet.mark()));
+    }
+
+    /**
+     * Keeps what was put down. On disk when it returns.
+     *
+     * @throws IOException where that can't be done; what was kept before is as it was
+     */
+    public void keep(final HandIn handIn) throws IOException {
+        HandInFile.write(folder, handIn);
+    }
+
+    /** What a learner put down before; what can't be read is put aside. */
+    public Optional<HandIn> of(final String mark, final int learner) {
+        final Path file = folder.resolve(HandInFile.name(mark, learner));
+        if (!Files.exists(file)) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(HandInFile.read(file));
+        } catch (final EveningProblem e) {
+            aside(file);
+            return Optional.empty();
+        }
+    }
+
+    private static void aside(final Path file) {
+        try {
+            Files.move(file, file.resolveSibling(file.getFileName() + ".damaged"));
+        } catch (final IOException e) {
+            throw new EveningProblem(
+                    file + " is damaged and can't be put aside", "Take it out of its folder");
+        }
+    }
+
+    /** All that was begun here and can be gone on with, what was changed last first. */
+    public List<Begun> all() {
+        final List<Begun> all = new ArrayList<>();
+        for (final Path file : files()) {
+            begun(file).ifPresent(all::add);
+        }
+        all.sort((a, b) -> b.handIn().changed().compareTo(a.handIn().changed()));
+        return all;
+    }
+
+    private List<Path> files() {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.getFileName().toString().matches("hand-in-.*\\.json"))
+                    .limit(MOST)
+                    .toList();
+        } catch (final IOException | UncheckedIOException e) {
+            return List.of();
+        }
+    }
+
+    private Optional<Begun> begun(final Path file) {
+        try {
+            final HandIn handIn = HandInFile.read(file);
+            return Optional.of(new Begun(SheetFile.read(sheetFile(handIn.mark())), handIn));
+        } catch (final EveningProblem e) {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * Takes away what a learner put down here.
+     *
+     * @throws IOException where that can't be done
+     */
+    public void forget(final HandIn handIn) throws IOException {
+        Files.deleteIfExists(folder.resolve(HandInFile.name(handIn.mark(), handIn.learner())));
+    }
+
+    private Path sheetFile(final String mark) {
+        return folder.resolve("sheet-" + mark.replaceAll("[^0-9A-Z-]", "") + ".json");
+    }
+}

@@ -1,0 +1,76 @@
+package wireworthy.window.evening;
+
+import java.time.Clock;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import wireworthy.evening.Shelf;
+import wireworthy.evening.course.Evenings;
+import wireworthy.lessons.LessonHeading;
+import wireworthy.lessons.Lessons;
+import wireworthy.record.DataFolder;
+import wireworthy.window.FileAsking;
+
+/** What the parts of the evening class need of the program. */
+public final class EveningDesk {
+    private final DataFolder folder;
+    private final Clock clock;
+    private final FileAsking files;
+    private final Supplier<Lessons> lessons;
+    private final Consumer<String> lesson;
+    private Optional<Shelf> shelf = Optional.empty();
+
+    /**
+     * @param lessons those an evening may show; may take a while
+     * @param lesson opens the lesson of an id
+     */
+    public EveningDesk(
+            final DataFolder folder,
+            final Clock clock,
+            final FileAsking files,
+            final Supplier<Lessons> lessons,
+            final Consumer<String> lesson) {
+        this.folder = folder;
+        this.clock = clock;
+        this.files = files;
+        this.lessons = lessons;
+        this.lesson = lesson;
+    }
+
+    /** Where this machine keeps what belongs to it. */
+    DataFolder folder() {
+        return folder;
+    }
+
+    Clock clock() {
+        return clock;
+    }
+
+    /** Asks for files and folders. */
+    FileAsking files() {
+        return files;
+    }
+
+    /** Opens a lesson. */
+    void toLesson(final String id) {
+        lesson.accept(id);
+    }
+
+    /** The evenings to start from: not on the window's thread. */
+    Evenings evenings() {
+        return Evenings.read(
+                folder.evenings(),
+                lessons.get().contents().stream()
+                        .collect(
+                                Collectors.toMap(
+                                        LessonHeading::id, LessonHeading::title, (a, b) -> a)));
+    }
+
+    /** The banks sheets are made from, read when first asked for: not on the window's thread. */
+    synchronized Shelf shelf() {
+        final Shelf read = shelf.orElseGet(() -> Shelf.with(folder.problemBanks()));
+        shelf = Optional.of(read);
+        return read;
+    }
+}

@@ -1,0 +1,89 @@
+package wireworthy.window.evening;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.scene.Parent;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import wireworthy.window.Place;
+import wireworthy.window.Shell;
+import wireworthy.window.parts.SideAndPage;
+import wireworthy.window.parts.SideList;
+import wireworthy.window.parts.Styles;
+
+/** An evening class prepared, held and looked back on: its parts at the side, the chosen one. */
+public final class EveningPlace implements Place {
+    /** The name under which the settings keep this place. */
+    public static final String ID = "evening";
+
+    public static final String TITLE = "Evening class";
+
+    private final List<EveningPart> parts;
+    private final Map<EveningPart, Parent> built = new HashMap<>();
+    private final SideList<EveningPart> list =
+            new SideList<>(
+                    TITLE,
+                    part -> EveningTexts.of(part.key()),
+                    part -> EveningTexts.of(part.key() + ".note"),
+                    this::show);
+    private final VBox side = new VBox(list);
+    private final SideAndPage page = new SideAndPage(side, TITLE);
+    private Optional<Shell> shell = Optional.empty();
+    private Optional<EveningPart> inView = Optional.empty();
+
+    /**
+     * @param parts in the order of the side, at least one
+     */
+    public EveningPlace(final List<EveningPart> parts) {
+        this.parts = List.copyOf(parts);
+    }
+
+    /** With all its parts. */
+    public static EveningPlace of(final EveningDesk desk) {
+        return new EveningPlace(List.of(new MakePart(desk), new LaptopPart(desk)));
+    }
+
+    @Override
+    public String id() {
+        return ID;
+    }
+
+    @Override
+    public String title() {
+        return TITLE;
+    }
+
+    @Override
+    public Parent build(final Shell window) {
+        shell = Optional.of(window);
+        side.getStyleClass().addAll(Styles.SIDE, Styles.EVENING_SIDE);
+        VBox.setVgrow(list, Priority.ALWAYS);
+        list.getItems().setAll(parts);
+        list.choose(any -> true);
+        return page;
+    }
+
+    @Override
+    public void shown() {
+        inView.ifPresent(EveningPart::shown);
+    }
+
+    @Override
+    public void left() {
+        inView.ifPresent(EveningPart::left);
+    }
+
+    /** Chooses the part of a key. */
+    void open(final String key) {
+        list.choose(part -> part.key().equals(key));
+    }
+
+    private void show(final EveningPart part) {
+        inView.ifPresent(EveningPart::left);
+        inView = Optional.of(part);
+        page.show(built.computeIfAbsent(part, it -> it.build(shell.orElseThrow())));
+        part.shown();
+    }
+}

@@ -1,0 +1,152 @@
+package wireworthy.window.evening;
+
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.VBox;
+import wireworthy.evening.Sheet;
+import wireworthy.evening.course.Evening;
+import wireworthy.evening.wish.Made;
+import wireworthy.evening.wish.Wish;
+import wireworthy.window.parts.Buttons;
+import wireworthy.window.parts.Cards;
+import wireworthy.window.parts.Markdown;
+import wireworthy.window.parts.Notice;
+import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
+import wireworthy.window.parts.Verdict;
+
+/** What comes of a choice: the sheet in figures, its mark, its papers, its problems. */
+final class MadeView extends VBox {
+    private static final String LESSON = "lesson:";
+
+    private final MakeModel model;
+    private final PapersModel papers;
+    private final EveningDesk desk;
+    private final VBox outcome = new VBox();
+    private final Button make = Buttons.plain(EveningTexts.of("papers.make"), this::make);
+    private final VBox said = new VBox();
+    private final VBox plan = new VBox();
+    private final Preview preview = new Preview();
+
+    /** The buttons stay as they are, so that the keyboard stays on them. */
+    MadeView(final MakeModel model, final PapersModel papers, final EveningDesk desk) {
+        this.model = model;
+        this.papers = papers;
+        this.desk = desk;
+        // Enter in a field of the form is not to make papers, so it is no default button.
+        make.getStyleClass().setAll("button", Styles.MAIN);
+        outcome.getStyleClass().add(Styles.EVENING_FORM);
+        getStyleClass().add(Styles.EVENING_FORM);
+        getChildren()
+                .setAll(
+                        outcome,
+                        Buttons.row(
+                                make,
+                                Buttons.plain(EveningTexts.of("made.others"), model::others)),
+                        said,
+                        plan,
+                        preview);
+        model.made().subscribe(made -> made.ifPresent(this::show));
+        model.pages().subscribe(any -> model.made().get().ifPresent(this::show));
+        papers.busy().subscribe(any -> offer());
+        papers.said().subscribe(now -> say(now));
+        model.evening().subscribe(evening -> plan(evening.stream().toList()));
+    }
+
+    private void offer() {
+        make.setDisable(papers.busy().get() || model.sheet().isEmpty());
+    }
+
+    private void show(final Made made) {
+        outcome.getChildren()
+                .setAll(made.sheet().map(it -> sheet(made, it)).orElseGet(() -> refused(made)));
+        offer();
+        preview.show(made.first());
+    }
+
+    private List<Node> refused(final Made made) {
+        final Notice notice = new Notice(Verdict.CAUTION, made.trouble());
+        return made.without().isEmpty()
+                ? List.of(notice)
+                : List.of(
+                        notice,
+                        Buttons.row(
+                                Buttons.plain(EveningTexts.of("made.leave-out"), model::leaveOut)));
+    }
+
+    private List<Node> sheet(final Made made, final Sheet sheet) {
+        final Wish wish = model.shown();
+        return List.of(
+                Cards.card(
+                        Texts.soft(EveningTexts.of("made.mark")),
+                        new MarkShown(sheet.mark()),
+                        Texts.soft(EveningTexts.of("made.mark.note")),
+                        Texts.paragraph(problems(made, wish)),
+                        Texts.paragraph(copies(sheet, wish))));
+    }
+
+    private static String problems(final Made made, final Wish wish) {
+        final int problems = made.first().size();
+        final int choosable = made.choosable(wish.wanted());
+        final String key = wish.wanted().oneByOne() ? "made.picked" : "made.problems";
+        final String said = EveningTexts.of(key, "problems", problems, "choosable", choosable);
+        return made.kinds() < problems
+                ? said + " " + EveningTexts.of("made.again", "kinds", made.kinds())
+                : said;
+    }
+
+    private String copies(final Sheet sheet, final Wish wish) {
+        final String said =
+                EveningTexts.of(
+                        "made.copies",
+                        "copies",
+                        sheet.learners(),
+                        "numbers",
+                        EveningTexts.of("made.own-numbers." + wish.who().ownNumbers()));
+        return model.pages().get().isPresent()
+                ? said
+                        + " "
+                        + EveningTexts.of(
+                                "made.pages",
+                                "each",
+                                model.pages().get().getAsInt(),
+                                "all",
+                                model.pages().get().getAsInt() * sheet.learners())
+                : said;
+    }
+
+    private void make() {
+        model.sheet()
+                .ifPresent(
+                        sheet ->
+                                desk.files()
+                                        .folder(this, EveningTexts.of("papers.folder"))
+                                        .ifPresent(it -> papers.make(sheet, model.shown(), it)));
+    }
+
+    private void say(final PapersModel.Said now) {
+        said.setManaged(!now.text().isEmpty());
+        said.getChildren()
+                .setAll(
+                        now.trouble()
+                                ? new Notice(Verdict.CAUTION, now.text())
+                                : Texts.strong(now.text()));
+    }
+
+    private void plan(final List<Evening> evening) {
+        plan.getChildren().clear();
+        for (final Evening each : evening) {
+            final VBox card = Cards.card(Texts.title(each.title()));
+            card.getChildren().addAll(Markdown.of(each.plan(), this::follow));
+            plan.getChildren().add(card);
+        }
+        plan.setManaged(!evening.isEmpty());
+    }
+
+    private void follow(final String target) {
+        if (target.startsWith(LESSON)) {
+            desk.toLesson(target.substring(LESSON.length()));
+        }
+    }
+}

@@ -1,0 +1,232 @@
+package wireworthy.window.evening;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.concurrent.ThreadLocalRandom;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import wireworthy.evening.CodeNames;
+import wireworthy.evening.EveningProblem;
+import wireworthy.evening.Sheet;
+import wireworthy.evening.SheetPlan;
+import wireworthy.evening.course.Evening;
+import wireworthy.evening.course.Evenings;
+import wireworthy.evening.print.SheetPages;
+import wireworthy.evening.wish.Made;
+import wireworthy.evening.wish.Wish;
+import wireworthy.evening.wish.WishFile;
+import wireworthy.paper.PageCount;
+import wireworthy.rules.Skill;
+import wireworthy.window.Background;
+
+/** The sheet that is being chosen, and what comes of it, without a control. */
+final class MakeModel {
+    private record Begun(Wish wish, Evenings evenings, boolean ownBanks) {}
+
+    private final EveningDesk desk;
+    private final Background background;
+    private final Path file;
+    private final AtomicLong asked = new AtomicLong();
+    private final ReadOnlyObjectWrapper<Optional<Wish>> replaced =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Made>> made =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<OptionalInt> pages =
+            new ReadOnlyObjectWrapper<>(OptionalInt.empty());
+    private final ReadOnlyObjectWrapper<Optional<Evening>> evening =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyStringWrapper markSaid = new ReadOnlyStringWrapper("");
+    private Wish wish = Wish.USUAL;
+    private Wish shown = Wish.USUAL;
+    private Evenings evenings = new Evenings(List.of(), List.of());
+    private boolean ownBanks;
+
+    MakeModel(final EveningDesk desk, final Background background) {
+        this.desk = desk;
+        this.background = background;
+        file = desk.folder().sheets().resolve("choice.json");
+    }
+
+    /** Reads what was chosen last, the banks and the evenings. */
+    void begin() {
+        background.run(this::read, this::begun);
+    }
+
+    private Begun read() {
+        return new Begun(WishFile.read(file), desk.evenings(), desk.shelf().hasOwn());
+    }
+
+    private void begun(final Begun read) {
+        evenings = read.evenings();
+        ownBanks = read.ownBanks();
+        replace(read.wish());
+    }
+
+    /** The evenings to start from. */
+    Evenings evenings() {
+        return evenings;
+    }
+
+    /** Whether the leader has banks of their own. */
+    boolean hasOwnBanks() {
+        return ownBanks;
+    }
+
+    /** What is wanted now. */
+    Wish wish() {
+        return wish;
+    }
+
+    /** Wants something else. */
+    void change(final UnaryOperator<Wish> how) {
+        wish = how.apply(wish);
+        work();
+    }
+
+    /** Wants something else throughout: the form is to show it. */
+    private void replace(final Wish other) {
+        wish = other;
+        replaced.set(Optional.of(other));
+        work();
+    }
+
+    /** The same choice with other problems and numbers. */
+    void others() {
+        final int seed = ThreadLocalRandom.current().nextInt(SheetPlan.SEEDS);
+        change(it -> it.withSeed(seed));
+    }
+
+    /** Leaves out the skills that have nothing that fits. */
+    void leaveOut() {
+        final List<Skill> without = made.get().map(Made::without).orElse(List.of());
+        final var left =
+                wish.wanted().skills().stream().filter(it -> !without.contains(it)).toList();
+        replace(wish.withWanted(wish.wanted().withSkills(Set.copyOf(left))));
+    }
+
+    /** Starts from an evening; names and paper stay as they are. */
+    void use(final Optional<Evening> other) {
+        evening.set(other);
+        other.ifPresent(
+                it ->
+                        replace(
+                                it.wish()
+                                        .withHandout(wish.handout())
+                                        .withWho(
+                                                it.wish()
+                                                        .who()
+                                                        .withNames(wish.who().names())
+                                                        .withNamed(wish.who().named()))));
+    }
+
+    /** Shows the sheet of a mark again. */
+    void openMark(final String mark) {
+        background.run(() -> marked(mark), Runnable::run);
+    }
+
+    /** Shows the sheet of a plan, after what is still being read. */
+    void show(final SheetPlan plan) {
+        background.run(() -> plan, it -> replace(wish.like(it)));
+    }
+
+    private Runnable marked(final String mark) {
+        try {
+            final SheetPlan plan = Sheet.marked(mark, desk.shelf()).plan();
+            return () -> {
+                markSaid.set("");
+                replace(wish.like(plan));
+            };
+        } catch (final EveningProblem e) {
+            return () -> markSaid.set(e.text());
+        }
+    }
+
+    private void work() {
+        final long number = asked.incrementAndGet();
+        final Wish now = wish;
+        pages.set(OptionalInt.empty());
+        background.run(() -> made(number, now), it -> it.ifPresent(all -> show(number, all)));
+    }
+
+    private Optional<Made> made(final long number, final Wish now) {
+        return number == asked.get() ? Optional.of(Made.of(now, desk.shelf())) : Optional.empty();
+    }
+
+    private void show(final long number, final Made now) {
+        if (number == asked.get()) {
+            final Wish counted = wish;
+            shown = counted;
+            made.set(Optional.of(now));
+            background.run(() -> pagesOf(number, counted, now), it -> count(number, it));
+        }
+    }
+
+    /** Also keeps the choice, as there is time now. */
+    private OptionalInt pagesOf(final long number, final Wish now, final Made all) {
+        if (number != asked.get()) {
+            return OptionalInt.empty();
+        }
+        keep(now);
+        return all.sheet()
+                .map(sheet -> new SheetPages(sheet, CodeNames.numbers(1), now.handout().paper()))
+                .map(one -> OptionalInt.of(PageCount.of(one.sheets())))
+                .orElse(OptionalInt.empty());
+    }
+
+    private void count(final long number, final OptionalInt counted) {
+        if (number == asked.get()) {
+            pages.set(counted);
+        }
+    }
+
+    private void keep(final Wish now) {
+        try {
+            WishFile.write(file, now);
+        } catch (final IOException e) {
+            // It has to be chosen anew next time; nothing else is lost by it.
+        }
+    }
+
+    /** The sheet, where it can be made. */
+    Optional<Sheet> sheet() {
+        return made.get().flatMap(Made::sheet);
+    }
+
+    /** What that sheet was made from. */
+    Wish shown() {
+        return shown;
+    }
+
+    /** What is wanted, whenever the form has to show it anew; empty until it is known. */
+    ReadOnlyObjectProperty<Optional<Wish>> replaced() {
+        return replaced.getReadOnlyProperty();
+    }
+
+    /** What comes of it; for a moment it may be what came of the choice before. */
+    ReadOnlyObjectProperty<Optional<Made>> made() {
+        return made.getReadOnlyProperty();
+    }
+
+    /** How many pages the first copy has, once they are counted. */
+    ReadOnlyObjectProperty<OptionalInt> pages() {
+        return pages.getReadOnlyProperty();
+    }
+
+    /** The evening it was started from. */
+    ReadOnlyObjectProperty<Optional<Evening>> evening() {
+        return evening.getReadOnlyProperty();
+    }
+
+    /** What is the matter with a mark. */
+    ReadOnlyStringProperty markSaid() {
+        return markSaid.getReadOnlyProperty();
+    }
+}

@@ -1,0 +1,87 @@
+package wireworthy.window.evening;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.StackPane;
+import wireworthy.evening.handin.BegunSheets;
+import wireworthy.evening.handin.HandIn;
+import wireworthy.window.FileAsking;
+import wireworthy.window.parts.Buttons;
+import wireworthy.window.parts.Cards;
+import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
+
+/** Opens a sheet by its file or mark, or goes on with one. */
+final class OpeningView extends StackPane {
+    private final LaptopModel model;
+    private final Button open;
+
+    OpeningView(
+            final LaptopModel model, final LaptopModel.Opening opening, final FileAsking files) {
+        this.model = model;
+        open =
+                Buttons.plain(
+                        EveningTexts.of("laptop.file.do"),
+                        () -> files.open(this, "json").ifPresent(model::openFile));
+        final List<Node> parts = new ArrayList<>();
+        parts.add(Texts.title(EveningTexts.of("laptop")));
+        parts.add(Texts.paragraph(EveningTexts.of("laptop.about")));
+        parts.add(LaptopPages.trouble(model));
+        if (!opening.begun().isEmpty()) {
+            parts.add(begun(opening.begun()));
+        }
+        parts.add(byFile());
+        parts.add(byMark());
+        getChildren().setAll(LaptopPages.page(EveningTexts.of("laptop"), parts));
+    }
+
+    private Node begun(final List<BegunSheets.Begun> all) {
+        final List<Node> parts = new ArrayList<>();
+        parts.add(Texts.subtitle(EveningTexts.of("laptop.begun")));
+        for (final BegunSheets.Begun each : all) {
+            final Button on = Buttons.plain(words(each.handIn()), () -> model.goOn(each));
+            on.setMinHeight(USE_PREF_SIZE);
+            parts.add(on);
+        }
+        return Cards.card(parts.toArray(Node[]::new));
+    }
+
+    private static String words(final HandIn handIn) {
+        return EveningTexts.of(
+                "laptop.go-on",
+                "learner",
+                (handIn.learner() + " " + handIn.name()).strip(),
+                "mark",
+                handIn.mark());
+    }
+
+    private Node byFile() {
+        return Cards.card(
+                Texts.subtitle(EveningTexts.of("laptop.file")),
+                Texts.soft(EveningTexts.of("laptop.file.say")),
+                Buttons.row(open));
+    }
+
+    /** Puts the keyboard on what opens a file. */
+    void focus() {
+        open.requestFocus();
+    }
+
+    private Node byMark() {
+        final TextField mark = new TextField();
+        mark.getStyleClass().add(Styles.MARK_FIELD);
+        mark.setAccessibleText(EveningTexts.of("laptop.mark"));
+        mark.setOnAction(event -> model.openMark(mark.getText()));
+        return Cards.card(
+                Texts.subtitle(EveningTexts.of("laptop.mark")),
+                Texts.soft(EveningTexts.of("laptop.mark.say")),
+                mark,
+                Buttons.row(
+                        Buttons.plain(
+                                EveningTexts.of("laptop.mark.do"),
+                                () -> model.openMark(mark.getText()))));
+    }
+}

@@ -1,0 +1,92 @@
+package wireworthy.evening.course;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import wireworthy.evening.Difficulty;
+import wireworthy.evening.Shelf;
+import wireworthy.evening.wish.Wanted;
+import wireworthy.lessons.LessonHeading;
+import wireworthy.lessons.Lessons;
+import wireworthy.rules.Skill;
+import wireworthy.working.Solver;
+
+/** Evenings to start from: four came with the program, a leader's own stand beside them. */
+class EveningsReadTest {
+    private static final Map<String, String> LESSONS = Map.of("power", "Power");
+    private static final Path NONE = Path.of("no-such-folder");
+
+    @TempDir Path folder;
+
+    @Test
+    void fourCameWithTheProgramAndTheirSheetsCanBeMade() {
+        final Map<String, String> titles =
+                Lessons.read(new Solver(), java.util.Optional.empty()).contents().stream()
+                        .collect(Collectors.toMap(LessonHeading::id, LessonHeading::title));
+        final Evenings all = Evenings.read(NONE, titles);
+        assertThat(all.troubles()).isEmpty();
+        assertThat(all.evenings()).hasSize(4);
+        final Shelf shelf = Shelf.builtIn();
+        assertThat(all.evenings())
+                .allSatisfy(each -> assertThat(each.wish().sheet(shelf).problems()).isPositive());
+    }
+
+    @Test
+    void theLineToPrintSaysWhatIsWanted() throws IOException {
+        final Evening own =
+                own(
+                        """
+                        # Ours
+
+                            sheet --skills drop,derating --problems 5 --difficulty easy --copies 7
+
+                        Show `lesson:power`.
+                        """);
+        assertThat(own.title()).isEqualTo("Ours");
+        final Wanted wanted = own.wish().wanted();
+        assertThat(wanted.skills()).containsExactlyInAnyOrder(Skill.DROP, Skill.DERATING);
+        assertThat(wanted.problems()).isEqualTo(5);
+        assertThat(wanted.difficulties()).containsExactly(Difficulty.EASY);
+        assertThat(own.wish().who().copies()).isEqualTo(7);
+        assertThat(own.wish().who().ownNumbers()).isFalse();
+    }
+
+    private Evening own(final String text) throws IOException {
+        Files.writeString(folder.resolve("ours.md"), text);
+        final Evenings all = Evenings.read(folder, LESSONS);
+        return all.evenings().stream()
+                .filter(each -> each.file().equals("ours.md"))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(all.troubles()));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "# A~    sheet --skills dorp | ours.md, line 2: Nothing is called \"dorp\"",
+                "# A~    sheet --skill drop | ours.md, line 2: \"--skill\" is no option",
+                "# A~    sheet --problems many | ours.md, line 2: \"many\" after --problems",
+                "# A~    sheet --problems 3~`lesson:pwer` | ours.md, line 3: No lesson is called",
+                "# A~nothing | ours.md, line 1: It says nowhere what to print",
+                "~    sheet --problems 3 | ours.md, line 1: The evening has no title"
+            })
+    void whatIsBrokenIsNamedWithLineAndRemedy(final String text, final String said)
+            throws IOException {
+        Files.writeString(folder.resolve("ours.md"), text.replace('~', '\n'));
+        assertThat(Evenings.read(folder, LESSONS).troubles())
+                .filteredOn(each -> each.startsWith("ours.md"))
+                .singleElement()
+                .asString()
+                .startsWith(said)
+                .contains(". ");
+    }
+}

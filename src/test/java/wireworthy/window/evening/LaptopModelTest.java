@@ -1,0 +1,172 @@
+package wireworthy.window.evening;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import wireworthy.evening.Asked;
+import wireworthy.evening.CodeNames;
+import wireworthy.evening.Sheet;
+import wireworthy.evening.Shelf;
+import wireworthy.evening.handin.Explained;
+import wireworthy.evening.handin.HandIns;
+import wireworthy.evening.handin.SheetFile;
+import wireworthy.evening.summary.Summary;
+import wireworthy.evening.wish.Wish;
+import wireworthy.practice.Exercise;
+import wireworthy.practice.Template;
+import wireworthy.window.Background;
+import wireworthy.window.ExerciseModel;
+
+/** A learner answers a sheet at a laptop and hands it in. */
+class LaptopModelTest {
+    private static final Shelf SHELF = Shelf.builtIn();
+    private static final Sheet SHEET = Wish.USUAL.sheet(SHELF);
+
+    @TempDir Path folder;
+
+    private LaptopModel model;
+
+    @BeforeEach
+    void begin() {
+        model = fresh();
+    }
+
+    private LaptopModel fresh() {
+        final LaptopModel other =
+                new LaptopModel(
+                        TestDesks.desk(folder.resolve("data"), folder), Background.atOnce());
+        other.begin();
+        return other;
+    }
+
+    private SheetWork work(final Explained explained) {
+        try {
+            final Path file = folder.resolve("sheet.json");
+            new SheetFile(SHEET.mark(), explained, new CodeNames(List.of("Finch", "Wren")))
+                    .write(file);
+            model.openFile(file);
+        } catch (final IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+        model.choose((LaptopModel.Who) model.stage().get(), 2);
+        return work();
+    }
+
+    private SheetWork work() {
+        return ((LaptopModel.Working) model.stage().get()).work();
+    }
+
+    private static List<String> right(final Exercise exercise) {
+        return Asked.of(exercise).stream().map(Asked::right).toList();
+    }
+
+    @Test
+    void aMistypedMarkIsRefusedInWords() {
+        model.openMark("ABCD");
+        assertThat(model.trouble().get()).contains("no sheet mark");
+        assertThat(model.stage().get()).isInstanceOf(LaptopModel.Opening.class);
+    }
+
+    @Test
+    void aMarkAloneOpensTheSheetForNumbers() {
+        model.openMark(SHEET.mark());
+        final LaptopModel.Who who = (LaptopModel.Who) model.stage().get();
+        assertThat(who.file().names().size()).isEqualTo(12);
+        assertThat(who.file().explained()).isEqualTo(Explained.AT_THE_END);
+    }
+
+    @Test
+    void allThatWasPutDownIsHandedInAndRight() {
+        final SheetWork work = work(Explained.NOT_AT_ALL);
+        assertThat(work.learner()).isEqualTo("2 Wren");
+        do {
+            assertThat(work.keep(work.problem().get(), right(work.exercise()))).isEmpty();
+        } while (work.onward());
+        assertThat(work.open()).isEmpty();
+        model.end(work);
+        model.handIn(work, folder.resolve("stick"));
+        final HandIns read = HandIns.read(folder.resolve("stick"), SHEET);
+        assertThat(read.leftOut()).isEmpty();
+        assertThat(read.taken()).containsExactly(work.handIn());
+        assertThat(Summary.of(SHEET, read.taken()).slips()).isEmpty();
+        assertThat(Summary.of(SHEET, read.taken()).problems())
+                .allSatisfy(each -> assertThat(each.wrong()).isZero());
+    }
+
+    @Test
+    void afterACrashItGoesOnWhereItStopped() {
+        final SheetWork work = work(Explained.AT_THE_END);
+        work.keep(1, right(work.exercise()));
+        work.wantHelp(3, Asked.count(SHEET.templates().get(2)), true);
+        model = fresh();
+        final LaptopModel.Opening opening = (LaptopModel.Opening) model.stage().get();
+        model.goOn(opening.begun().get(0));
+        assertThat(work().handIn()).isEqualTo(work.handIn());
+        assertThat(work().problem().get()).isEqualTo(2);
+        assertThat(work().sheet().explained()).isEqualTo(Explained.AT_THE_END);
+    }
+
+    @Test
+    void withExplanationsAtOnceTheFirstAnswerCounts() {
+        final SheetWork work = work(Explained.NOW);
+        final int answers = right(work.exercise()).size();
+        final List<String> first = java.util.Collections.nCopies(answers, "1");
+        work.keepFirst(1, first);
+        work.keepFirst(1, right(work.exercise()));
+        assertThat(work.handIn().reply(1).orElseThrow().typed()).isEqualTo(first);
+    }
+
+    @Test
+    void onceItWasSaidWhatIsRightNothingCounts() {
+        final SheetWork work = work(Explained.AT_THE_END);
+        work.keep(1, right(work.exercise()));
+        model.handIn(work, folder.resolve("stick"));
+        model.lookBack(work);
+        work().keepFirst(2, List.of("1"));
+        assertThat(work().handIn().reply(2)).isEmpty();
+        assertThat(work().tells()).isTrue();
+    }
+
+    @Test
+    void answersTakenAwayAreGone() {
+        final SheetWork work = work(Explained.NOW);
+        model.forget(work);
+        assertThat(((LaptopModel.Opening) model.stage().get()).begun()).isEmpty();
+    }
+
+    @Test
+    void whereNothingCanBeKeptItSaysSoBeforeAnythingIsAnswered() throws IOException {
+        Files.writeString(folder.resolve("data"), "a file where the folder should be");
+        model.openMark(SHEET.mark());
+        model.choose((LaptopModel.Who) model.stage().get(), 1);
+        assertThat(model.trouble().get()).startsWith("Nothing can be kept in");
+        assertThat(model.stage().get()).isInstanceOf(LaptopModel.Who.class);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3})
+    void answersPutBackAreThoseOfTheHandIn(final int seed) {
+        for (final Template template : SHELF.templates(false)) {
+            final Exercise exercise =
+                    new wireworthy.practice.Draw(new wireworthy.working.Solver())
+                            .exercise(template, seed);
+            final List<String> typed = right(exercise);
+            final ExerciseModel done = model(exercise);
+            PutDown.marked(done, typed);
+            assertThat(PutDown.of(done)).as(template.fullId()).isEqualTo(typed);
+        }
+    }
+
+    private static ExerciseModel model(final Exercise exercise) {
+        return ExerciseModel.of(exercise, new SheetDesk(Optional::empty), any -> {});
+    }
+}

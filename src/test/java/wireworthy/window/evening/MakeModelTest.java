@@ -1,0 +1,111 @@
+package wireworthy.window.evening;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wireworthy.evening.Sheet;
+import wireworthy.evening.SystemVoltage;
+import wireworthy.evening.handin.SheetFile;
+import wireworthy.rules.Skill;
+import wireworthy.window.Background;
+
+/** A leader chooses a sheet and makes its papers. */
+class MakeModelTest {
+    @TempDir Path folder;
+
+    private MakeModel model;
+
+    @BeforeEach
+    void begin() {
+        model = begun();
+    }
+
+    private MakeModel begun() {
+        final MakeModel fresh = new MakeModel(TestDesks.desk(folder, folder), Background.atOnce());
+        fresh.begin();
+        return fresh;
+    }
+
+    private String mark() {
+        return model.sheet().map(Sheet::mark).orElseThrow();
+    }
+
+    @Test
+    void aChoiceShowsItsSheetAndItsPages() {
+        assertThat(model.sheet()).hasValueSatisfying(it -> assertThat(it.problems()).isEqualTo(8));
+        assertThat(model.pages().get()).isPresent();
+    }
+
+    @Test
+    void otherProblemsHaveAnotherMark() {
+        final String before = mark();
+        model.others();
+        assertThat(mark()).isNotEqualTo(before);
+    }
+
+    @Test
+    void theLastChoiceIsThereAgain() {
+        model.change(it -> it.withWanted(it.wanted().withSkills(Set.of(Skill.DERATING))));
+        assertThat(begun().wish()).isEqualTo(model.wish());
+    }
+
+    @Test
+    void aMarkBringsBackItsSheet() {
+        final String first = mark();
+        model.change(it -> it.withWanted(it.wanted().withProblems(3)));
+        model.openMark(first.toLowerCase(java.util.Locale.ROOT));
+        assertThat(mark()).isEqualTo(first);
+        assertThat(model.markSaid().get()).isEmpty();
+        model.openMark("0" + first.substring(1, first.length() - 1) + "0");
+        assertThat(model.markSaid().get()).contains("no sheet mark");
+        assertThat(mark()).isEqualTo(first);
+    }
+
+    @Test
+    void skillsThatHaveNothingAreLeftOut() {
+        model.change(
+                it ->
+                        it.withWanted(
+                                it.wanted()
+                                        .withSkills(Set.of(Skill.values()))
+                                        .withVoltages(Set.of(SystemVoltage.V12))));
+        assertThat(model.sheet()).isEmpty();
+        model.leaveOut();
+        assertThat(model.sheet()).isPresent();
+    }
+
+    @Test
+    void anEveningFillsTheChoice() {
+        model.use(model.evenings().evenings().stream().skip(1).findFirst());
+        assertThat(model.wish().wanted().skills())
+                .containsExactlyInAnyOrder(
+                        Skill.FUSE_FLOOR,
+                        Skill.FUSE_CEILING,
+                        Skill.FUSE_CHOICE,
+                        Skill.WHERE_FUSES_GO);
+        assertThat(model.evening().get()).isPresent();
+    }
+
+    @Test
+    void thePapersAndTheFileForTheLaptopsLieInTheFolder() {
+        model.change(it -> it.withWanted(it.wanted().withProblems(2)));
+        model.change(it -> it.withWho(it.who().withNamed(true).withNames("Wren\nFinch")));
+        final PapersModel papers = new PapersModel(Background.atOnce());
+        final Path out = folder.resolve("out");
+        papers.make(model.sheet().orElseThrow(), model.shown(), out);
+        assertThat(papers.said().get().text()).contains(out.toString());
+        assertThat(papers.busy().get()).isFalse();
+        assertThat(out.toFile().list())
+                .containsExactlyInAnyOrder(
+                        "sheet-" + mark() + "-sheets.pdf",
+                        "sheet-" + mark() + "-key.pdf",
+                        "sheet-" + mark() + "-slip-finder.pdf",
+                        "sheet-" + mark() + ".json");
+        final SheetFile file = SheetFile.read(out.resolve("sheet-" + mark() + ".json"));
+        assertThat(file.names().names()).containsExactly("Wren", "Finch");
+    }
+}
