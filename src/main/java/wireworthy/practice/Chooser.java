@@ -55,6 +55,7 @@ public final class Chooser {
                 .or(chooser::wholeJob)
                 .or(chooser::review)
                 .or(chooser::weakestPrerequisite)
+                .or(chooser::easier)
                 .or(chooser::open)
                 .or(chooser::anything);
     }
@@ -177,11 +178,22 @@ public final class Chooser {
                 .map(t -> choice(t, Reason.BELOW));
     }
 
+    /** After one that was likely to go wrong, and before another such, one likely to go right. */
+    private Optional<Choice> easier() {
+        final boolean hard = standing.last().filter(a -> offer.hard(a.skill())).isPresent();
+        return hard && bestOpen().filter(t -> !offer.hard(t)).isEmpty()
+                ? offer.best(offer::likely).map(t -> choice(t, Reason.EASIER))
+                : Optional.empty();
+    }
+
     private Optional<Choice> open() {
+        return bestOpen().map(t -> choice(t, offer.isNew(t.skill()) ? Reason.NEW : Reason.LOOSE));
+    }
+
+    private Optional<Template> bestOpen() {
         final Set<Skill> open = offer.open();
         open.removeIf(skill -> !offer.mixes(skill));
-        return offer.best(open)
-                .map(t -> choice(t, offer.isNew(t.skill()) ? Reason.NEW : Reason.LOOSE));
+        return offer.best(open);
     }
 
     /** Nothing is open: what was asked longest ago, or else what is least far off. */

@@ -80,16 +80,17 @@ public record Memory(
         return Math.pow(2, -Math.max(0, day - lastDay) / HALF_LIFE);
     }
 
-    /** How likely an answer on a day is right unaided. */
-    double chance(final double ability, final long day, final int difficulty) {
-        final double z =
-                -0.9
-                        + ability
-                        + correction
-                        + 1.1 * Math.log1p(right * kept(day))
-                        + 0.15 * Math.log1p(wrong * kept(day))
-                        - 0.5 * difficulty;
-        return 1 / (1 + Math.exp(-z));
+    /**
+     * The log-odds that an answer on a day is right unaided: performance factors (Pavlik, Cen and
+     * Koedinger 2009, from memory, unconfirmed) whose counts decay.
+     */
+    double logOdds(final double ability, final long day, final int difficulty) {
+        return -0.9
+                + ability
+                + correction
+                + 1.1 * Math.log1p(right * kept(day))
+                + 0.15 * Math.log1p(wrong * kept(day))
+                - 0.5 * difficulty;
     }
 
     /** With one more answer, whose chance was off by so much; the state is taken over. */
@@ -154,9 +155,9 @@ public record Memory(
         return all;
     }
 
-    /** With the state that this last answer leaves it in. */
-    Memory settled(final double ability, final Memory before) {
-        final SkillState now = firmer(chance(ability, lastDay, 0));
+    /** With the state that this last answer leaves it in, from the chance of the next one. */
+    Memory settled(final double chance, final Memory before) {
+        final SkillState now = firmer(chance);
         if (now == SkillState.LOOSE) {
             return settled(now, 0, Long.MAX_VALUE);
         }
@@ -209,10 +210,9 @@ public record Memory(
         return now == SkillState.LOOSE ? Long.MAX_VALUE : now == firm ? since : lastDay;
     }
 
-    /** How firmly it holds on a day. */
-    SkillState state(final double ability, final long day) {
+    /** How firmly it holds on a day, from the chance of an answer on it. */
+    SkillState state(final double chance, final long day) {
         final boolean held = firm == SkillState.SNUG || firm == SkillState.TIGHT;
-        final double chance = chance(ability, day, 0);
         if (held && (day >= due || chance < FELL)) {
             return SkillState.WORKED_LOOSE;
         }

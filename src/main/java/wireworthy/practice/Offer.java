@@ -15,6 +15,7 @@ import wireworthy.rules.Skill;
 final class Offer {
     private static final double WANTED = 0.8;
     private static final double READY = 0.7;
+    private static final double HARD = 0.65;
     private static final int OPEN = 4;
 
     private final List<Template> templates;
@@ -70,6 +71,23 @@ final class Offer {
     /** Never one skill twice running. */
     boolean mixes(final Skill skill) {
         return standing.last().filter(a -> a.skill() == skill).isEmpty();
+    }
+
+    boolean hard(final Skill skill) {
+        return chance(skill) < HARD;
+    }
+
+    boolean hard(final Template template) {
+        return chance(template) < HARD;
+    }
+
+    /** Of another skill than the last, one that is likely to go right and is not due. */
+    boolean likely(final Template template) {
+        final Skill skill = template.skill();
+        return mixes(skill)
+                && !isNew(skill)
+                && state(skill) != SkillState.WORKED_LOOSE
+                && chance(template) >= READY;
     }
 
     boolean stuck(final Skill skill) {

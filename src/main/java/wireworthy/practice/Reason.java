@@ -29,6 +29,8 @@ public enum Reason {
     KEEP,
     /** The sitting should end on a right answer. */
     CLOSING,
+    /** The last one was likely to go wrong, and so is what is open. */
+    EASIER,
     /** One in eight, with a slip in it. */
     HUNT,
     /** One in eight, of a skill at which a slip was made lately. */

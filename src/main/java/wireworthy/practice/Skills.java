@@ -8,15 +8,16 @@ import wireworthy.rules.Skill;
 
 /**
  * How firmly each skill of one learner holds: a logistic over decaying counts with one ability
- * shared by all skills, folded over the answers in their order.
+ * shared by all skills, folded over the answers in their order, and the learner's own slope.
  *
  * @param ability shared by all skills
+ * @param slope of the learner's answers against the formula
  * @param answers how many there were
  * @param memories what the answers of each skill left behind; an untried skill has none
  */
-public record Skills(double ability, int answers, Map<Skill, Memory> memories) {
+public record Skills(double ability, Slope slope, int answers, Map<Skill, Memory> memories) {
     /** Before the first answer. */
-    public static final Skills NONE = new Skills(0, 0, Map.of());
+    public static final Skills NONE = new Skills(0, Slope.UNKNOWN, 0, Map.of());
 
     public Skills {
         final Map<Skill, Memory> copy = new EnumMap<>(Skill.class);
@@ -36,13 +37,16 @@ public record Skills(double ability, int answers, Map<Skill, Memory> memories) {
     /** With one more answer. */
     public Skills with(final Answered answer) {
         final Memory before = memory(answer.skill());
-        final double chance = before.chance(ability, answer.day(), answer.difficulty());
-        final double error = (answer.rightUnaided() ? 1 : 0) - chance;
+        final double odds = before.logOdds(ability, answer.day(), answer.difficulty());
+        final double error = (answer.rightUnaided() ? 1 : 0) - Slope.sigmoid(odds);
         final double abler = ability + 0.35 / (1 + 0.05 * answers) * error;
+        final Slope steeper = slope.with(odds, answer.rightUnaided());
+        final Memory after = before.with(answer, error);
+        final double next = steeper.chance(after.logOdds(abler, after.lastDay(), 0));
         final Map<Skill, Memory> all = new EnumMap<>(Skill.class);
         all.putAll(memories);
-        all.put(answer.skill(), before.with(answer, error).settled(abler, before));
-        return new Skills(abler, answers + 1, all);
+        all.put(answer.skill(), after.settled(next, before));
+        return new Skills(abler, steeper, answers + 1, all);
     }
 
     Memory memory(final Skill skill) {
@@ -51,12 +55,17 @@ public record Skills(double ability, int answers, Map<Skill, Memory> memories) {
 
     /** How likely an unaided answer on a day is right; difficulty -1, 0 or 1. */
     public double chance(final Skill skill, final long day, final int difficulty) {
-        return memory(skill).chance(ability, day, difficulty);
+        return slope.chance(memory(skill).logOdds(ability, day, difficulty));
+    }
+
+    /** The same by the formula alone, without the learner's own slope. */
+    double byFormula(final Skill skill, final long day, final int difficulty) {
+        return Slope.sigmoid(memory(skill).logOdds(ability, day, difficulty));
     }
 
     /** How firmly a skill holds on a day. */
     public SkillState state(final Skill skill, final long day) {
-        return memory(skill).state(ability, day);
+        return memory(skill).state(chance(skill, day, 0), day);
     }
 
     /** How many answers a skill has had. */

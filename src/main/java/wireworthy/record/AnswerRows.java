@@ -55,16 +55,26 @@ record AnswerRows(Sql sql) {
                 > 0;
     }
 
-    /** All of a person in the order of time. */
+    /** The id of the last answer of a person; empty where there is none. */
+    String lastUid(final String person) throws SQLException {
+        return sql.first(
+                        "SELECT uid FROM answer WHERE person = (SELECT id FROM person WHERE code = ?)"
+                                + " ORDER BY uid DESC LIMIT 1",
+                        row -> row.getString(1),
+                        person)
+                .orElse("");
+    }
+
+    /** All of a person in the order in which they were given. */
     List<Kept> of(final String person) throws SQLException {
-        return sql.all(OF + "ORDER BY at, answer.uid", AnswerRows::kept, person);
+        return sql.all(OF + "ORDER BY answer.uid", AnswerRows::kept, person);
     }
 
     /** The last of a person, oldest first. */
     List<Answer> last(final String person, final int most) throws SQLException {
-        final String newest = OF + "ORDER BY at DESC, answer.uid DESC LIMIT ?";
+        final String newest = OF + "ORDER BY answer.uid DESC LIMIT ?";
         return sql.all(
-                "SELECT * FROM (" + newest + ") ORDER BY at, uid",
+                "SELECT * FROM (" + newest + ") ORDER BY uid",
                 row -> kept(row).answer(),
                 person,
                 most);
@@ -73,7 +83,7 @@ record AnswerRows(Sql sql) {
     /** Those of a person after an instant, oldest first. */
     List<Answer> since(final String person, final Instant since) throws SQLException {
         return sql.all(
-                OF + "AND at > ? ORDER BY at, answer.uid",
+                OF + "AND at > ? ORDER BY answer.uid",
                 row -> kept(row).answer(),
                 person,
                 since.toEpochMilli());

@@ -13,12 +13,12 @@ import wireworthy.practice.Standing;
  *
  * @param turn of the person when it was worked
  * @param answer highest row id in it
- * @param at milliseconds of the last in order of time
- * @param uid of the last
+ * @param at milliseconds of the last
+ * @param uid of the last in the order in which they were given
  */
 record Folded(int turn, long answer, long at, String uid, Standing standing) {
     /** Raised when the same answers would be folded otherwise. */
-    static final int FORM = 1;
+    static final int FORM = 2;
 
     private static final JsonMapper JSON = JsonMapper.shared();
 
@@ -43,7 +43,7 @@ record Folded(int turn, long answer, long at, String uid, Standing standing) {
     record Row(long id, long at, String uid, boolean counts, Answered answered) {}
 
     private boolean before(final Row row) {
-        return at < row.at || (at == row.at && uid.compareTo(row.uid) < 0);
+        return uid.compareTo(row.uid) < 0;
     }
 
     /** Whether these come after all that is in it, so that they can be added. */
@@ -51,7 +51,7 @@ record Folded(int turn, long answer, long at, String uid, Standing standing) {
         return rows.isEmpty() || before(rows.get(0));
     }
 
-    /** With these, in order of time; how each skill stood after each is put down in days. */
+    /** With these, in their order; how each skill stood after each is put down in days. */
     Folded with(final List<Row> rows, final Days days) {
         Standing now = standing;
         long highest = answer;

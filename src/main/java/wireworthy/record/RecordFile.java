@@ -79,7 +79,7 @@ public final class RecordFile implements AutoCloseable {
      * @throws RecordProblem where it can't be written; it then waits in memory
      */
     public synchronized void keep(final Answer answer) {
-        unkept.add(new AnswerRows.Kept(Uids.ofAnswer(answer), answer));
+        unkept.add(new AnswerRows.Kept(Uids.ofAnswer(answer, before(answer)), answer));
         writing(
                 () -> {
                     for (final AnswerRows.Kept each : unkept) {
@@ -88,6 +88,21 @@ public final class RecordFile implements AutoCloseable {
                     }
                 });
         unkept.clear();
+    }
+
+    /** The id of the last answer of the same person. */
+    private String before(final Answer answer) {
+        final Stream<String> waiting =
+                unkept.stream()
+                        .filter(each -> each.answer().person().equals(answer.person()))
+                        .map(AnswerRows.Kept::uid);
+        String kept = "";
+        try {
+            kept = rows.lastUid(answer.person());
+        } catch (final SQLException e) {
+            // Then writing it won't go well either, and says so.
+        }
+        return Stream.concat(Stream.of(kept), waiting).max(String::compareTo).orElse("");
     }
 
     /** Answers that wait in memory because they could not be written, oldest first. */

@@ -10,7 +10,6 @@ import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -156,10 +155,9 @@ final class Salvage {
      */
     private static boolean whole(final AnswerRows.Kept kept) {
         final Answer answer = kept.answer();
-        final String time = String.format(Locale.ROOT, "%012x-", answer.at().toEpochMilli());
         final String texts =
                 answer.bank() + answer.template() + answer.typed() + answer.understood();
-        return kept.uid().startsWith(time) && texts.indexOf(HOLE) < 0;
+        return Uids.tells(kept.uid(), answer) && texts.indexOf(HOLE) < 0;
     }
 
     private void screens() throws SQLException {

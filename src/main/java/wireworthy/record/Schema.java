@@ -16,7 +16,7 @@ import java.util.Optional;
 
 /** Brings a record to the newest schema, one numbered file of statements after the other. */
 final class Schema {
-    static final int NEWEST = 3;
+    static final int NEWEST = 4;
 
     private Schema() {}
 

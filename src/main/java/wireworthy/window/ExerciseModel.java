@@ -18,6 +18,11 @@ public sealed interface ExerciseModel
     /** Marks what was answered. Only the first mark counts as unaided. */
     void answer();
 
+    /** Whether a line or a part was answered, but not yet all that is asked. */
+    default boolean underWay() {
+        return false;
+    }
+
     /** The figure that is worked now; empty where there is no working to open. */
     default Optional<FigureModel> figure() {
         return Optional.empty();

@@ -52,6 +52,11 @@ public final class FigureModel implements ExerciseModel {
         return Optional.of(this);
     }
 
+    @Override
+    public boolean underWay() {
+        return !lines.answer().kept();
+    }
+
     /** Marks the answer typed. */
     @Override
     public void answer() {

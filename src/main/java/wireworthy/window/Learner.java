@@ -8,17 +8,12 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import wireworthy.marking.Evidence;
-import wireworthy.practice.BankProblem;
-import wireworthy.practice.Banks;
-import wireworthy.practice.Choice;
 import wireworthy.practice.Chooser;
-import wireworthy.practice.Draw;
 import wireworthy.practice.Exercise;
 import wireworthy.practice.LineByLine;
 import wireworthy.practice.Problem;
 import wireworthy.practice.ProblemLine;
 import wireworthy.practice.Skills;
-import wireworthy.practice.SlipHunt;
 import wireworthy.practice.Template;
 import wireworthy.record.Answer;
 import wireworthy.record.Settings;
@@ -38,11 +33,8 @@ final class Learner implements Trainer {
 
     private final OwnRecord record;
     private final OwnStand stand;
-    private final Content content;
-    private final Draw draw;
-    private final NotLately notLately;
+    private final OwnExercises exercises;
     private final Deque<Wanted> wanted = new ArrayDeque<>();
-    private Optional<Banks> banks = Optional.empty();
 
     /** A learner with the banks that came with the program. */
     Learner(final Path file, final Solver solver, final Clock clock) {
@@ -62,9 +54,7 @@ final class Learner implements Trainer {
     Learner(final OwnRecord record, final Solver solver, final Content content) {
         this.record = record;
         this.stand = new OwnStand(record);
-        this.content = content;
-        this.draw = new Draw(solver);
-        this.notLately = new NotLately(draw);
+        this.exercises = new OwnExercises(record, solver, content);
     }
 
     /** Where the learner stands. */
@@ -77,21 +67,14 @@ final class Learner implements Trainer {
         return record;
     }
 
-    private synchronized Banks banks() {
-        if (banks.isEmpty()) {
-            banks = Optional.of(content.banks());
-        }
-        return banks.orElseThrow();
-    }
-
     @Override
     public List<Topic> topics() {
-        return banks().banks().stream().map(bank -> new Topic(bank.id(), bank.title())).toList();
+        return exercises.topics();
     }
 
     @Override
     public List<String> troubles() {
-        return banks().problems().stream().map(BankProblem::text).toList();
+        return exercises.troubles();
     }
 
     @Override
@@ -112,8 +95,7 @@ final class Learner implements Trainer {
     /** Puts these exercises before all others. */
     void want(final String bank, final List<String> templates) {
         wanted.clear();
-        final List<Template> found =
-                templates.stream().flatMap(id -> banks().template(bank, id).stream()).toList();
+        final List<Template> found = exercises.named(bank, templates);
         for (int i = 0; i < found.size(); i++) {
             wanted.add(new Wanted(found.get(i), i + 1, found.size()));
         }
@@ -129,85 +111,31 @@ final class Learner implements Trainer {
         if (!wanted.isEmpty()) {
             return Optional.of(fromLesson(wanted.remove()));
         }
-        final List<Template> templates =
-                banks().templates().stream()
-                        .filter(template -> topic.map(template.bank()::equals).orElse(true))
-                        .toList();
-        final List<Template> fitting = content.fitting(templates);
-        return Chooser.next(fitting, record.standing(), record.moment(), SEED).map(this::drawn);
+        return Chooser.next(exercises.of(topic), record.standing(), record.moment(), SEED)
+                .map(exercises::drawn);
     }
 
     @Override
     public Optional<Next> of(final Skill skill) {
-        final List<Template> fitting = content.fitting(banks().templates());
-        return Chooser.of(skill, fitting, record.standing(), record.moment(), SEED)
-                .map(this::drawn);
+        final List<Template> all = exercises.of(Optional.empty());
+        return Chooser.of(skill, all, record.standing(), record.moment(), SEED)
+                .map(exercises::drawn);
     }
 
     @Override
     public Optional<Next> again(final String name) {
-        return ExerciseName.read(name).flatMap(this::again);
-    }
-
-    /** Drawn as it was, as long as it was not answered; after that another one is due. */
-    private Optional<Next> again(final ExerciseName name) {
-        return banks().template(name.bank(), name.template())
-                .filter(template -> template.version() == name.version())
-                .filter(template -> !isAnswered(name))
-                .map(
-                        template ->
-                                name.hunt()
-                                        ? hunt(template, name.seed())
-                                        : own(template, name.seed()))
-                .map(exercise -> new Next(exercise, PracticeTexts.of("left-off")));
-    }
-
-    private boolean isAnswered(final ExerciseName name) {
-        return record.lately().stream()
-                .anyMatch(
-                        answer ->
-                                answer.bank().equals(name.bank())
-                                        && answer.template().equals(name.template())
-                                        && answer.seed() == name.seed());
+        return ExerciseName.read(name).flatMap(exercises::again);
     }
 
     private Next fromLesson(final Wanted next) {
         final Template template = next.template();
-        final Exercise exercise = own(template, skills().answers() + 1L);
+        final Exercise exercise = exercises.own(template, skills().answers() + 1L);
         return new Next(exercise, next.why(), Optional.of(template.bank()));
     }
 
     @Override
     public Next twin(final Exercise exercise) {
-        final Choice twin = Chooser.twin(exercise);
-        return drawn(
-                new Choice(
-                        twin.template(), twin.seed(), twin.reason(), exercise instanceof SlipHunt));
-    }
-
-    private Next drawn(final Choice choice) {
-        final Exercise exercise =
-                choice.hunt()
-                        ? hunt(choice.template(), choice.seed())
-                        : own(choice.template(), choice.seed());
-        return new Next(exercise, choice.why());
-    }
-
-    private Exercise own(final Template template, final long from) {
-        return notLately.exercise(
-                template, from, record.lately(), seed -> draw.exercise(template, seed));
-    }
-
-    private Exercise hunt(final Template template, final long from) {
-        final List<String> slips = record.slips().stream().flatMap(List::stream).toList();
-        return notLately.exercise(
-                template,
-                from,
-                record.lately(),
-                seed ->
-                        draw.hunt(template, seed, slips)
-                                .map(Exercise.class::cast)
-                                .orElseGet(() -> draw.exercise(template, seed)));
+        return exercises.like(exercise, Chooser.twin(exercise));
     }
 
     @Override

@@ -136,8 +136,10 @@ public final class LinesModel {
     }
 
     private void keep(final LineRow row, final Mark mark) {
-        keeping.keep(Attempt.of(mark), skill(row), aided(row));
+        final Skill skill = skill(row);
+        final boolean aided = aided(row);
         row.keep();
+        keeping.keep(Attempt.of(mark), skill, aided);
         explained(row, mark);
     }
 

@@ -61,6 +61,11 @@ public final class PartsModel implements ExerciseModel {
         return Optional.of(current());
     }
 
+    @Override
+    public boolean underWay() {
+        return !last() || current().underWay();
+    }
+
     /** The part of which there is something to say. */
     public ReadOnlyObjectProperty<FigureModel> spokenOf() {
         return spokenOf.getReadOnlyProperty();

@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import wireworthy.record.People;
@@ -17,6 +19,8 @@ final class PeopleModel {
     private final SettingsKeeper settings;
     private final Runnable turned;
     private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
+    private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
+    private Background background = Background.atOnce();
 
     /**
      * @param settings keep the code name in use
@@ -57,45 +61,56 @@ final class PeopleModel {
         return said.getReadOnlyProperty();
     }
 
+    /** Whether something is being done; meanwhile nothing else is begun. */
+    ReadOnlyBooleanProperty busy() {
+        return busy.getReadOnlyProperty();
+    }
+
+    /** Does from now on away from the window what reads or writes the record. */
+    void by(final Background other) {
+        background = other;
+    }
+
     /** Keeps answers for someone else from now on. */
     void use(final String code) {
-        act(
+        turn(
                 () -> {
-                    turnTo(code);
+                    record.turnTo(code);
                     return PeopleTexts.of("used", "person", code);
                 });
     }
 
     /** Puts someone new on the list and keeps answers for them. */
     void add(final String code) {
-        act(
+        turn(
                 () -> {
                     final String name = code.strip();
                     people().add(name);
-                    turnTo(name);
+                    record.turnTo(name);
                     return PeopleTexts.of("added", "person", name);
                 });
     }
 
     /** Gives the one in use another code name. */
     void rename(final String to) {
-        act(
+        turn(
                 () -> {
                     final String from = now();
                     final String name = to.strip();
                     people().rename(from, name);
-                    turnTo(name);
+                    record.turnTo(name);
                     return PeopleTexts.of("renamed", "from", from, "to", name);
                 });
     }
 
     /** Deletes the one in use; answers are kept for another one then, or under a new name. */
     void delete() {
-        act(
+        turn(
                 () -> {
                     final String gone = now();
                     people().delete(gone, record.now());
-                    turnTo(record.people().codes().stream().findFirst().orElseGet(this::free));
+                    record.turnTo(
+                            record.people().codes().stream().findFirst().orElseGet(this::free));
                     return PeopleTexts.of("is-deleted", "person", gone);
                 });
     }
@@ -111,46 +126,48 @@ final class PeopleModel {
 
     /** Undoes a deletion and keeps answers for the one brought back. */
     void undelete(final String code) {
-        act(
+        turn(
                 () -> {
                     people().undelete(code);
-                    turnTo(code);
+                    record.turnTo(code);
                     return PeopleTexts.of("restored", "person", code);
                 });
     }
 
     /** Puts all answers of another one to the one in use. */
     void join(final String from) {
-        act(
+        turn(
                 () -> {
                     people().join(from, now());
-                    turnTo(now());
+                    record.turnTo(now());
                     return PeopleTexts.of("joined", "from", from, "person", now());
                 });
     }
 
     void exportJson(final Path file) {
-        act(
+        work(
                 () -> {
                     people().exportJson(now(), file);
                     return PeopleTexts.of("exported", "file", file);
-                });
+                },
+                () -> {});
     }
 
     void exportCsv(final Path file) {
-        act(
+        work(
                 () -> {
                     people().exportCsv(now(), file);
                     return PeopleTexts.of("exported", "file", file);
-                });
+                },
+                () -> {});
     }
 
     /** Takes in a record and keeps answers for the one whose it is. */
     void importJson(final Path file) {
-        act(
+        turn(
                 () -> {
                     final People.Imported taken = record.people().importJson(file);
-                    turnTo(taken.code());
+                    record.turnTo(taken.code());
                     return PeopleTexts.of(
                             "imported",
                             "person",
@@ -171,19 +188,46 @@ final class PeopleModel {
         return people;
     }
 
-    private void turnTo(final String code) {
-        record.turnTo(code);
-        settings.change(it -> it.withPerson(code));
-        turned.run();
+    /** Does what changes who learns here, or what is on record of them. */
+    private void turn(final Supplier<String> action) {
+        work(
+                action,
+                () -> {
+                    settings.change(it -> it.withPerson(now()));
+                    turned.run();
+                });
     }
 
-    private void act(final Supplier<String> action) {
-        String outcome;
-        try {
-            outcome = action.get();
-        } catch (final RecordProblem problem) {
-            outcome = OwnRecord.words(problem);
+    /**
+     * What came of an action.
+     *
+     * @param words for the person
+     * @param done whether it was done
+     */
+    private record Outcome(String words, boolean done) {
+        static Outcome of(final Supplier<String> action) {
+            try {
+                return new Outcome(action.get(), true);
+            } catch (final RecordProblem problem) {
+                return new Outcome(OwnRecord.words(problem), false);
+            }
         }
-        said.set(outcome);
+    }
+
+    private void work(final Supplier<String> action, final Runnable then) {
+        if (busy.get()) {
+            return;
+        }
+        said.set(PeopleTexts.of("at-work"));
+        busy.set(true);
+        background.run(
+                () -> Outcome.of(action),
+                outcome -> {
+                    if (outcome.done()) {
+                        then.run();
+                    }
+                    said.set(outcome.words());
+                    busy.set(false);
+                });
     }
 }

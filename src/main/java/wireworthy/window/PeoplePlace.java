@@ -49,7 +49,17 @@ public final class PeoplePlace implements Place {
     @Override
     public Parent build(final Shell shell) {
         back = () -> shell.go(PracticePlace.ID);
+        model.by(shell.background());
+        page.disableProperty().bind(model.busy());
+        model.busy().subscribe(busy -> afterwards(busy));
         return Pages.scroll(TITLE, page);
+    }
+
+    /** What was done shows at once; whoever went elsewhere meanwhile stays there. */
+    private void afterwards(final boolean busy) {
+        if (!busy && page.getScene() != null) {
+            shown();
+        }
     }
 
     @Override
@@ -83,25 +93,19 @@ public final class PeoplePlace implements Place {
 
     private void use(final String code) {
         if (!code.equals(model.now())) {
-            act(() -> model.use(code));
+            model.use(code);
         }
     }
 
-    /** Does something and shows what has come of it. */
-    private void act(final Runnable action) {
-        action.run();
-        shown();
-    }
-
     private Button button(final String key, final Runnable action) {
-        return Buttons.plain(of(key), () -> act(action));
+        return Buttons.plain(of(key), action);
     }
 
     /** A field for a code name, and the button that takes it; Enter in the field does too. */
     private VBox named(final String title, final String does, final Consumer<String> take) {
         final TextField name = new TextField();
         name.setAccessibleText(title);
-        name.setOnAction(event -> act(() -> take.accept(name.getText())));
+        name.setOnAction(event -> take.accept(name.getText()));
         final VBox part =
                 new VBox(
                         Texts.strong(title),
@@ -144,7 +148,7 @@ public final class PeoplePlace implements Place {
         for (final String code : model.deleted()) {
             final Button bring =
                     Buttons.plain(
-                            PeopleTexts.of("undelete"), () -> act(() -> model.undelete(code)));
+                            PeopleTexts.of("undelete"), () -> model.undelete(code));
             bring.setAccessibleText(PeopleTexts.of("undelete.read", "person", code));
             parts.add(Buttons.row(Texts.strong(PeopleTexts.of("deleted", "person", code)), bring));
         }

@@ -88,7 +88,12 @@ public final class PracticeModel {
 
     private void kept(final String trouble) {
         notKept.set(trouble);
-        mayEnd.set(trainer.mayEnd().map(PracticeModel::goodMoment).orElse(""));
+        mayEnd.set(endNow().map(PracticeModel::goodMoment).orElse(""));
+    }
+
+    /** In the middle of a working is no moment to stop. */
+    private Optional<Duration> endNow() {
+        return doing.get().filter(it -> !it.underWay()).flatMap(it -> trainer.mayEnd());
     }
 
     private static String goodMoment(final Duration lasted) {

@@ -5,14 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import wireworthy.practice.Answered;
 import wireworthy.practice.Moment;
 import wireworthy.practice.SkillState;
+import wireworthy.practice.Skills;
 import wireworthy.practice.Standing;
 import wireworthy.rules.Skill;
 
@@ -77,20 +81,54 @@ class StandingTest {
         }
     }
 
-    @Test
-    void aClockSetBackPutsAnswersWhereTheirTimeBelongsAndLosesNone() {
+    @ParameterizedTest
+    @ValueSource(longs = {1, 3, 24, 7 * 24, 3 * 365 * 24, 60 * 365 * 24})
+    void aClockSetBackByHoursLosesNoAnswerAndTheirOrderStays(final long hours) {
         try (RecordFile record = RecordFile.open(file)) {
-            record.keep(answer(9, 1, true));
-            record.standing("robin");
-            record.keep(answer(2, 2, false));
+            for (int i = 0; i < 4; i++) {
+                record.keep(answer(9, i, true));
+                record.standing("robin");
+            }
+            for (int i = 4; i < 8; i++) {
+                final Instant early = EVENING.plus(Duration.ofDays(9)).minus(Duration.ofHours(hours));
+                record.keep(Answers.unaided(early.plusSeconds(i), i, i % 2 > 0));
+            }
+            record.keep(answer(9, 8, true));
+            record.keep(answer(10, 9, true));
 
-            assertThat(record.standing("robin").lately())
-                    .extracting(Answered::day)
-                    .containsExactly(
-                            Moment.of(EVENING, java.time.ZoneOffset.UTC).day() + 2,
-                            Moment.of(EVENING, java.time.ZoneOffset.UTC).day() + 9);
+            assertThat(record.answers("robin"))
+                    .extracting(Answer::seed)
+                    .containsExactly(0L, 1L, 2L, 3L, 4L, 5L, 6L, 7L, 8L, 9L);
+            assertThat(record.last("robin", 3)).extracting(Answer::seed).containsExactly(7L, 8L, 9L);
             assertThat(record.standing("robin")).isEqualTo(anew(record));
         }
+        try (RecordFile record = RecordFile.open(file)) {
+            assertThat(record.standing("robin")).isEqualTo(anew(record));
+        }
+    }
+
+    @Test
+    void aClockSetBackMakesNothingDueBeforeItsDay() {
+        try (RecordFile record = RecordFile.open(file)) {
+            for (int i = 0; i < 6; i++) {
+                record.keep(answer(9, i, true));
+            }
+            final long due = record.standing("robin").skills().due(Skill.DROP);
+            for (int i = 6; i < 8; i++) {
+                record.keep(answer(2, i, true));
+            }
+            final Skills skills = record.standing("robin").skills();
+
+            assertThat(due).isEqualTo(day(10));
+            assertThat(skills.due(Skill.DROP)).isEqualTo(due);
+            assertThat(skills.state(Skill.DROP, day(2))).isEqualTo(SkillState.SNUG);
+            assertThat(skills.state(Skill.DROP, day(9))).isEqualTo(SkillState.SNUG);
+            assertThat(skills.state(Skill.DROP, day(10))).isEqualTo(SkillState.WORKED_LOOSE);
+        }
+    }
+
+    private static long day(final int number) {
+        return Moment.of(EVENING, ZoneOffset.UTC).day() + number;
     }
 
     @Test

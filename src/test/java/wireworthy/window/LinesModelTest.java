@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -44,8 +46,12 @@ class LinesModelTest {
     }
 
     private void open(final String from, final String template) {
+        open(from, template, Evenings.CLOCK);
+    }
+
+    private void open(final String from, final String template, final Clock clock) {
         bank = from;
-        final Learner learner = new Learner(file, new Solver(), Evenings.CLOCK);
+        final Learner learner = new Learner(file, new Solver(), clock);
         learner.want(bank, List.of(template));
         model = new PracticeModel(learner);
         model.next();
@@ -98,6 +104,18 @@ class LinesModelTest {
                                 Optional.of(true),
                                 false),
                         tuple(Optional.of(Quantity.DROP), Skill.DROP, Optional.of(true), false));
+    }
+
+    @Test
+    void noMomentToStopComesBeforeTheLastLine() {
+        final Duration longEnough = Duration.ofMinutes(13);
+        open("voltage-drop", "aisle-strips-drop", Clock.offset(Evenings.CLOCK, longEnough));
+        fill(LOOP, right(LOOP));
+        fill(RESISTANCE, right(RESISTANCE));
+        assertThat(model.mayEnd().get()).isEmpty();
+
+        fill(DROP, right(DROP));
+        assertThat(model.mayEnd().get()).startsWith("13 minutes");
     }
 
     @Test

@@ -1,0 +1,116 @@
+package wireworthy.window;
+
+import java.util.List;
+import java.util.Optional;
+import wireworthy.practice.BankProblem;
+import wireworthy.practice.Banks;
+import wireworthy.practice.Choice;
+import wireworthy.practice.Draw;
+import wireworthy.practice.Exercise;
+import wireworthy.practice.SlipHunt;
+import wireworthy.practice.Template;
+import wireworthy.working.Solver;
+
+/** The exercises of the one who learns here: what the banks hold, drawn so that none comes twice. */
+final class OwnExercises {
+    private final OwnRecord record;
+    private final Content content;
+    private final Draw draw;
+    private final NotLately notLately;
+    private Optional<Banks> banks = Optional.empty();
+
+    OwnExercises(final OwnRecord record, final Solver solver, final Content content) {
+        this.record = record;
+        this.content = content;
+        this.draw = new Draw(solver);
+        this.notLately = new NotLately(draw);
+    }
+
+    private synchronized Banks banks() {
+        if (banks.isEmpty()) {
+            banks = Optional.of(content.banks());
+        }
+        return banks.orElseThrow();
+    }
+
+    /** The topics, in order. */
+    List<Trainer.Topic> topics() {
+        return banks().banks().stream()
+                .map(bank -> new Trainer.Topic(bank.id(), bank.title()))
+                .toList();
+    }
+
+    /** What could not be read, in words. */
+    List<String> troubles() {
+        return banks().problems().stream().map(BankProblem::text).toList();
+    }
+
+    /** What a topic, or all, have that fits the way cable is sold. */
+    List<Template> of(final Optional<String> topic) {
+        return content.fitting(
+                banks().templates().stream()
+                        .filter(template -> topic.map(template.bank()::equals).orElse(true))
+                        .toList());
+    }
+
+    /** Those of a bank with these ids. */
+    List<Template> named(final String bank, final List<String> ids) {
+        return ids.stream().flatMap(id -> banks().template(bank, id).stream()).toList();
+    }
+
+    /** What was chosen, with numbers that were not met lately. */
+    Trainer.Next drawn(final Choice choice) {
+        final Exercise exercise =
+                choice.hunt()
+                        ? hunt(choice.template(), choice.seed())
+                        : own(choice.template(), choice.seed());
+        return new Trainer.Next(exercise, choice.why());
+    }
+
+    /** The exercise of a name, as it was drawn, as long as it was not answered. */
+    Optional<Trainer.Next> again(final ExerciseName name) {
+        return banks().template(name.bank(), name.template())
+                .filter(template -> template.version() == name.version())
+                .filter(template -> !isAnswered(name))
+                .map(
+                        template ->
+                                name.hunt()
+                                        ? hunt(template, name.seed())
+                                        : own(template, name.seed()))
+                .map(exercise -> new Trainer.Next(exercise, PracticeTexts.of("left-off")));
+    }
+
+    private boolean isAnswered(final ExerciseName name) {
+        return record.lately().stream()
+                .anyMatch(
+                        answer ->
+                                answer.bank().equals(name.bank())
+                                        && answer.template().equals(name.template())
+                                        && answer.seed() == name.seed());
+    }
+
+    /** A template's own exercise, from this seed on. */
+    Exercise own(final Template template, final long from) {
+        return notLately.exercise(
+                template, from, record.lately(), seed -> draw.exercise(template, seed));
+    }
+
+    private Exercise hunt(final Template template, final long from) {
+        final List<String> slips = record.slips().stream().flatMap(List::stream).toList();
+        return notLately.exercise(
+                template,
+                from,
+                record.lately(),
+                seed ->
+                        draw.hunt(template, seed, slips)
+                                .map(Exercise.class::cast)
+                                .orElseGet(() -> draw.exercise(template, seed)));
+    }
+
+    /** One of the same kind as an exercise, as it was chosen. */
+    Trainer.Next like(final Exercise exercise, final Choice twin) {
+        return drawn(
+                new Choice(
+                        twin.template(), twin.seed(), twin.reason(), exercise instanceof SlipHunt));
+    }
+}
