@@ -19,10 +19,16 @@ import wireworthy.working.Worked;
  * The sums of one circuit on its own, whatever it is fed from.
  *
  * @param network the voltages along the cable, where it feeds several places
+ * @param warmDrop V lost up to the load of that cable that is worst off, where the cable is warm and
+ *     as resistive as its standard allows; empty where not known
  * @param heating s in which a short circuit heats the cable; empty where not known
  */
 record CircuitSums(
-        CircuitInput input, Sums sums, Optional<NetworkSolution> network, OptionalDouble heating) {
+        CircuitInput input,
+        Sums sums,
+        Optional<NetworkSolution> network,
+        OptionalDouble warmDrop,
+        OptionalDouble heating) {
     private static final List<Quantity> FIND =
             List.of(
                     CIRCUIT_CURRENT,
@@ -50,7 +56,11 @@ record CircuitSums(
         return input.circuit().isNetwork()
                 ? NetworkSums.of(input, solver)
                 : new CircuitSums(
-                        input, simple(input, solver), Optional.empty(), heating(input, solver));
+                        input,
+                        simple(input, solver),
+                        Optional.empty(),
+                        OptionalDouble.empty(),
+                        heating(input, solver));
     }
 
     private static Sums simple(final CircuitInput input, final Solver solver) {

@@ -3,6 +3,7 @@ package wireworthy.window.check;
 import static wireworthy.rules.Quantity.*;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.layout.VBox;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.CheckedCircuit;
@@ -39,6 +40,8 @@ final class CircuitResults extends VBox implements Refreshing {
     private final Redrawn<List<Caution>> cautions = new Redrawn<>(Cautioned::all);
     private final Redrawn<FuseWindow> fuse = new Redrawn<>(FuseSection::of);
     private final Redrawn<String> fault = new Redrawn<>(text -> List.of(Texts.soft(text)));
+    private final Redrawn<Optional<AlongCable>> along =
+            new Redrawn<>(it -> it.map(AlongCable::drawn).orElse(List.of()));
     private final Redrawn<VoltsSection.Shown> volts = new Redrawn<>(VoltsSection::of);
 
     CircuitResults(final VehicleModel model, final int index) {
@@ -52,6 +55,7 @@ final class CircuitResults extends VBox implements Refreshing {
                         fuse,
                         fault,
                         volts,
+                        along,
                         Texts.subtitle(CheckTexts.of("sums")),
                         Texts.soft(CheckTexts.of("sums.what")),
                         figures(FIRST),
@@ -90,6 +94,7 @@ final class CircuitResults extends VBox implements Refreshing {
         cautions.show(circuit.cautions());
         fuse.show(circuit.fuse());
         volts.show(VoltsSection.Shown.of(circuit));
+        along.show(circuit.network().map(it -> AlongCable.of(circuit, it)));
     }
 
     @Override
