@@ -7,7 +7,6 @@ import wireworthy.vehicle.Feed;
 import wireworthy.vehicle.check.CheckedCircuit;
 import wireworthy.vehicle.check.CheckedLoad;
 import wireworthy.vehicle.check.FieldNote;
-import wireworthy.vehicle.check.Way;
 
 /** One circuit with all its sums. */
 final class CircuitPart {
@@ -30,7 +29,7 @@ final class CircuitPart {
         }
         page.say("p", Words.of("circuit.window") + ": " + checked.fuse().text());
         workings.working(checked.working());
-        ways(page);
+        workings.ways(checked.ways());
         loads(page);
         workings.marks(checked.marks());
         workings.assumed(checked.assumed());
@@ -40,14 +39,6 @@ final class CircuitPart {
         if (feed.isTap()) {
             final String how = Words.of(feed.ownFuse() ? "fed.fuse" : "fed.none");
             page.say("p", Words.of("fed", "name", feed.circuit()).replace("{how}", how));
-        }
-    }
-
-    private void ways(final Block page) {
-        if (!checked.ways().isEmpty()) {
-            page.say("h3", Words.of("circuit.ways"));
-            final Block list = page.add("ul");
-            checked.ways().stream().map(Way::text).forEach(text -> list.say("li", text));
         }
     }
 

@@ -53,7 +53,8 @@ final class NetworkSums {
                     FUSE_VOLTAGE,
                     BREAKING_CAPACITY,
                     MARGIN,
-                    DROP_LIMIT);
+                    DROP_LIMIT,
+                    AVAILABLE_SECTIONS);
     private static final List<Quantity> FIND =
             List.of(
                     CIRCUIT_CURRENT,
@@ -66,6 +67,7 @@ final class NetworkSums {
                     FUSE,
                     SECTION_FOR_AMPACITY);
     private static final List<Quantity> BY_SECTION = List.of(ONE_WAY_LENGTH, SECTION);
+    private static final String THINNER = "thinner-cable-behind";
     private static final double DAY = 24 * 3600.0;
 
     private final CircuitInput input;
@@ -94,14 +96,25 @@ final class NetworkSums {
         solution.map(NetworkSolution::current)
                 .filter(amps -> amps > 0)
                 .ifPresent(amps -> givens.worked(CIRCUIT_CURRENT, amps));
-        final Sums behind =
-                Sums.of(solver, givens, FIND, circuit.part().answers()).cautioned(cautions);
+        final Sums behind = alarmed(Sums.of(solver, givens, FIND, circuit.part().answers()));
         return new CircuitSums(
                 input,
                 solution.map(it -> WorstOff.of(it).into(behind, circuit)).orElse(behind),
                 solution,
                 warm,
                 CircuitSums.heating(thinnestOnly(), solver));
+    }
+
+    /** A thinner cable behind is safe where the fuse is known, and small enough for it too. */
+    private Sums alarmed(final Sums behind) {
+        final FuseWindow window =
+                behind.window(
+                        behind.value(FUSE_CEILING), circuit.part().given().has(FUSE_SERIES));
+        final boolean safe = window.chosen().isPresent() && !window.chosenAboveCeiling();
+        return behind.cautioned(
+                cautions.stream()
+                        .filter(each -> !(safe && window.known() && each.id().equals(THINNER)))
+                        .toList());
     }
 
     /** The circuit as if all its cable were as the thinnest stretch: what heats first. */

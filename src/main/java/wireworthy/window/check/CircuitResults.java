@@ -9,6 +9,7 @@ import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.CheckedCircuit;
 import wireworthy.vehicle.check.CheckedVehicle;
 import wireworthy.vehicle.check.FuseWindow;
+import wireworthy.vehicle.check.VoltsLost;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.working.Caution;
@@ -42,7 +43,7 @@ final class CircuitResults extends VBox implements Refreshing {
     private final Redrawn<String> fault = new Redrawn<>(text -> List.of(Texts.soft(text)));
     private final Redrawn<Optional<AlongCable>> along =
             new Redrawn<>(it -> it.map(AlongCable::drawn).orElse(List.of()));
-    private final Redrawn<VoltsSection.Shown> volts = new Redrawn<>(VoltsSection::of);
+    private final Redrawn<VoltsLost> volts = new Redrawn<>(VoltsSection::drawn);
 
     CircuitResults(final VehicleModel model, final int index) {
         this.model = model;
@@ -93,7 +94,7 @@ final class CircuitResults extends VBox implements Refreshing {
         state.show(State.of(circuit));
         cautions.show(circuit.cautions());
         fuse.show(circuit.fuse());
-        volts.show(VoltsSection.Shown.of(circuit));
+        volts.show(VoltsSection.of(circuit));
         along.show(circuit.network().map(it -> AlongCable.of(circuit, it)));
     }
 

@@ -27,6 +27,7 @@ final class WholeResults extends VBox implements Refreshing {
     private final Redrawn<List<CheckedVehicle.Placed>> cautions = new Redrawn<>(this::cautions);
     private final Redrawn<Totals> totals = new Redrawn<>(WholeResults::totals);
     private final Redrawn<Distribution> drawing = new Redrawn<>(WholeResults::drawing);
+    private final MainSection main = new MainSection();
     private final Redrawn<FaultTable> faults = new Redrawn<>(FaultTable::drawn);
 
     /** What runs at once, A. */
@@ -36,7 +37,13 @@ final class WholeResults extends VBox implements Refreshing {
         this.model = model;
         managedProperty().bind(visibleProperty());
         getStyleClass().add(Styles.RESULTS);
-        getChildren().setAll(cautions, totals, drawing, faults, paper);
+        getChildren().setAll(cautions, totals, drawing, mainPart(), faults, paper);
+    }
+
+    private VBox mainPart() {
+        final VBox part = new VBox(Texts.subtitle(CheckTexts.of("spot.main")), main);
+        part.getStyleClass().add(Styles.TIGHT);
+        return part;
     }
 
     private List<Node> cautions(final List<CheckedVehicle.Placed> placed) {
@@ -111,6 +118,7 @@ final class WholeResults extends VBox implements Refreshing {
         cautions.show(checked.cautions());
         totals.show(new Totals(checked.totalCurrent(), checked.simultaneousCurrent()));
         drawing.show(Distribution.of(checked));
+        main.show(checked);
         faults.show(FaultTable.of(checked));
     }
 

@@ -7,6 +7,7 @@ import static wireworthy.rules.Quantity.*;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,6 +28,12 @@ class NetworkModelTest {
     @TempDir private Path folder;
     private VehicleModel model;
     private NetworkEntries entries;
+
+    /** What is written a little later has to be written before its folder goes. */
+    @AfterEach
+    void close() {
+        model.close();
+    }
 
     @BeforeEach
     void begin() {
