@@ -53,6 +53,19 @@ record CircuitSums(
             List.of(SECTION, CABLE_TABLE, INSULATION_TEMPERATURE);
 
     static CircuitSums of(final CircuitInput input, final Solver solver) {
+        return worked(input, solver).doubted();
+    }
+
+    private CircuitSums doubted() {
+        final List<String> said = sums.notes().stream().map(FieldNote::where).toList();
+        final List<FieldNote> doubts =
+                Doubts.of(input.circuit()).stream()
+                        .filter(note -> !said.contains(note.where()))
+                        .toList();
+        return new CircuitSums(input, sums.with(List.of(), doubts), network, warmDrop, heating);
+    }
+
+    private static CircuitSums worked(final CircuitInput input, final Solver solver) {
         return input.circuit().isNetwork()
                 ? NetworkSums.of(input, solver)
                 : new CircuitSums(

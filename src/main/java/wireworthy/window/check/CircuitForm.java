@@ -40,9 +40,11 @@ final class CircuitForm extends VBox implements Refreshing {
                         EntryFields.wide(EntryList.name(model, index)),
                         Texts.subtitle(CheckTexts.of("loads")),
                         loads,
+                        note("given.loads"),
                         Buttons.row(addLoad),
                         Texts.subtitle(CheckTexts.of("cable")),
                         cable,
+                        note("given"),
                         places,
                         new Disclosure(CheckTexts.of("connected"), this::connected),
                         Buttons.row(
@@ -50,6 +52,10 @@ final class CircuitForm extends VBox implements Refreshing {
                                         CheckTexts.of("remove-circuit"),
                                         () -> model.removeCircuit(index))));
         refresh();
+    }
+
+    private NoteLine note(final String where) {
+        return new NoteLine(model, new Spot.OfCircuit(index), where);
     }
 
     private Node connected() {

@@ -56,7 +56,7 @@ record Entry(
 
     /** Whether something is typed that can't be read or can't be so. */
     boolean troubled() {
-        return note().filter(it -> it.kind() == FieldNote.Kind.WRONG).isPresent()
+        return note().filter(it -> it.kind() != FieldNote.Kind.MISSING).isPresent()
                 || understood() instanceof Understood.Trouble;
     }
 

@@ -25,6 +25,7 @@ import wireworthy.working.Danger;
 final class WholeResults extends VBox implements Refreshing {
     private final VehicleModel model;
     private final Redrawn<List<CheckedVehicle.Placed>> cautions = new Redrawn<>(this::cautions);
+    private final Redrawn<Differing> differing = new Redrawn<>(this::differing);
     private final Redrawn<Totals> totals = new Redrawn<>(WholeResults::totals);
     private final Redrawn<Distribution> drawing = new Redrawn<>(WholeResults::drawing);
     private final MainSection main = new MainSection();
@@ -37,7 +38,11 @@ final class WholeResults extends VBox implements Refreshing {
         this.model = model;
         managedProperty().bind(visibleProperty());
         getStyleClass().add(Styles.RESULTS);
-        getChildren().setAll(cautions, totals, drawing, mainPart(), faults, paper);
+        getChildren().setAll(cautions, differing, totals, drawing, mainPart(), faults, paper);
+    }
+
+    private List<Node> differing(final Differing differing) {
+        return differing.drawn(model);
     }
 
     private VBox mainPart() {
@@ -116,6 +121,7 @@ final class WholeResults extends VBox implements Refreshing {
 
     private void show(final CheckedVehicle checked) {
         cautions.show(checked.cautions());
+        differing.show(Differing.of(checked));
         totals.show(new Totals(checked.totalCurrent(), checked.simultaneousCurrent()));
         drawing.show(Distribution.of(checked));
         main.show(checked);
