@@ -32,7 +32,10 @@ public final class SchedulePages {
                 ManagementFactory.getPlatformMXBean(com.sun.management.OperatingSystemMXBean.class)
                                 .getProcessCpuTime()
                         / 1e9;
-        System.out.printf("from process start: %.2f s, %.2f s of CPU%n", millis / 1000.0, cpu);
+        final double own = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e9;
+        System.out.printf(
+                "from process start: %.2f s; CPU %.2f s, of this thread %.2f s%n",
+                millis / 1000.0, cpu, own);
         final long again = System.nanoTime();
         final boolean same = Arrays.equals(first, pages());
         System.out.printf("once more: %.2f s%n", (System.nanoTime() - again) / 1e9);

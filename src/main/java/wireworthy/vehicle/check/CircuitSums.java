@@ -19,8 +19,8 @@ import wireworthy.working.Worked;
  * The sums of one circuit on its own, whatever it is fed from.
  *
  * @param network the voltages along the cable, where it feeds several places
- * @param warmDrop V lost up to the load of that cable that is worst off, where the cable is warm and
- *     as resistive as its standard allows; empty where not known
+ * @param warmDrop V lost up to the load of that cable that is worst off, where the cable is warm
+ *     and as resistive as its standard allows; empty where not known
  * @param heating s in which a short circuit heats the cable; empty where not known
  */
 record CircuitSums(

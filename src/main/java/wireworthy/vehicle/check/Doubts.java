@@ -25,6 +25,7 @@ final class Doubts {
     private static final double MUCH = 300;
 
     private static final double FAR = 20;
+
     /** Sections are written down rounded: 2.08 mm2 is 14 AWG. */
     private static final double SAME = 0.02;
 

@@ -108,8 +108,7 @@ final class NetworkSums {
     /** A thinner cable behind is safe where the fuse is known, and small enough for it too. */
     private Sums alarmed(final Sums behind) {
         final FuseWindow window =
-                behind.window(
-                        behind.value(FUSE_CEILING), circuit.part().given().has(FUSE_SERIES));
+                behind.window(behind.value(FUSE_CEILING), circuit.part().given().has(FUSE_SERIES));
         final boolean safe = window.chosen().isPresent() && !window.chosenAboveCeiling();
         return behind.cautioned(
                 cautions.stream()
@@ -186,7 +185,9 @@ final class NetworkSums {
                 circuit.stretches().stream()
                         .allMatch(each -> BY_SECTION.containsAll(each.given().typed().keySet()));
         return bySection
-                ? WarmDrop.of(network, beside).map(NetworkSums::drop).orElseGet(OptionalDouble::empty)
+                ? WarmDrop.of(network, beside)
+                        .map(NetworkSums::drop)
+                        .orElseGet(OptionalDouble::empty)
                 : OptionalDouble.empty();
     }
 

@@ -44,10 +44,7 @@ record WorstOff(String load, Map<Quantity, Double> values) {
     Sums into(final Sums sums, final Circuit circuit) {
         return sums.with(
                 TOLD.stream().map(this::found).toList(),
-                TOLD.stream()
-                        .filter(circuit.part().answers()::has)
-                        .map(this::note)
-                        .toList());
+                TOLD.stream().filter(circuit.part().answers()::has).map(this::note).toList());
     }
 
     private double value(final Quantity quantity) {

@@ -85,8 +85,7 @@ record AlongCable(String supply, String fuse, List<Place> first, List<List<Strin
                 Texts.subtitle(CheckTexts.of("along")),
                 Texts.soft(CheckTexts.of("along.what")),
                 WholeResults.sideways(
-                        new NetworkDrawing(supply, fuse, first, inWords()),
-                        CheckTexts.of("along")),
+                        new NetworkDrawing(supply, fuse, first, inWords()), CheckTexts.of("along")),
                 WholeResults.sideways(table, CheckTexts.of("along.table")));
     }
 
@@ -107,8 +106,7 @@ record AlongCable(String supply, String fuse, List<Place> first, List<List<Strin
                 .collect(
                         Collectors.joining(
                                 " ",
-                                CheckTexts.of(
-                                                "along.words.feed", "supply", supply, "fuse", fuse)
+                                CheckTexts.of("along.words.feed", "supply", supply, "fuse", fuse)
                                         + " ",
                                 ""));
     }
@@ -161,10 +159,7 @@ record AlongCable(String supply, String fuse, List<Place> first, List<List<Strin
                     again ? CheckTexts.of("along.again", "place", place(name)) : name,
                     tooMuch(circuit, drop) + volts(solution.at(name)),
                     cable(circuit.circuit().stretches().get(stretch).given()),
-                    amps(
-                            Math.abs(
-                                    solution.through(
-                                            solution.network().stretches().get(stretch)))),
+                    amps(Math.abs(solution.through(solution.network().stretches().get(stretch)))),
                     again ? List.of() : loads(name),
                     again,
                     again ? List.of() : from(name));

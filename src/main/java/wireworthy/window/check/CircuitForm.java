@@ -30,8 +30,7 @@ final class CircuitForm extends VBox implements Refreshing {
         this.model = model;
         this.index = index;
         entries = EntryList.circuit(model, index);
-        places =
-                new Disclosure(CheckTexts.of("several"), () -> new NetworkForm(model, index));
+        places = new Disclosure(CheckTexts.of("several"), () -> new NetworkForm(model, index));
         loads.getStyleClass().add(Styles.TIGHT);
         cable.getStyleClass().add(Styles.TIGHT);
         getStyleClass().add(Styles.FORM);
@@ -117,8 +116,7 @@ final class CircuitForm extends VBox implements Refreshing {
         cable.getChildren()
                 .setAll(
                         new EntryFields(
-                                entries.given(
-                                        network ? NetworkEntries.FUSED : EntryList.CABLE)),
+                                entries.given(network ? NetworkEntries.FUSED : EntryList.CABLE)),
                         new Disclosure(
                                 CheckTexts.of("more-of-cable"),
                                 () ->

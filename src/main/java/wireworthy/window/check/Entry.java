@@ -70,8 +70,7 @@ record Entry(
     }
 
     private static String readAs(final Understood understood) {
-        return understood instanceof Understood.Figure
-                        || understood instanceof Understood.Sections
+        return understood instanceof Understood.Figure || understood instanceof Understood.Sections
                 ? CheckTexts.of("read-as", "figure", understood.text())
                 : "";
     }

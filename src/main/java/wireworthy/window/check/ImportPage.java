@@ -45,7 +45,10 @@ final class ImportPage extends VBox {
                                         }),
                                 Buttons.plain(CheckTexts.of("sheet.leave"), done)));
         columns.getChildren()
-                .setAll(model.columns().stream().map(it -> new ColumnRow(model, it.index())).toList());
+                .setAll(
+                        model.columns().stream()
+                                .map(it -> new ColumnRow(model, it.index()))
+                                .toList());
         model.result().subscribe(this::show);
     }
 

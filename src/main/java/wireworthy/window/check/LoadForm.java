@@ -26,7 +26,10 @@ final class LoadForm extends VBox implements Refreshing {
                         new EntryFields(entries(model, circuit, load, EntryList.DRAW)));
         if (model.now().circuits().get(circuit).isNetwork()) {
             final NetworkEntries entries = new NetworkEntries(model, circuit);
-            getChildren().addAll(new PlaceChoice(entries.at(load), entries::places), entries.atLoad(load));
+            getChildren()
+                    .addAll(
+                            new PlaceChoice(entries.at(load), entries::places),
+                            entries.atLoad(load));
         }
         getChildren().add(more);
         if (model.now().circuits().get(circuit).loads().size() > 1) {

@@ -72,8 +72,7 @@ final class NetworkEntries {
     }
 
     private Entry word(final String where, final String key, final Lens<String> lens) {
-        return new Entry(
-                model, spot(), where, key, Optional.empty(), lens, Optional.empty());
+        return new Entry(model, spot(), where, key, Optional.empty(), lens, Optional.empty());
     }
 
     private Spot spot() {

@@ -34,10 +34,7 @@ final class NetworkForm extends VBox implements Refreshing {
     private void add() {
         model.addStretch(circuit);
         final int last = stretches.getChildren().size() - 1;
-        stretches.getChildren()
-                .get(last)
-                .lookupAll(".text-field")
-                .stream()
+        stretches.getChildren().get(last).lookupAll(".text-field").stream()
                 .findFirst()
                 .ifPresent(Node::requestFocus);
     }
@@ -54,10 +51,7 @@ final class NetworkForm extends VBox implements Refreshing {
                                     .mapToObj(
                                             it ->
                                                     new StretchForm(
-                                                            model,
-                                                            circuit,
-                                                            it,
-                                                            add::requestFocus))
+                                                            model, circuit, it, add::requestFocus))
                                     .toList());
         }
         Refresh.all(getChildren());

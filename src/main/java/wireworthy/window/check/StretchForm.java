@@ -13,10 +13,12 @@ final class StretchForm extends VBox implements Refreshing {
      * @param removed what is done once it has been taken away
      */
     StretchForm(
-            final VehicleModel model, final int circuit, final int stretch, final Runnable removed) {
+            final VehicleModel model,
+            final int circuit,
+            final int stretch,
+            final Runnable removed) {
         final NetworkEntries entries = new NetworkEntries(model, circuit);
-        final EntryFields fields =
-                new EntryFields(entries.of(stretch, NetworkEntries.STRETCH));
+        final EntryFields fields = new EntryFields(entries.of(stretch, NetworkEntries.STRETCH));
         final List<Node> ends =
                 List.of(
                         new PlaceChoice(entries.from(stretch), entries::places),
@@ -34,7 +36,10 @@ final class StretchForm extends VBox implements Refreshing {
     }
 
     private static Button remove(
-            final VehicleModel model, final int circuit, final int stretch, final Runnable removed) {
+            final VehicleModel model,
+            final int circuit,
+            final int stretch,
+            final Runnable removed) {
         final Button button =
                 Buttons.plain(
                         CheckTexts.of("remove-stretch"),
@@ -42,8 +47,7 @@ final class StretchForm extends VBox implements Refreshing {
                             model.removeStretch(circuit, stretch);
                             removed.run();
                         });
-        button.setAccessibleText(
-                CheckTexts.of("remove-stretch.read", "number", stretch + 1));
+        button.setAccessibleText(CheckTexts.of("remove-stretch.read", "number", stretch + 1));
         button.getStyleClass().add(Styles.SMALL);
         return button;
     }

@@ -43,8 +43,7 @@ public final class NetworkDrawing extends ScaledDrawing {
         private double high() {
             final double own = OWN + LOAD * loads.size();
             final double first = beyond.isEmpty() ? 0 : beyond.get(0).high();
-            return Math.max(own, first)
-                    + beyond.stream().skip(1).mapToDouble(Place::high).sum();
+            return Math.max(own, first) + beyond.stream().skip(1).mapToDouble(Place::high).sum();
         }
     }
 

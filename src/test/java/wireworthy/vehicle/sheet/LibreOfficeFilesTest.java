@@ -61,8 +61,7 @@ class LibreOfficeFilesTest {
         final Load load = projector.loads().get(0);
         assertThat(load.name()).isEqualTo("projector \"A\"");
         assertThat(points(load.entries().text(LoadEntry.EFFICIENCY))).isIn("88%", "88 %");
-        assertThat(points(load.entries().text(LoadEntry.POWER)))
-                .isIn("1310 W", "1310.00 W");
+        assertThat(points(load.entries().text(LoadEntry.POWER))).isIn("1310 W", "1310.00 W");
         assertThat(points(projector.part().given().text(ONE_WAY_LENGTH))).isEqualTo("2.25 m");
         assertThat(points(taken.circuits().get(3).part().given().text(FUSE)))
                 .isIn("7.5 A", "7.50 A");

@@ -82,8 +82,7 @@ class BuildersSumsTest {
         own(pump, CIRCUIT_CURRENT, "4.5 A");
         own(pump, FUSE_FLOOR, "5.6 A");
         circuit("Fridge", LoadEntry.POWER, "48 W", "2 m", "1 mm2", "25 A");
-        final int inverter =
-                circuit("Inverter", LoadEntry.POWER, "300 W", "1 m", "16 mm2", "40 A");
+        final int inverter = circuit("Inverter", LoadEntry.POWER, "300 W", "1 m", "16 mm2", "40 A");
         EntryList.ofLoad(model, inverter, 0, LoadEntry.EFFICIENCY).type("85 %");
         own(inverter, CIRCUIT_CURRENT, "21.3 A");
         final int radio = circuit("Radio", LoadEntry.CURRENT, "0.9 A", "3 m", "1.5 mm2", "2 A");

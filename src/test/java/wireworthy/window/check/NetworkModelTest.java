@@ -73,7 +73,8 @@ class NetworkModelTest {
     @Test
     void theFirstStretchTakesOverWhatWasTypedForTheCable() {
         model.addStretch(0);
-        assertThat(circuit().stretches()).extracting(Stretch::from, Stretch::to)
+        assertThat(circuit().stretches())
+                .extracting(Stretch::from, Stretch::to)
                 .containsExactly(tuple("source", "A"));
         assertThat(of(0, ONE_WAY_LENGTH).text()).isEqualTo("4 m");
         assertThat(circuit().part().given().typed()).doesNotContainKeys(ONE_WAY_LENGTH, SECTION);
@@ -175,10 +176,7 @@ class NetworkModelTest {
                 "",
                 it ->
                         it.withCircuit(
-                                1,
-                                it.circuits()
-                                        .get(1)
-                                        .fedFrom(new Feed("Circuit 1", false))));
+                                1, it.circuits().get(1).fedFrom(new Feed("Circuit 1", false))));
         assertThat(checked().fuse().floor()).isEmpty();
         assertThat(checked().notesAt("given.network").get(0).text()).contains("Circuit 2");
     }
