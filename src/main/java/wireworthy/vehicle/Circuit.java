@@ -80,4 +80,13 @@ public record Circuit(
     public Circuit withStretches(final List<Stretch> others) {
         return new Circuit(name, colour, neverWith, feed, part, loads, others);
     }
+
+    /** Another stretch in this place; what lies at its end follows a change of that end's name. */
+    public Circuit withStretch(final int index, final Stretch stretch) {
+        final Circuit changed = withStretches(Lists.replaced(stretches, index, stretch));
+        final String before = stretches.get(index).to();
+        return CablePlaces.of(this).contains(stretch.to())
+                ? changed
+                : CablePlaces.followed(changed, before, stretch.to());
+    }
 }

@@ -1,5 +1,7 @@
 package wireworthy.vehicle;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.working.Names;
@@ -35,6 +37,13 @@ public sealed interface Understood {
     record Name(String text) implements Understood {}
 
     /**
+     * Sections that can be bought.
+     *
+     * @param each as typed, one by one
+     */
+    record Sections(List<String> each, String text) implements Understood {}
+
+    /**
      * It can't be read.
      *
      * @param text why, and what to write instead
@@ -47,6 +56,9 @@ public sealed interface Understood {
             return new Nothing();
         }
         try {
+            if (quantity == Quantity.AVAILABLE_SECTIONS) {
+                return sections(SectionList.parts(typed));
+            }
             return quantity.numeric()
                     ? figure(worked(quantity, typed), typed)
                     : new Name(Names.of(quantity, "", typed));
@@ -57,6 +69,14 @@ public sealed interface Understood {
 
     private static Understood figure(final Quantity quantity, final String typed) {
         return new Figure(quantity, QuestionReader.figure("", quantity, typed));
+    }
+
+    private static Understood sections(final List<String> parts) {
+        return new Sections(
+                parts,
+                parts.stream()
+                        .map(part -> QuestionReader.figure("", Quantity.SECTION, part).text())
+                        .collect(Collectors.joining(", ")));
     }
 
     private static Quantity worked(final Quantity quantity, final String typed) {

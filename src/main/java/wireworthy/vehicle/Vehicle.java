@@ -17,6 +17,7 @@ public record Vehicle(String name, String notes, Part supply, Part main, List<Ci
 
     public static final int MOST_LOADS = 60;
     public static final int MOST_STRETCHES = 200;
+    public static final int MOST_SECTIONS = 100;
     public static final int LONGEST_NAME = 120;
     public static final int LONGEST_TEXT = 200;
     public static final int LONGEST_NOTES = 8000;

@@ -148,7 +148,14 @@ public final class VehicleReader {
         json.only(keys);
         final Map<K, String> typed = new TreeMap<>();
         for (final K each : allowed) {
-            child(json, key.apply(each)).ifPresent(entry -> typed.put(each, typed(entry)));
+            child(json, key.apply(each))
+                    .ifPresent(
+                            entry ->
+                                    typed.put(
+                                            each,
+                                            each == Quantity.AVAILABLE_SECTIONS
+                                                    ? sections(entry)
+                                                    : typed(entry)));
         }
         return new Entries<>(typed);
     }
@@ -199,6 +206,18 @@ public final class VehicleReader {
         return child(json, key).map(entry -> typed(entry, most)).orElse("");
     }
 
+    private static String sections(final Entry entry) {
+        if (!entry.isArray()) {
+            return typed(entry);
+        }
+        final String text =
+                SectionList.typed(
+                        entry.list(Vehicle.MOST_SECTIONS).stream()
+                                .map(VehicleReader::typed)
+                                .toList());
+        return shortEnough(entry, text, Vehicle.LONGEST_TEXT);
+    }
+
     private static String typed(final Entry entry) {
         return typed(entry, Vehicle.LONGEST_TEXT);
     }
@@ -207,6 +226,10 @@ public final class VehicleReader {
     private static String typed(final Entry entry, final int most) {
         final JsonNode json = entry.json();
         final String text = json.isBoolean() ? (json.booleanValue() ? "yes" : "no") : plain(entry);
+        return shortEnough(entry, text, most);
+    }
+
+    private static String shortEnough(final Entry entry, final String text, final int most) {
         if (text.length() > most) {
             throw entry.unfit("the text is longer than " + most + " characters", "Shorten it");
         }

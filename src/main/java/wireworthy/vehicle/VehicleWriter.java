@@ -59,7 +59,12 @@ public final class VehicleWriter {
     private static <K extends Enum<K>> void entries(
             final ObjectNode json, final Entries<K> entries, final Function<K, String> key) {
         for (final Map.Entry<K, String> entry : entries.typed().entrySet()) {
-            json.put(key.apply(entry.getKey()), entry.getValue());
+            if (entry.getKey() == Quantity.AVAILABLE_SECTIONS) {
+                final ArrayNode list = json.putArray(key.apply(entry.getKey()));
+                SectionList.written(entry.getValue()).forEach(list::add);
+            } else {
+                json.put(key.apply(entry.getKey()), entry.getValue());
+            }
         }
     }
 

@@ -23,7 +23,10 @@ public final class Vocabulary {
                     SUN_HOURS,
                     ARRAY_EFFICIENCY);
 
-    /** The main fuse and the cable from the battery to the fuse board. */
+    /**
+     * The main fuse and the cable from the battery to the fuse board. The sections that can be
+     * bought stand here for every circuit that names none of its own.
+     */
     public static final List<Quantity> MAIN =
             List.of(
                     MAIN_FUSE,
@@ -40,7 +43,8 @@ public final class Vocabulary {
                     BUNDLED,
                     IN_THERMAL_INSULATION,
                     RETURN,
-                    DROP_LIMIT);
+                    DROP_LIMIT,
+                    AVAILABLE_SECTIONS);
 
     /** The cable of a circuit, where it lies, and its fuse. */
     public static final List<Quantity> CIRCUIT =
@@ -65,7 +69,8 @@ public final class Vocabulary {
                     CONDUCTOR_METAL,
                     RESISTIVITY,
                     CONDUCTOR_TEMPERATURE,
-                    RESISTANCE_PER_LENGTH);
+                    RESISTANCE_PER_LENGTH,
+                    AVAILABLE_SECTIONS);
 
     /** A stretch of a network. */
     public static final List<Quantity> STRETCH =

@@ -23,6 +23,10 @@ public record CableNetwork(
         loads = List.copyOf(loads);
     }
 
+    CableNetwork withStretches(final List<Stretch> others) {
+        return new CableNetwork(supply, internalResistance, others, loads);
+    }
+
     /**
      * A pair of conductors between two places.
      *
@@ -30,5 +34,9 @@ public record CableNetwork(
      * @param section m2 of one conductor; NaN where only a resistance is known
      * @param sum how the resistance comes about, in numbers
      */
-    public record Stretch(String from, String to, double resistance, double section, String sum) {}
+    public record Stretch(String from, String to, double resistance, double section, String sum) {
+        Stretch withResistance(final double other) {
+            return new Stretch(from, to, other, section, sum);
+        }
+    }
 }

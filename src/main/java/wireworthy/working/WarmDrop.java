@@ -2,6 +2,9 @@ package wireworthy.working;
 
 import static wireworthy.rules.Quantity.*;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import wireworthy.facts.Class5Copper;
 import wireworthy.facts.Copper;
@@ -33,6 +36,28 @@ public final class WarmDrop {
         return ohmsPerMetre(section.getAsDouble()).stream()
                 .map(ohms -> ohms * length.getAsDouble() * current.getAsDouble())
                 .findFirst();
+    }
+
+    /**
+     * The same cables as resistive as that; empty where a section is none of the table, and where
+     * the resistivity was given.
+     *
+     * @param network of stretches known by length and section alone
+     * @param beside what was given beside it
+     */
+    public static Optional<CableNetwork> of(final CableNetwork network, final Worked beside) {
+        final double resistivity = beside.value(RESISTIVITY).orElse(Double.NaN);
+        final List<CableNetwork.Stretch> warm = new ArrayList<>();
+        for (final CableNetwork.Stretch stretch : network.stretches()) {
+            final double loop = stretch.resistance() * stretch.section() / resistivity;
+            ohmsPerMetre(stretch.section()).stream()
+                    .mapToObj(ohms -> stretch.withResistance(ohms * loop))
+                    .forEach(warm::add);
+        }
+        final boolean known = warm.size() == network.stretches().size();
+        return known && !resistanceGiven(beside)
+                ? Optional.of(network.withStretches(warm))
+                : Optional.empty();
     }
 
     private static boolean resistanceGiven(final Worked worked) {

@@ -165,7 +165,7 @@ class MarkingTest {
         assertThat(both.asksAgain()).isTrue();
         assertThat(both.explanation())
                 .endsWith(
-                        "even twice the load power would only make it 10.8 A. A decimal point may"
+                        "even with twice the load power it would be no more than 10.8 A. A decimal point may"
                                 + " have moved: roughly how large must the load current be? Type it"
                                 + " once more.");
         assertThat(first(Marker.mark(lamp, current, "780"))).containsExactly("power-times-volts");
@@ -181,7 +181,7 @@ class MarkingTest {
                     drop | 0.0541 V | 0.0541 V is about ten times too small.
                     drop | 54.1 V | 54.1 V is about a hundred times too large.
                     drop | 548 V | 548 V is about a thousand times too large.
-                    drop | 0.155 V | 0.155 V is too little: half the one-way length already makes it
+                    drop | 0.155 V | 0.155 V is too little. A rough check: with only half the one-way length it would still be
                     voltage-at-load | 12.3 V | 12.3 V at the load would be more than at the source
                     drop-percent | 140 % | 140 % would be more than all of the supply.
                     drop-percent | 0.55 | 0.55 % has the same number as the drop, 0.55 V.
@@ -206,7 +206,7 @@ class MarkingTest {
         final Mark mark = Marker.mark(longRun, Ref.circuit(Quantity.SECTION_FOR_DROP), "3.1 mm2");
 
         assertThat(mark.explanation())
-                .contains("a run half as long already needs 3.44 mm²")
+                .contains("a run half as long would already need 3.44 mm²")
                 .startsWith("Planned with 3.1 mm², the cable could overheat");
         assertThat(mark.danger()).hasValue(Danger.FIRE);
     }

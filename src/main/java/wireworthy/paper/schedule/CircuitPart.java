@@ -1,13 +1,18 @@
 package wireworthy.paper.schedule;
 
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wireworthy.paper.Block;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Feed;
+import wireworthy.vehicle.Stretch;
+import wireworthy.vehicle.Understood;
 import wireworthy.vehicle.check.CheckedCircuit;
 import wireworthy.vehicle.check.CheckedLoad;
 import wireworthy.vehicle.check.FieldNote;
-import wireworthy.vehicle.check.Way;
+import wireworthy.working.CableNetwork;
+import wireworthy.working.NetworkSolution;
 
 /** One circuit with all its sums. */
 final class CircuitPart {
@@ -30,7 +35,8 @@ final class CircuitPart {
         }
         page.say("p", Words.of("circuit.window") + ": " + checked.fuse().text());
         workings.working(checked.working());
-        ways(page);
+        workings.ways(checked.ways());
+        checked.network().ifPresent(solution -> stretches(page, solution));
         loads(page);
         workings.marks(checked.marks());
         workings.assumed(checked.assumed());
@@ -43,12 +49,40 @@ final class CircuitPart {
         }
     }
 
-    private void ways(final Block page) {
-        if (!checked.ways().isEmpty()) {
-            page.say("h3", Words.of("circuit.ways"));
-            final Block list = page.add("ul");
-            checked.ways().stream().map(Way::text).forEach(text -> list.say("li", text));
+    /** The cable stretch by stretch, in the order typed. */
+    private void stretches(final Block page, final NetworkSolution solution) {
+        page.say("h3", Words.of("stretches"));
+        final Table table =
+                new Table(
+                        page,
+                        "stretches.from",
+                        "stretches.to",
+                        "stretches.cable",
+                        ">stretches.current",
+                        ">stretches.volts");
+        for (int i = 0; i < checked.circuit().stretches().size(); i++) {
+            final Stretch stretch = checked.circuit().stretches().get(i);
+            final double amps = solution.through(solution.network().stretches().get(i));
+            table.row(
+                    place(stretch.from()),
+                    place(stretch.to()),
+                    cable(stretch),
+                    Words.value(Quantity.CIRCUIT_CURRENT, OptionalDouble.of(Math.abs(amps))),
+                    Words.value(
+                            Quantity.VOLTAGE_AT_LOAD,
+                            OptionalDouble.of(solution.at(stretch.to()))));
         }
+    }
+
+    private static String place(final String name) {
+        return name.equals(CableNetwork.SOURCE) ? Words.of("stretches.source") : name;
+    }
+
+    private static String cable(final Stretch stretch) {
+        return Stream.of(Quantity.SECTION, Quantity.ONE_WAY_LENGTH)
+                .map(each -> Understood.of(each, stretch.given().text(each)).text())
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining(", "));
     }
 
     private void loads(final Block page) {

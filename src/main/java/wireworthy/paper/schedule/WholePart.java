@@ -24,6 +24,7 @@ final class WholePart {
                         .replace("{together}", current(checked.simultaneousCurrent())));
         page.say("p", Words.of("circuit.window") + ": " + checked.mainFuse().text());
         part(page, checked.main());
+        new Workings(page).ways(checked.mainVolts().ways());
         faults(page);
         page.say("h2", Words.of("supply"));
         part(page, checked.supply());

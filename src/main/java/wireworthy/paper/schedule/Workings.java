@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import wireworthy.facts.Source;
 import wireworthy.marking.Mark;
 import wireworthy.paper.Block;
+import wireworthy.vehicle.check.Way;
 import wireworthy.working.Assumed;
 import wireworthy.working.Caution;
 import wireworthy.working.Danger;
@@ -42,6 +43,14 @@ final class Workings {
 
     private static String sum(final Line line) {
         return line.note().isEmpty() ? line.numbers() : line.numbers() + " (" + line.note() + ")";
+    }
+
+    void ways(final List<Way> ways) {
+        if (!ways.isEmpty()) {
+            page.say("h3", Words.of("circuit.ways"));
+            final Block list = page.add("ul");
+            ways.stream().map(Way::text).forEach(text -> list.say("li", text));
+        }
     }
 
     void marks(final List<Mark> marks) {

@@ -12,6 +12,7 @@ import wireworthy.working.Caution;
  * @param supply bank, energy, runtime and charging
  * @param main main fuse and main cable
  * @param mainFuse which main fuses fit
+ * @param mainVolts the volts lost in the main cable
  * @param totalCurrent A with everything on; empty where the current of any circuit is not known
  * @param simultaneousCurrent A of what can run together; empty where not known
  * @param faults a short circuit behind each fuse, the main fuse first
@@ -23,6 +24,7 @@ public record CheckedVehicle(
         CheckedPart supply,
         CheckedPart main,
         FuseWindow mainFuse,
+        VoltsLost mainVolts,
         OptionalDouble totalCurrent,
         OptionalDouble simultaneousCurrent,
         List<FuseFault> faults,

@@ -36,7 +36,9 @@ final class CircuitCheck {
                 fed.window(index),
                 drop,
                 limit,
-                sums.around().map(WarmDrop::of).orElseGet(OptionalDouble::empty),
+                own.network().isPresent()
+                        ? own.warmDrop()
+                        : sums.around().map(WarmDrop::of).orElseGet(OptionalDouble::empty),
                 sums.ways(),
                 sums.marks(),
                 cautions(index, limit),
@@ -96,12 +98,19 @@ final class CircuitCheck {
         final CircuitSums own = fed.own(index);
         if (own.network().isPresent()) {
             final NetworkSolution solution = own.network().get();
-            return OptionalDouble.of(solution.at(solution.network().loads().get(load).at()));
+            final double before =
+                    fed.dropFromBoard(index).orElse(Double.NaN)
+                            - fed.ownDrop(index).orElse(Double.NaN);
+            return known(solution.at(solution.network().loads().get(load).at()) - before);
         }
         final OptionalDouble supply = own.sums().value(SUPPLY_VOLTAGE);
         final OptionalDouble drop = fed.dropFromBoard(index);
         return supply.isEmpty() || drop.isEmpty()
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(supply.getAsDouble() - drop.getAsDouble());
+    }
+
+    private static OptionalDouble known(final double volts) {
+        return Double.isNaN(volts) ? OptionalDouble.empty() : OptionalDouble.of(volts);
     }
 }

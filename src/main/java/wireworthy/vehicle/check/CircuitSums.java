@@ -19,10 +19,16 @@ import wireworthy.working.Worked;
  * The sums of one circuit on its own, whatever it is fed from.
  *
  * @param network the voltages along the cable, where it feeds several places
+ * @param warmDrop V lost up to the load of that cable that is worst off, where the cable is warm
+ *     and as resistive as its standard allows; empty where not known
  * @param heating s in which a short circuit heats the cable; empty where not known
  */
 record CircuitSums(
-        CircuitInput input, Sums sums, Optional<NetworkSolution> network, OptionalDouble heating) {
+        CircuitInput input,
+        Sums sums,
+        Optional<NetworkSolution> network,
+        OptionalDouble warmDrop,
+        OptionalDouble heating) {
     private static final List<Quantity> FIND =
             List.of(
                     CIRCUIT_CURRENT,
@@ -47,10 +53,27 @@ record CircuitSums(
             List.of(SECTION, CABLE_TABLE, INSULATION_TEMPERATURE);
 
     static CircuitSums of(final CircuitInput input, final Solver solver) {
+        return worked(input, solver).doubted();
+    }
+
+    private CircuitSums doubted() {
+        final List<String> said = sums.notes().stream().map(FieldNote::where).toList();
+        final List<FieldNote> doubts =
+                Doubts.of(input.circuit()).stream()
+                        .filter(note -> !said.contains(note.where()))
+                        .toList();
+        return new CircuitSums(input, sums.with(List.of(), doubts), network, warmDrop, heating);
+    }
+
+    private static CircuitSums worked(final CircuitInput input, final Solver solver) {
         return input.circuit().isNetwork()
                 ? NetworkSums.of(input, solver)
                 : new CircuitSums(
-                        input, simple(input, solver), Optional.empty(), heating(input, solver));
+                        input,
+                        simple(input, solver),
+                        Optional.empty(),
+                        OptionalDouble.empty(),
+                        heating(input, solver));
     }
 
     private static Sums simple(final CircuitInput input, final Solver solver) {

@@ -91,12 +91,6 @@ final class FedSums {
     /** In a network, up to the load that is worst off. */
     OptionalDouble ownDrop(final int index) {
         final CircuitSums own = all.get(index);
-        return own.network()
-                .map(
-                        solution ->
-                                solution.network().loads().stream()
-                                        .mapToDouble(solution::drop)
-                                        .max())
-                .orElseGet(() -> own.sums().value(DROP));
+        return own.network().map(NetworkSums::largestDrop).orElseGet(() -> own.sums().value(DROP));
     }
 }

@@ -14,7 +14,9 @@ public record FieldNote(String where, Kind kind, String text) {
         /** Nothing is typed there and something would be needed. */
         MISSING,
         /** It can't be read, or contradicts another entry. */
-        WRONG
+        WRONG,
+        /** It can be so, but is more likely to mean something else. */
+        DOUBT
     }
 
     static FieldNote missing(final String where, final String text) {
@@ -23,5 +25,9 @@ public record FieldNote(String where, Kind kind, String text) {
 
     static FieldNote wrong(final String where, final String text) {
         return new FieldNote(where, Kind.WRONG, text);
+    }
+
+    static FieldNote doubt(final String where, final String text) {
+        return new FieldNote(where, Kind.DOUBT, text);
     }
 }

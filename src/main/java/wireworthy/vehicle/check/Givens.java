@@ -30,6 +30,7 @@ final class Givens {
                     BREAKING_CAPACITY,
                     MARGIN,
                     DROP_LIMIT,
+                    AVAILABLE_SECTIONS,
                     CONDUCTOR_METAL,
                     RESISTIVITY,
                     CONDUCTOR_TEMPERATURE,
@@ -79,9 +80,12 @@ final class Givens {
     }
 
     private void typed(final String where, final Quantity quantity, final String text) {
-        if (Understood.of(quantity, text) instanceof Understood.Trouble trouble) {
+        final Understood understood = Understood.of(quantity, text);
+        if (understood instanceof Understood.Trouble trouble) {
             notes.add(FieldNote.wrong(where, trouble.text()));
             blocked |= USUAL.contains(quantity);
+        } else if (understood instanceof Understood.Sections sections) {
+            sections.each().forEach(json.putArray(quantity.id())::add);
         } else {
             json.put(quantity.id(), text);
         }

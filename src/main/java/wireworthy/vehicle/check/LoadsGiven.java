@@ -31,8 +31,9 @@ final class LoadsGiven {
     static Optional<ArrayNode> of(final Circuit circuit, final List<Tap> taps, final Givens to) {
         final LoadsGiven loads = new LoadsGiven();
         final ArrayNode list = JsonNodeFactory.instance.arrayNode();
+        final String where = circuit.isNetwork() ? "given.network.loads" : "given.loads";
         for (int i = 0; i < circuit.loads().size(); i++) {
-            list.add(loads.load("given.loads[" + i + "]", circuit.loads().get(i)));
+            list.add(loads.load(where + "[" + i + "]", circuit.loads().get(i)));
         }
         taps.forEach(tap -> loads.tap(tap).ifPresent(list::add));
         if (list.isEmpty() && loads.sound) {

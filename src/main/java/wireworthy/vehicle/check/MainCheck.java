@@ -87,6 +87,10 @@ final class MainCheck {
         return sums.window(sums.value(FUSE_CEILING), true);
     }
 
+    VoltsLost volts() {
+        return VoltsLost.of(sums);
+    }
+
     FuseFault fault() {
         return Faults.of(
                 CheckedVehicle.WHOLE,

@@ -15,7 +15,6 @@ import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Load;
 import wireworthy.vehicle.LoadEntry;
-import wireworthy.vehicle.Stretch;
 import wireworthy.vehicle.Understood;
 import wireworthy.working.CableNetwork;
 import wireworthy.working.Caution;
@@ -26,6 +25,7 @@ import wireworthy.working.NetworkSolution;
 import wireworthy.working.NetworkSolver;
 import wireworthy.working.Solver;
 import wireworthy.working.Unworkable;
+import wireworthy.working.WarmDrop;
 import wireworthy.working.Worked;
 
 /**
@@ -52,7 +52,9 @@ final class NetworkSums {
                     FUSE_SERIES,
                     FUSE_VOLTAGE,
                     BREAKING_CAPACITY,
-                    MARGIN);
+                    MARGIN,
+                    DROP_LIMIT,
+                    AVAILABLE_SECTIONS);
     private static final List<Quantity> FIND =
             List.of(
                     CIRCUIT_CURRENT,
@@ -64,6 +66,8 @@ final class NetworkSums {
                     FUSE_CEILING,
                     FUSE,
                     SECTION_FOR_AMPACITY);
+    private static final List<Quantity> BY_SECTION = List.of(ONE_WAY_LENGTH, SECTION);
+    private static final String THINNER = "thinner-cable-behind";
     private static final double DAY = 24 * 3600.0;
 
     private final CircuitInput input;
@@ -71,6 +75,7 @@ final class NetworkSums {
     private final Solver solver;
     private final List<FieldNote> notes = new ArrayList<>();
     private final List<Caution> cautions = new ArrayList<>();
+    private OptionalDouble warm = OptionalDouble.empty();
 
     private NetworkSums(final CircuitInput input, final Solver solver) {
         this.input = input;
@@ -91,12 +96,24 @@ final class NetworkSums {
         solution.map(NetworkSolution::current)
                 .filter(amps -> amps > 0)
                 .ifPresent(amps -> givens.worked(CIRCUIT_CURRENT, amps));
-        final Sums behind = Sums.of(solver, givens, FIND, circuit.part().answers());
+        final Sums behind = alarmed(Sums.of(solver, givens, FIND, circuit.part().answers()));
         return new CircuitSums(
                 input,
-                behind.cautioned(cautions),
+                solution.map(it -> WorstOff.of(it).into(behind, circuit)).orElse(behind),
                 solution,
+                warm,
                 CircuitSums.heating(thinnestOnly(), solver));
+    }
+
+    /** A thinner cable behind is safe where the fuse is known, and small enough for it too. */
+    private Sums alarmed(final Sums behind) {
+        final FuseWindow window =
+                behind.window(behind.value(FUSE_CEILING), circuit.part().given().has(FUSE_SERIES));
+        final boolean safe = window.chosen().isPresent() && !window.chosenAboveCeiling();
+        return behind.cautioned(
+                cautions.stream()
+                        .filter(each -> !(safe && window.known() && each.id().equals(THINNER)))
+                        .toList());
     }
 
     /** The circuit as if all its cable were as the thinnest stretch: what heats first. */
@@ -122,12 +139,13 @@ final class NetworkSums {
         final Givens givens = new Givens().of(circuit.part().given(), BESIDE);
         givens.volts(input.volts());
         final Optional<ArrayNode> loads = LoadsGiven.of(circuit, List.of(), givens);
+        final Optional<ArrayNode> stretches = StretchesGiven.of(circuit, input.taps(), givens);
         notes.addAll(givens.notes());
-        if (givens.blocked() || loads.isEmpty()) {
+        if (givens.blocked() || loads.isEmpty() || stretches.isEmpty()) {
             return Optional.empty();
         }
         final ObjectNode network = givens.json().putObject("network");
-        circuit.stretches().forEach(stretch -> stretch(network.withArray("stretches"), stretch));
+        network.set("stretches", stretches.get());
         for (int i = 0; i < circuit.loads().size(); i++) {
             network.withArray("loads")
                     .add(load((ObjectNode) loads.get().get(i), circuit.loads().get(i)));
@@ -142,20 +160,48 @@ final class NetworkSums {
         try {
             final Worked beside = NetworkReader.beside(question, solver);
             final CableNetwork network = NetworkReader.read(question, beside);
-            final NetworkSolution solution = NetworkSolver.solve(network);
-            cautions.addAll(NetworkCautions.of(solution, beside));
-            return Optional.of(solution);
+            return solved(network, beside);
         } catch (final Unworkable why) {
             notes.add(FieldNote.wrong(why.where(), why.what()));
             return Optional.empty();
         }
     }
 
-    private static void stretch(final ArrayNode list, final Stretch stretch) {
-        final ObjectNode json = list.addObject();
-        json.put("from", stretch.from());
-        json.put("to", stretch.to());
-        stretch.given().typed().forEach((quantity, text) -> json.put(quantity.id(), text));
+    private Optional<NetworkSolution> solved(final CableNetwork network, final Worked beside) {
+        try {
+            final NetworkSolution solution = NetworkSolver.solve(network);
+            cautions.addAll(NetworkCautions.of(solution, beside));
+            warm = warmDrop(network, beside);
+            return Optional.of(solution);
+        } catch (final Unworkable why) {
+            cautions.add(Unfed.caution(network, why));
+            throw why;
+        }
+    }
+
+    /** Only of cable known by length and section: a resistance that was given stays as it is. */
+    private OptionalDouble warmDrop(final CableNetwork network, final Worked beside) {
+        final boolean bySection =
+                circuit.stretches().stream()
+                        .allMatch(each -> BY_SECTION.containsAll(each.given().typed().keySet()));
+        return bySection
+                ? WarmDrop.of(network, beside)
+                        .map(NetworkSums::drop)
+                        .orElseGet(OptionalDouble::empty)
+                : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble drop(final CableNetwork network) {
+        try {
+            return largestDrop(NetworkSolver.solve(network));
+        } catch (final Unworkable why) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    /** V lost up to the load that is worst off. */
+    static OptionalDouble largestDrop(final NetworkSolution solution) {
+        return solution.network().loads().stream().mapToDouble(solution::drop).max();
     }
 
     /** A load as networks have it: all of one kind together, seen from the cable. */

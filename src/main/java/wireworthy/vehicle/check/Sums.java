@@ -120,7 +120,7 @@ record Sums(
                         .orElse("It is among what is given, so there is nothing to check."));
     }
 
-    private static String sentence(final String text) {
+    static String sentence(final String text) {
         return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
@@ -128,6 +128,24 @@ record Sums(
     Sums cautioned(final List<Caution> more) {
         final List<Caution> all = Stream.concat(cautions.stream(), more.stream()).toList();
         return new Sums(worked, around, found, working, assumed, ways, marks, all, notes);
+    }
+
+    /** These with what was found another way, and what is said of own figures of it. */
+    Sums with(final List<Found> others, final List<FieldNote> said) {
+        final List<String> at = said.stream().map(FieldNote::where).toList();
+        return new Sums(
+                worked,
+                around,
+                Stream.concat(found.stream(), others.stream()).toList(),
+                working,
+                assumed,
+                ways,
+                marks,
+                cautions,
+                Stream.concat(
+                                notes.stream().filter(note -> !at.contains(note.where())),
+                                said.stream())
+                        .toList());
     }
 
     /** SI value of the circuit itself; empty where it can't be worked. */

@@ -1,9 +1,12 @@
 package wireworthy.vehicle.check;
 
+import static wireworthy.rules.Quantity.AVAILABLE_SECTIONS;
+
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.working.Solver;
 
@@ -34,11 +37,20 @@ public final class VehicleChecker {
             final List<Tap> taps = tree.taps(index).stream().map(tap -> sums[tap].asTap()).toList();
             final CircuitInput input =
                     new CircuitInput(
-                            vehicle.circuits().get(index), source.volts(), taps, source.atBoard());
+                            stocked(vehicle, index), source.volts(), taps, source.atBoard());
             sums[index] = now.computeIfAbsent(input, this::kept);
         }
         kept = now;
         return List.of(sums);
+    }
+
+    /** What can be bought is said once for the vehicle, unless a circuit has its own list. */
+    private static Circuit stocked(final Vehicle vehicle, final int index) {
+        final Circuit circuit = vehicle.circuits().get(index);
+        final String stock = vehicle.main().given().text(AVAILABLE_SECTIONS);
+        return stock.isEmpty() || circuit.part().given().has(AVAILABLE_SECTIONS)
+                ? circuit
+                : circuit.withGiven(AVAILABLE_SECTIONS, stock);
     }
 
     private CircuitSums kept(final CircuitInput input) {

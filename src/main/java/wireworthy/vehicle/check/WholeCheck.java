@@ -39,6 +39,7 @@ final class WholeCheck {
                 supply,
                 main.part(),
                 main.window(),
+                main.volts(),
                 known(atBoard().mapToDouble(this::current).sum()),
                 together,
                 faults(main),

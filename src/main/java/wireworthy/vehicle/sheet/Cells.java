@@ -1,5 +1,6 @@
 package wireworthy.vehicle.sheet;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -99,9 +100,21 @@ final class Cells {
     /** With the unit of the column, unless the cell has one of its own. */
     private static String withUnit(final Column column, final String typed) {
         final boolean bare = BARE_NUMBER.matcher(typed).matches();
+        if (bare && column.unit().equals(SheetUnits.OF_ONE)) {
+            return percent(typed);
+        }
         return bare && !column.unit().isEmpty() && !isPlain(column.target())
                 ? typed + " " + column.unit()
                 : typed;
+    }
+
+    private static String percent(final String typed) {
+        try {
+            final BigDecimal share = new BigDecimal(typed.replace(',', '.'));
+            return share.movePointRight(2).stripTrailingZeros().toPlainString() + " %";
+        } catch (final NumberFormatException e) {
+            return typed;
+        }
     }
 
     private static boolean isPlain(final Target target) {

@@ -1,5 +1,9 @@
 package wireworthy.vehicle.sheet;
 
+import java.util.List;
+import java.util.Locale;
+import wireworthy.practice.TextBundle;
+
 /**
  * A column of a spreadsheet and what it is taken for.
  *
@@ -8,9 +12,13 @@ package wireworthy.vehicle.sheet;
  * @param unitFrom where that unit comes from
  */
 public record Column(int index, String heading, Target target, String unit, UnitFrom unitFrom) {
+    private static final TextBundle TEXTS = new TextBundle("columns");
+
     /** Where the unit of cells without one comes from. */
     public enum UnitFrom {
         HEADING,
+        /** The person who looked at it. */
+        CHOSEN,
         /** Nobody says; the usual one is taken, to be looked at before anything is built on it. */
         ASSUMED
     }
@@ -21,14 +29,27 @@ public record Column(int index, String heading, Target target, String unit, Unit
 
     /** What the column is taken for, for people: "load power, in W as the heading says". */
     public String text() {
-        if (unit.isEmpty()) {
-            return target.words();
-        }
-        return target.words()
-                + ", in "
-                + unit
-                + (unitFrom == UnitFrom.HEADING
-                        ? " as the heading says"
-                        : " where the cell names no unit: is that so?");
+        return unit.isEmpty()
+                ? target.words()
+                : TEXTS.of(
+                        "in." + unitFrom.name().toLowerCase(Locale.ROOT),
+                        "target",
+                        target.words(),
+                        "unit",
+                        unitWords(unit));
+    }
+
+    /** A unit as it is called. */
+    public static String unitWords(final String unit) {
+        return unit.equals(SheetUnits.OF_ONE) ? TEXTS.of("of-one") : unit;
+    }
+
+    /** The units its cells may be in where they name none; none for words and plain numbers. */
+    public List<String> units() {
+        return SheetUnits.of(target.dimension());
+    }
+
+    Column withUnit(final String other, final UnitFrom from) {
+        return new Column(index, heading, target, other, from);
     }
 }

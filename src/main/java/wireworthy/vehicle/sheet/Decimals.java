@@ -21,7 +21,21 @@ enum Decimals {
             Pattern.compile("([-+]?\\d{1,3}(,\\d{3})+)(\\D.*)?");
     private static final Pattern POINT_GROUPS =
             Pattern.compile("([-+]?\\d{1,3}(\\.\\d{3})+)(\\D.*)?");
+    private static final Pattern PART_OF_ONE = Pattern.compile("0[.,]\\d+|1([.,]0+)?|0");
     private static final int ENOUGH = 2000;
+
+    /** Whether the cells of a column that are numbers are parts of one, and not all 0 or 1. */
+    static boolean partsOfOne(final Sheet sheet, final int from, final int column) {
+        boolean some = false;
+        for (final SheetRow row : sheet.rows().subList(from, sheet.rows().size())) {
+            final String cell = row.cell(column);
+            if (!cell.isEmpty() && !PART_OF_ONE.matcher(cell).matches()) {
+                return false;
+            }
+            some |= cell.length() > 1;
+        }
+        return some;
+    }
 
     /** What the cells of a file tell. */
     static Decimals of(final Sheet sheet) {

@@ -115,8 +115,8 @@ final class Headings {
             final Matcher matcher = pattern.matcher(plain);
             if (matcher.matches()) {
                 final String unit = matcher.group("unit").strip();
-                final Target target = WHOLE.get(key(matcher.group("name")));
-                final Optional<Column> found = measured(target, unit, index, heading);
+                final Optional<Column> found =
+                        measured(WHOLE.get(key(matcher.group("name"))), unit, index, heading);
                 if (found.isPresent()) {
                     return found;
                 }
@@ -164,17 +164,23 @@ final class Headings {
                                 from(heading, dimension)));
     }
 
-    /** A heading that is a unit itself, such as "mm2" or "Watts", says it. */
-    private static boolean isItself(final String heading, final Dimension dimension) {
-        return isUnit(heading.strip(), dimension) && dimension != Dimension.COUNT;
+    /** A heading that is a unit itself or ends in one, such as "mm2" or "my Watts", says it. */
+    private static Optional<String> unitIn(final String heading, final Dimension dimension) {
+        final String plain = heading.strip();
+        return Stream.of(plain, plain.substring(plain.lastIndexOf(' ') + 1))
+                .filter(unit -> !unit.isEmpty() && dimension != Dimension.COUNT)
+                .filter(unit -> isUnit(unit, dimension))
+                .findFirst();
     }
 
     private static String usual(final String heading, final Dimension dimension) {
-        return isItself(heading, dimension) ? heading.strip() : unitOf(dimension);
+        return unitIn(heading, dimension).orElseGet(() -> unitOf(dimension));
     }
 
     private static Column.UnitFrom from(final String heading, final Dimension dimension) {
-        return isItself(heading, dimension) ? Column.UnitFrom.HEADING : Column.UnitFrom.ASSUMED;
+        return unitIn(heading, dimension).isPresent()
+                ? Column.UnitFrom.HEADING
+                : Column.UnitFrom.ASSUMED;
     }
 
     /** The unit usual in the field; empty for words and plain numbers. */
@@ -184,9 +190,24 @@ final class Headings {
 
     private static Optional<Column> partly(
             final int index, final String heading, final String plain) {
-        return PART.entrySet().stream()
-                .filter(e -> key(plain).contains(e.getKey()))
-                .findFirst()
-                .flatMap(e -> named(e.getValue(), index, heading));
+        final Optional<Target> target =
+                PART.entrySet().stream()
+                        .filter(e -> key(plain).contains(e.getKey()))
+                        .map(Map.Entry::getValue)
+                        .findFirst();
+        return target.flatMap(
+                it ->
+                        units(plain)
+                                .flatMap(unit -> measured(it, unit, index, heading).stream())
+                                .findFirst()
+                                .or(() -> named(it, index, heading)));
+    }
+
+    /** What may be the unit in a heading. */
+    private static Stream<String> units(final String plain) {
+        return WITH_UNIT.stream()
+                .map(pattern -> pattern.matcher(plain))
+                .filter(Matcher::matches)
+                .map(matcher -> matcher.group("unit").strip());
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import wireworthy.rules.Dimension;
 
 /**
  * What the columns of a spreadsheet are taken for. It is guessed, shown and can be changed.
@@ -28,7 +29,20 @@ public record Mapping(int headingRow, List<Column> columns, boolean decimalComma
                 headings < 0
                         ? IntStream.range(0, width).mapToObj(i -> Column.unused(i, "")).toList()
                         : columns(sheet.rows().get(headings), width);
-        return new Mapping(headings, columns, Decimals.of(sheet) == Decimals.COMMA);
+        return new Mapping(
+                headings,
+                columns.stream().map(column -> share(sheet, headings, column)).toList(),
+                Decimals.of(sheet) == Decimals.COMMA);
+    }
+
+    /** Shares none of which is above one are parts of one: 0.88, not 88 %. */
+    private static Column share(final Sheet sheet, final int headings, final Column column) {
+        final boolean asked =
+                column.target().dimension() == Dimension.SHARE
+                        && column.unitFrom() == Column.UnitFrom.ASSUMED;
+        return asked && Decimals.partsOfOne(sheet, headings + 1, column.index())
+                ? column.withUnit(SheetUnits.OF_ONE, Column.UnitFrom.ASSUMED)
+                : column;
     }
 
     /** The row that is understood best as headings. */
@@ -105,11 +119,7 @@ public record Mapping(int headingRow, List<Column> columns, boolean decimalComma
     /** With another unit for the cells of a column that have none. */
     public Mapping withUnit(final int index, final String unit) {
         final List<Column> changed = new ArrayList<>(columns);
-        final Column column = changed.get(index);
-        changed.set(
-                index,
-                new Column(
-                        index, column.heading(), column.target(), unit, Column.UnitFrom.HEADING));
+        changed.set(index, changed.get(index).withUnit(unit, Column.UnitFrom.CHOSEN));
         return new Mapping(headingRow, changed, decimalCommas);
     }
 

@@ -13,22 +13,30 @@ final class Rows {
 
     private final String text;
     private final char separator;
+    private final char quote;
     private int at;
     private int line;
     private List<String> cells = new ArrayList<>();
     private String problem = "";
 
-    private Rows(final String text, final int from, final int line, final char separator) {
+    private Rows(
+            final String text,
+            final int from,
+            final int line,
+            final char separator,
+            final char quote) {
         this.text = text;
         this.at = from;
         this.line = line;
         this.separator = separator;
+        this.quote = quote;
     }
 
     /**
      * The rows from a place on.
      *
      * @param line of the file at that place
+     * @param quote what stands before and behind a cell that holds the separator
      * @param most rows to read
      */
     static List<SheetRow> of(
@@ -36,8 +44,9 @@ final class Rows {
             final int from,
             final int line,
             final char separator,
+            final char quote,
             final int most) {
-        final Rows rows = new Rows(text, from, line, separator);
+        final Rows rows = new Rows(text, from, line, separator, quote);
         final List<SheetRow> all = new ArrayList<>();
         while (rows.at < text.length() && all.size() < most) {
             all.add(rows.row());
@@ -77,11 +86,11 @@ final class Rows {
     private String cell() {
         final int start = afterBlanks();
         final boolean formula = text.startsWith("=\"", start);
-        final int quote = formula ? start + 1 : start;
-        if (quote < text.length() && text.charAt(quote) == '"') {
-            final int end = closing(quote);
+        final int begin = formula ? start + 1 : start;
+        if (begin < text.length() && text.charAt(begin) == quote) {
+            final int end = closing(begin);
             if (end >= 0) {
-                return quoted(quote, end);
+                return quoted(begin, end);
             }
             problem = "a quotation mark is not closed";
         }
@@ -97,16 +106,16 @@ final class Rows {
     }
 
     /** The quotation mark that ends a cell; less than nothing where none does. */
-    private int closing(final int quote) {
+    private int closing(final int begin) {
         int lines = 0;
-        final int last = Math.min(text.length(), quote + LONGEST_QUOTE);
-        for (int i = quote + 1; i < last; i++) {
+        final int last = Math.min(text.length(), begin + LONGEST_QUOTE);
+        for (int i = begin + 1; i < last; i++) {
             final char c = text.charAt(i);
             if (c == '\n' && ++lines > MOST_LINES_QUOTED) {
                 return -1;
             }
-            if (c == '"') {
-                if (i + 1 < text.length() && text.charAt(i + 1) == '"') {
+            if (c == quote) {
+                if (i + 1 < text.length() && text.charAt(i + 1) == quote) {
                     i++;
                 } else {
                     return endsCell(i + 1) ? i : -1;
@@ -128,14 +137,15 @@ final class Rows {
         return c == separator || c == '\n' || c == '\r';
     }
 
-    private String quoted(final int quote, final int end) {
-        final String inside = text.substring(quote + 1, end);
+    private String quoted(final int begin, final int end) {
+        final String inside = text.substring(begin + 1, end);
         line += lines(inside);
         at = end + 1;
         while (at < text.length() && !ends(text.charAt(at))) {
             at++;
         }
-        return inside.replace("\"\"", "\"").strip();
+        final String mark = String.valueOf(quote);
+        return inside.replace(mark + mark, mark).strip();
     }
 
     private static int lines(final String text) {

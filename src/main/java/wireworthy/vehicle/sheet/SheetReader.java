@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Reads CSV files of any make. */
 public final class SheetReader {
@@ -13,6 +15,11 @@ public final class SheetReader {
     public static final int MOST_COLUMNS = 200;
     private static final long MOST_BYTES = 64L * 1024 * 1024;
     private static final int LOOKED_AT = 30;
+    private static final int LETTERS_LOOKED_AT = 4000;
+    private static final Pattern IN_APOSTROPHES =
+            Pattern.compile("(?:^|[,;\\t|])'[^'\\n]*'(?=[,;\\t|\\r\\n])", Pattern.MULTILINE);
+    private static final Pattern IN_QUOTES =
+            Pattern.compile("(?:^|[,;\\t|])=?\"[^\"]*\"(?=[,;\\t|\\r\\n])", Pattern.MULTILINE);
     private static final List<Character> SEPARATORS = List.of('\t', ';', ',', '|');
 
     private SheetReader() {}
@@ -59,8 +66,10 @@ public final class SheetReader {
         final String text = letters.text();
         final boolean said = text.regionMatches(true, 0, "sep=", 0, 4) && text.length() > 4;
         final int from = said ? afterLine(text) : 0;
-        final char separator = said ? text.charAt(4) : separator(text);
-        final List<SheetRow> rows = Rows.of(text, from, said ? 2 : 1, separator, MOST_ROWS + 1);
+        final char quote = quote(text);
+        final char separator = said ? text.charAt(4) : separator(text, quote);
+        final List<SheetRow> rows =
+                Rows.of(text, from, said ? 2 : 1, separator, quote, MOST_ROWS + 1);
         if (rows.size() > MOST_ROWS) {
             return new SheetRead.Refused(
                     "the file has more than " + MOST_ROWS + " rows", "Split it into several files");
@@ -78,12 +87,20 @@ public final class SheetReader {
         return end < 0 ? text.length() : end + 1;
     }
 
+    /** An apostrophe, where cells stand between two of them and none between quotation marks. */
+    private static char quote(final String text) {
+        final String first = text.substring(0, Math.min(text.length(), LETTERS_LOOKED_AT));
+        final Matcher cells = IN_APOSTROPHES.matcher(first);
+        final boolean some = cells.find() && cells.find();
+        return some && !IN_QUOTES.matcher(first).find() ? '\'' : '"';
+    }
+
     /** The separator that parts the first rows most evenly. */
-    private static char separator(final String text) {
+    private static char separator(final String text, final char quote) {
         char best = ',';
         long most = 0;
         for (final char each : SEPARATORS) {
-            final long evenness = evenness(Rows.of(text, 0, 1, each, LOOKED_AT));
+            final long evenness = evenness(Rows.of(text, 0, 1, each, quote, LOOKED_AT));
             if (evenness > most) {
                 most = evenness;
                 best = each;

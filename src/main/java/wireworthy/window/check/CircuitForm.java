@@ -1,6 +1,7 @@
 package wireworthy.window.check;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -15,34 +16,45 @@ final class CircuitForm extends VBox implements Refreshing {
     private final VehicleModel model;
     private final int index;
     private final VBox loads = new VBox();
+    private final VBox cable = new VBox();
     private final EntryList entries;
     private final Button addLoad = Buttons.plain(CheckTexts.of("add-load"), this::addLoad);
+    private final Disclosure places;
+
+    /** What the form is made for, and has to be made anew for. */
+    private Optional<Made> made = Optional.empty();
+
+    private record Made(boolean network, int loads) {}
 
     CircuitForm(final VehicleModel model, final int index) {
         this.model = model;
         this.index = index;
         entries = EntryList.circuit(model, index);
+        places = new Disclosure(CheckTexts.of("several"), () -> new NetworkForm(model, index));
         loads.getStyleClass().add(Styles.TIGHT);
+        cable.getStyleClass().add(Styles.TIGHT);
         getStyleClass().add(Styles.FORM);
         getChildren()
                 .setAll(
                         EntryFields.wide(EntryList.name(model, index)),
                         Texts.subtitle(CheckTexts.of("loads")),
                         loads,
-                        Buttons.row(
-                                Buttons.plain(
-                                        CheckTexts.of("add-load"), () -> model.addLoad(index))),
+                        note("given.loads"),
+                        Buttons.row(addLoad),
                         Texts.subtitle(CheckTexts.of("cable")),
-                        new EntryFields(entries.given(EntryList.CABLE)),
-                        new Disclosure(
-                                CheckTexts.of("more-of-cable"),
-                                () -> new EntryFields(entries.moreOfCable())),
+                        cable,
+                        note("given"),
+                        places,
                         new Disclosure(CheckTexts.of("connected"), this::connected),
                         Buttons.row(
                                 Buttons.plain(
                                         CheckTexts.of("remove-circuit"),
                                         () -> model.removeCircuit(index))));
         refresh();
+    }
+
+    private NoteLine note(final String where) {
+        return new NoteLine(model, new Spot.OfCircuit(index), where);
     }
 
     private Node connected() {
@@ -83,15 +95,37 @@ final class CircuitForm extends VBox implements Refreshing {
 
     @Override
     public void refresh() {
-        final int count = circuit().loads().size();
-        if (loads.getChildren().size() != count) {
+        final Made now = new Made(circuit().isNetwork(), circuit().loads().size());
+        if (!made.equals(Optional.of(now))) {
             loads.getChildren()
                     .setAll(
-                            IntStream.range(0, count)
+                            IntStream.range(0, now.loads())
                                     .mapToObj(
                                             load -> new LoadForm(model, index, load, this::removed))
                                     .toList());
+            if (made.isEmpty() || made.get().network() != now.network()) {
+                cable(now.network());
+            }
+            made = Optional.of(now);
         }
         Refresh.all(getChildren());
+    }
+
+    /** Where the cable is told stretch by stretch, it has no length of its own. */
+    private void cable(final boolean network) {
+        cable.getChildren()
+                .setAll(
+                        new EntryFields(
+                                entries.given(network ? NetworkEntries.FUSED : EntryList.CABLE)),
+                        new Disclosure(
+                                CheckTexts.of("more-of-cable"),
+                                () ->
+                                        new EntryFields(
+                                                network
+                                                        ? NetworkEntries.moreOfCable(entries)
+                                                        : entries.moreOfCable())));
+        if (network) {
+            places.open();
+        }
     }
 }

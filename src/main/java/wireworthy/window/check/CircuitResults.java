@@ -3,11 +3,13 @@ package wireworthy.window.check;
 import static wireworthy.rules.Quantity.*;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.layout.VBox;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.CheckedCircuit;
 import wireworthy.vehicle.check.CheckedVehicle;
 import wireworthy.vehicle.check.FuseWindow;
+import wireworthy.vehicle.check.VoltsLost;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.working.Caution;
@@ -39,7 +41,9 @@ final class CircuitResults extends VBox implements Refreshing {
     private final Redrawn<List<Caution>> cautions = new Redrawn<>(Cautioned::all);
     private final Redrawn<FuseWindow> fuse = new Redrawn<>(FuseSection::of);
     private final Redrawn<String> fault = new Redrawn<>(text -> List.of(Texts.soft(text)));
-    private final Redrawn<VoltsSection.Shown> volts = new Redrawn<>(VoltsSection::of);
+    private final Redrawn<Optional<AlongCable>> along =
+            new Redrawn<>(it -> it.map(AlongCable::drawn).orElse(List.of()));
+    private final Redrawn<VoltsLost> volts = new Redrawn<>(VoltsSection::drawn);
 
     CircuitResults(final VehicleModel model, final int index) {
         this.model = model;
@@ -52,6 +56,7 @@ final class CircuitResults extends VBox implements Refreshing {
                         fuse,
                         fault,
                         volts,
+                        along,
                         Texts.subtitle(CheckTexts.of("sums")),
                         Texts.soft(CheckTexts.of("sums.what")),
                         figures(FIRST),
@@ -89,7 +94,8 @@ final class CircuitResults extends VBox implements Refreshing {
         state.show(State.of(circuit));
         cautions.show(circuit.cautions());
         fuse.show(circuit.fuse());
-        volts.show(VoltsSection.Shown.of(circuit));
+        volts.show(VoltsSection.of(circuit));
+        along.show(circuit.network().map(it -> AlongCable.of(circuit, it)));
     }
 
     @Override

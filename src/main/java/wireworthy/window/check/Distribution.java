@@ -64,7 +64,9 @@ record Distribution(String supply, String main, List<Branch> branches) {
                 fused,
                 circuit.name(),
                 fused ? fuse(checked.fuse().inUse()) : "",
-                cable(circuit.part()));
+                circuit.isNetwork()
+                        ? CheckTexts.of("several.short", "count", circuit.stretches().size())
+                        : cable(circuit.part()));
     }
 
     private static String fuse(final OptionalDouble amps) {

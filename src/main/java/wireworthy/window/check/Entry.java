@@ -56,7 +56,7 @@ record Entry(
 
     /** Whether something is typed that can't be read or can't be so. */
     boolean troubled() {
-        return note().filter(it -> it.kind() == FieldNote.Kind.WRONG).isPresent()
+        return note().filter(it -> it.kind() != FieldNote.Kind.MISSING).isPresent()
                 || understood() instanceof Understood.Trouble;
     }
 
@@ -70,7 +70,7 @@ record Entry(
     }
 
     private static String readAs(final Understood understood) {
-        return understood instanceof Understood.Figure
+        return understood instanceof Understood.Figure || understood instanceof Understood.Sections
                 ? CheckTexts.of("read-as", "figure", understood.text())
                 : "";
     }

@@ -17,6 +17,7 @@ final class EntryField extends VBox implements Refreshing {
         this.entry = entry;
         field.setId(entry.spot().path() + entry.where());
         field.setPromptText(entry.prompt());
+        Longest.of(entry).holdFor(field);
         under.textProperty().subscribe(field::setAccessibleHelp);
         // A figure keeps the line, so that the form stays still while one types.
         under.managedProperty()

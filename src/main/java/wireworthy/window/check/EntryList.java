@@ -13,6 +13,9 @@ import wireworthy.vehicle.Vocabulary;
 
 /** The entries of the forms, those that everyone needs apart from the others. */
 final class EntryList {
+    /** Where the notes of the vehicle stand. */
+    static final String NOTES = "notes";
+
     /** What is asked of every circuit. */
     static final List<Quantity> CABLE = List.of(ONE_WAY_LENGTH, SECTION, FUSE);
 
@@ -64,6 +67,23 @@ final class EntryList {
                 Optional.empty(),
                 Lens.NAME,
                 Optional.empty());
+    }
+
+    /** The builder's own notes. */
+    static Entry notes(final VehicleModel model) {
+        return new Entry(
+                model,
+                Spot.Fixed.WHOLE,
+                NOTES,
+                NOTES,
+                Optional.empty(),
+                Lens.NOTES,
+                Optional.empty());
+    }
+
+    /** The sections that can be bought, for every circuit that names none of its own. */
+    static Entry stock(final VehicleModel model) {
+        return main(model).given(List.of(AVAILABLE_SECTIONS)).get(0);
     }
 
     /** The entries of some quantities. */

@@ -34,6 +34,11 @@ final class ImportModel {
         result.set(SheetImport.of(sheet, result.get().mapping().with(column, target)));
     }
 
+    /** Takes the cells of a column that name no unit for another one. */
+    void takeUnit(final int column, final String unit) {
+        result.set(SheetImport.of(sheet, result.get().mapping().withUnit(column, unit)));
+    }
+
     /** What comes of the spreadsheet. */
     ReadOnlyObjectProperty<SheetImport> result() {
         return result.getReadOnlyProperty();

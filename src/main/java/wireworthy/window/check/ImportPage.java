@@ -3,15 +3,11 @@ package wireworthy.window.check;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import wireworthy.vehicle.Circuit;
-import wireworthy.vehicle.sheet.Column;
 import wireworthy.vehicle.sheet.RowOutcome;
 import wireworthy.vehicle.sheet.SheetImport;
-import wireworthy.vehicle.sheet.Target;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.Styles;
@@ -49,7 +45,10 @@ final class ImportPage extends VBox {
                                         }),
                                 Buttons.plain(CheckTexts.of("sheet.leave"), done)));
         columns.getChildren()
-                .setAll(model.columns().stream().map(it -> new ColumnRow(it.index())).toList());
+                .setAll(
+                        model.columns().stream()
+                                .map(it -> new ColumnRow(model, it.index()))
+                                .toList());
         model.result().subscribe(this::show);
     }
 
@@ -90,64 +89,5 @@ final class ImportPage extends VBox {
         final String key =
                 row.kind() == RowOutcome.Kind.LEFT_OUT ? "sheet.left-out" : "sheet.in-part";
         return Texts.paragraph(CheckTexts.of(key, "line", row.line(), "reason", row.reason()));
-    }
-
-    /** One column: its heading, an example, what it is taken for. */
-    private final class ColumnRow extends VBox {
-        private final int index;
-        private final ComboBox<Target> target = new ComboBox<>();
-        private final Label understood = Texts.soft("");
-
-        ColumnRow(final int index) {
-            this.index = index;
-            final Column column = column();
-            final String heading =
-                    column.heading().isBlank()
-                            ? CheckTexts.of("sheet.column", "number", index + 1)
-                            : column.heading();
-            final Label name =
-                    Texts.paragraph(
-                            CheckTexts.of(
-                                    "sheet.heading",
-                                    "heading",
-                                    heading,
-                                    "example",
-                                    model.example(column)));
-            target.setAccessibleText(CheckTexts.of("sheet.taken-for", "heading", heading));
-            target.setConverter(new Named());
-            target.getItems().setAll(ImportModel.targets());
-            target.setValue(column.target());
-            target.valueProperty().addListener((any, before, now) -> take(now));
-            understood.getStyleClass().add(Styles.SMALL);
-            getStyleClass().add(Styles.COLUMN_ROW);
-            getChildren().setAll(name, target, understood);
-        }
-
-        private Column column() {
-            return model.columns().get(index);
-        }
-
-        private void take(final Target now) {
-            if (!column().target().equals(now)) {
-                model.take(index, now);
-            }
-        }
-
-        void refresh() {
-            target.setValue(column().target());
-            understood.setText(CheckTexts.of("sheet.understood", "text", column().text()));
-        }
-    }
-
-    private static final class Named extends StringConverter<Target> {
-        @Override
-        public String toString(final Target target) {
-            return target.words();
-        }
-
-        @Override
-        public Target fromString(final String text) {
-            return Target.Word.NOTHING;
-        }
     }
 }

@@ -2,11 +2,13 @@ package wireworthy.window.check;
 
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Load;
 import wireworthy.vehicle.LoadEntry;
 import wireworthy.vehicle.Part;
+import wireworthy.vehicle.Stretch;
 import wireworthy.vehicle.Vehicle;
 
 /**
@@ -38,6 +40,12 @@ record Lens<T>(Function<Vehicle, T> read, BiFunction<Vehicle, T, Vehicle> with) 
                 .then(it -> it.loads().get(index), (it, load) -> it.withLoad(index, load));
     }
 
+    /** A stretch of a circuit's cable by its index. */
+    static Lens<Stretch> stretch(final int circuit, final int index) {
+        return circuit(circuit)
+                .then(it -> it.stretches().get(index), (it, one) -> it.withStretch(index, one));
+    }
+
     /** An entry of a load. */
     static Lens<String> entry(final Lens<Load> load, final LoadEntry entry) {
         return load.then(it -> it.entries().text(entry), (it, text) -> it.with(entry, text));
@@ -53,6 +61,11 @@ record Lens<T>(Function<Vehicle, T> read, BiFunction<Vehicle, T, Vehicle> with) 
     static Lens<String> own(final Lens<Part> part, final Quantity quantity) {
         return part.then(
                 it -> it.answers().text(quantity), (it, text) -> it.withAnswer(quantity, text));
+    }
+
+    /** A change of this thing as one of the vehicle. */
+    UnaryOperator<Vehicle> changing(final UnaryOperator<T> how) {
+        return vehicle -> with.apply(vehicle, how.apply(read.apply(vehicle)));
     }
 
     /** A thing within this one. */

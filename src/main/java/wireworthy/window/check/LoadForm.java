@@ -8,7 +8,7 @@ import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Styles;
 
 /** The form of one load of a circuit. */
-final class LoadForm extends VBox {
+final class LoadForm extends VBox implements Refreshing {
     /**
      * @param removed what is done once it has been taken away
      */
@@ -23,8 +23,15 @@ final class LoadForm extends VBox {
         getChildren()
                 .setAll(
                         EntryFields.wide(EntryList.loadName(model, circuit, load)),
-                        new EntryFields(entries(model, circuit, load, EntryList.DRAW)),
-                        more);
+                        new EntryFields(entries(model, circuit, load, EntryList.DRAW)));
+        if (model.now().circuits().get(circuit).isNetwork()) {
+            final NetworkEntries entries = new NetworkEntries(model, circuit);
+            getChildren()
+                    .addAll(
+                            new PlaceChoice(entries.at(load), entries::places),
+                            entries.atLoad(load));
+        }
+        getChildren().add(more);
         if (model.now().circuits().get(circuit).loads().size() > 1) {
             getChildren().add(remove(model, circuit, load, removed));
         }
@@ -51,5 +58,10 @@ final class LoadForm extends VBox {
         button.setAccessibleText(CheckTexts.of("remove-load.read", "name", name));
         button.getStyleClass().add(Styles.SMALL);
         return button;
+    }
+
+    @Override
+    public void refresh() {
+        Refresh.all(getChildren());
     }
 }

@@ -43,6 +43,7 @@ final class OwnFigure implements Refreshing {
         field.setId(entry.spot().path() + entry.where());
         field.getStyleClass().add(Styles.OWN_FIGURE);
         field.setPromptText(entry.prompt());
+        Longest.of(entry).holdFor(field);
         field.setAccessibleText(CheckTexts.of("own.read", "quantity", quantity.words()));
         field.setText(entry.text());
         field.textProperty().subscribe(entry::type);

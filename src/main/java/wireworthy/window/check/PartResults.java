@@ -3,12 +3,9 @@ package wireworthy.window.check;
 import static wireworthy.rules.Quantity.*;
 
 import java.util.List;
-import java.util.Optional;
 import javafx.scene.layout.VBox;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.CheckedPart;
-import wireworthy.vehicle.check.CheckedVehicle;
-import wireworthy.vehicle.check.FuseWindow;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.working.Caution;
@@ -39,7 +36,7 @@ final class PartResults extends VBox implements Refreshing {
     private final Spot spot;
     private final Redrawn<State> state = new Redrawn<>(StateBadge::of);
     private final Redrawn<List<Caution>> cautions = new Redrawn<>(Cautioned::all);
-    private final Redrawn<FuseWindow> fuse = new Redrawn<>(FuseSection::of);
+    private final MainSection main = new MainSection();
 
     private PartResults(
             final VehicleModel model,
@@ -49,11 +46,12 @@ final class PartResults extends VBox implements Refreshing {
         this.model = model;
         this.spot = spot;
         getStyleClass().add(Styles.RESULTS);
+        main.setManaged(spot.equals(Spot.Fixed.MAIN));
         getChildren()
                 .setAll(
                         state,
                         cautions,
-                        fuse,
+                        main,
                         Texts.subtitle(CheckTexts.of("sums")),
                         Texts.soft(CheckTexts.of("sums.what")),
                         new OwnFigures(
@@ -83,9 +81,8 @@ final class PartResults extends VBox implements Refreshing {
     private void show(final CheckedPart part) {
         state.show(State.of(part));
         cautions.show(part.cautions());
-        final Optional<CheckedVehicle> checked = model.checking().done().get();
         if (spot.equals(Spot.Fixed.MAIN)) {
-            checked.map(CheckedVehicle::mainFuse).ifPresent(fuse::show);
+            model.checking().done().get().ifPresent(main::show);
         }
     }
 

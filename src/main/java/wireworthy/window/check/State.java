@@ -1,6 +1,7 @@
 package wireworthy.window.check;
 
 import java.util.List;
+import wireworthy.marking.Mark;
 import wireworthy.vehicle.check.CheckedCircuit;
 import wireworthy.vehicle.check.CheckedPart;
 import wireworthy.vehicle.check.FieldNote;
@@ -12,6 +13,8 @@ import wireworthy.working.Danger;
 enum State {
     FIRE("✗", Verdict.UNSOUND),
     WILL_NOT_WORK("!", Verdict.CAUTION),
+    /** A figure is more likely to have another unit, or one of the builder's own is not sound. */
+    DIFFERS("?", Verdict.CAUTION),
     INCOMPLETE("…", Verdict.CAUTION),
     SOUND("✓", Verdict.SOUND);
 
@@ -29,7 +32,7 @@ enum State {
                 circuit.fuse().known()
                         && circuit.dropFromBoard().isPresent()
                         && circuit.notes().isEmpty();
-        return of(circuit.cautions(), known);
+        return of(circuit.cautions(), known, differs(circuit.notes(), circuit.marks()));
     }
 
     /** How the supply or the main fuse stands. */
@@ -37,15 +40,24 @@ enum State {
         final boolean known =
                 part.notes().stream().noneMatch(note -> note.kind() == FieldNote.Kind.WRONG)
                         && part.found().stream().anyMatch(found -> found.value().isPresent());
-        return of(part.cautions(), known);
+        return of(part.cautions(), known, differs(part.notes(), part.marks()));
     }
 
-    private static State of(final List<Caution> cautions, final boolean known) {
+    private static boolean differs(final List<FieldNote> notes, final List<Mark> marks) {
+        return notes.stream().anyMatch(note -> note.kind() == FieldNote.Kind.DOUBT)
+                || marks.stream().anyMatch(mark -> !mark.isSound());
+    }
+
+    private static State of(
+            final List<Caution> cautions, final boolean known, final boolean differs) {
         if (has(cautions, Danger.FIRE)) {
             return FIRE;
         }
         if (has(cautions, Danger.WILL_NOT_WORK)) {
             return WILL_NOT_WORK;
+        }
+        if (differs) {
+            return DIFFERS;
         }
         return known ? SOUND : INCOMPLETE;
     }

@@ -12,10 +12,12 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import wireworthy.record.SumsInUse;
+import wireworthy.vehicle.CablePlaces;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Heron;
 import wireworthy.vehicle.History;
 import wireworthy.vehicle.Load;
+import wireworthy.vehicle.Stretch;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.vehicle.VehicleFile;
 import wireworthy.vehicle.VehicleRead;
@@ -153,9 +155,21 @@ final class VehicleModel implements AutoCloseable {
         change("", it -> it.without(index));
     }
 
-    /** Adds a load to describe. */
+    /** Adds a load to describe; along a cable with several places at the last of them. */
     void addLoad(final int circuit) {
-        loads(circuit, loads -> loads.add(Load.named("")));
+        final List<Stretch> stretches = now().circuits().get(circuit).stretches();
+        final String at = stretches.isEmpty() ? "" : stretches.get(stretches.size() - 1).to();
+        loads(circuit, loads -> loads.add(Load.named("").connectedAt(at)));
+    }
+
+    /** Makes the cable lead on to one more place; the first one parts it into stretches. */
+    void addStretch(final int circuit) {
+        change("", Lens.circuit(circuit).changing(CablePlaces::longer));
+    }
+
+    /** Takes a stretch away; undo brings it back. */
+    void removeStretch(final int circuit, final int stretch) {
+        change("", Lens.circuit(circuit).changing(it -> CablePlaces.without(it, stretch)));
     }
 
     /** Takes a load away; undo brings it back. */

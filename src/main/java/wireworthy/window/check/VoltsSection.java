@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
 import wireworthy.vehicle.check.CheckedCircuit;
+import wireworthy.vehicle.check.VoltsLost;
 import wireworthy.vehicle.check.Way;
 import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.Texts;
@@ -14,56 +15,41 @@ import wireworthy.window.parts.Verdict;
 
 /** How many volts are lost, cold and warm, beside the limit; and the ways out. */
 final class VoltsSection {
-    /**
-     * What is told.
-     *
-     * @param drop V from the fuse board on
-     * @param limit V
-     * @param warm V in its own cable
-     */
-    record Shown(OptionalDouble drop, OptionalDouble limit, OptionalDouble warm, List<Way> ways) {
-        static Shown of(final CheckedCircuit circuit) {
-            return new Shown(
-                    circuit.dropFromBoard(),
-                    circuit.dropLimit(),
-                    circuit.warmDrop(),
-                    circuit.ways());
-        }
-
-        private boolean known() {
-            return drop.isPresent() && limit.isPresent();
-        }
-
-        private Verdict verdict() {
-            if (drop.orElseThrow() > limit.orElseThrow()) {
-                return Verdict.CAUTION;
-            }
-            return warm.orElse(0) > limit.orElseThrow() ? Verdict.CAUTION : Verdict.SOUND;
-        }
-
-        private String text() {
-            final String cold =
-                    CheckTexts.of("drop.cold", "drop", volts(drop), "limit", volts(limit));
-            return warm.isEmpty()
-                    ? cold
-                    : cold + " " + CheckTexts.of("drop.warm", "drop", volts(warm));
-        }
+    /** What is told of a circuit: the drop from the fuse board on. */
+    static VoltsLost of(final CheckedCircuit circuit) {
+        return new VoltsLost(
+                circuit.dropFromBoard(), circuit.dropLimit(), circuit.warmDrop(), circuit.ways());
     }
 
     private VoltsSection() {}
 
-    static List<Node> of(final Shown shown) {
+    /** How it is shown. */
+    static List<Node> drawn(final VoltsLost shown) {
         final List<Node> parts = new ArrayList<>();
         parts.add(Texts.subtitle(CheckTexts.of("volts")));
         parts.add(
-                shown.known()
-                        ? new Notice(shown.verdict(), Texts.kept(shown.text()))
+                shown.drop().isPresent() && shown.limit().isPresent()
+                        ? new Notice(verdict(shown), Texts.kept(text(shown)))
                         : Texts.soft(CheckTexts.of("drop.unknown")));
         if (!shown.ways().isEmpty()) {
             parts.add(Texts.paragraph(CheckTexts.of("ways")));
             shown.ways().forEach(way -> parts.add(way(way)));
         }
         return parts;
+    }
+
+    private static Verdict verdict(final VoltsLost shown) {
+        final double most = Math.max(shown.drop().orElseThrow(), shown.warm().orElse(0));
+        return most > shown.limit().orElseThrow() ? Verdict.CAUTION : Verdict.SOUND;
+    }
+
+    private static String text(final VoltsLost shown) {
+        final String cold =
+                CheckTexts.of(
+                        "drop.cold", "drop", volts(shown.drop()), "limit", volts(shown.limit()));
+        return shown.warm().isEmpty()
+                ? cold
+                : cold + " " + CheckTexts.of("drop.warm", "drop", volts(shown.warm()));
     }
 
     private static Node way(final Way way) {

@@ -1,6 +1,5 @@
 package wireworthy.window.check;
 
-import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import wireworthy.window.parts.Buttons;
@@ -12,7 +11,6 @@ final class WholePage extends VBox implements Refreshing {
     private final VehicleModel model;
     private final VBox begin;
     private final WholeResults results;
-    private final Redrawn<String> notes = new Redrawn<>(WholePage::notes);
 
     WholePage(
             final VehicleModel model,
@@ -36,9 +34,12 @@ final class WholePage extends VBox implements Refreshing {
         getChildren()
                 .setAll(
                         EntryFields.wide(EntryList.vehicleName(model)),
-                        notes,
+                        new NotesField(EntryList.notes(model)),
                         begin,
                         results,
+                        new Disclosure(
+                                CheckTexts.of("stock"),
+                                () -> EntryFields.wide(EntryList.stock(model))),
                         Texts.soft(CheckTexts.of("mind")));
         refresh();
     }
@@ -50,13 +51,8 @@ final class WholePage extends VBox implements Refreshing {
         return box;
     }
 
-    private static List<Node> notes(final String notes) {
-        return notes.isBlank() ? List.of() : List.of(Texts.soft(notes));
-    }
-
     @Override
     public void refresh() {
-        notes.show(model.now().notes());
         begin.setVisible(model.now().circuits().isEmpty());
         results.setVisible(!begin.isVisible());
         Refresh.all(getChildren());

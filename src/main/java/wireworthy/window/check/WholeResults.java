@@ -25,8 +25,10 @@ import wireworthy.working.Danger;
 final class WholeResults extends VBox implements Refreshing {
     private final VehicleModel model;
     private final Redrawn<List<CheckedVehicle.Placed>> cautions = new Redrawn<>(this::cautions);
+    private final Redrawn<Differing> differing = new Redrawn<>(this::differing);
     private final Redrawn<Totals> totals = new Redrawn<>(WholeResults::totals);
     private final Redrawn<Distribution> drawing = new Redrawn<>(WholeResults::drawing);
+    private final MainSection main = new MainSection();
     private final Redrawn<FaultTable> faults = new Redrawn<>(FaultTable::drawn);
 
     /** What runs at once, A. */
@@ -36,7 +38,17 @@ final class WholeResults extends VBox implements Refreshing {
         this.model = model;
         managedProperty().bind(visibleProperty());
         getStyleClass().add(Styles.RESULTS);
-        getChildren().setAll(cautions, totals, drawing, faults, paper);
+        getChildren().setAll(cautions, differing, totals, drawing, mainPart(), faults, paper);
+    }
+
+    private List<Node> differing(final Differing differing) {
+        return differing.drawn(model);
+    }
+
+    private VBox mainPart() {
+        final VBox part = new VBox(Texts.subtitle(CheckTexts.of("spot.main")), main);
+        part.getStyleClass().add(Styles.TIGHT);
+        return part;
     }
 
     private List<Node> cautions(final List<CheckedVehicle.Placed> placed) {
@@ -109,8 +121,10 @@ final class WholeResults extends VBox implements Refreshing {
 
     private void show(final CheckedVehicle checked) {
         cautions.show(checked.cautions());
+        differing.show(Differing.of(checked));
         totals.show(new Totals(checked.totalCurrent(), checked.simultaneousCurrent()));
         drawing.show(Distribution.of(checked));
+        main.show(checked);
         faults.show(FaultTable.of(checked));
     }
 

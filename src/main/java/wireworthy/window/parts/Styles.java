@@ -83,6 +83,7 @@ public final class Styles {
     public static final String HEAVY = "heavy";
     public static final String JOINT = "joint";
     public static final String CONDUCTOR = "conductor";
+    public static final String NOTES = "notes";
     public static final String MEASURE = "measure";
 
     // Practice

@@ -46,6 +46,11 @@ final class Symbols {
         return List.of(box(x - 0.5 * em, y - 1.2 * em, em, 2.4 * em));
     }
 
+    /** A load of any kind, lying: a box. */
+    static List<Node> load(final double x, final double y, final double em) {
+        return List.of(box(x - 0.8 * em, y - 0.35 * em, 1.6 * em, 0.7 * em));
+    }
+
     /** A converter: a square with a diagonal. */
     static List<Node> converter(final double x, final double y, final double em) {
         final double h = 1.1 * em;

@@ -6,6 +6,7 @@ import static wireworthy.rules.Quantity.*;
 
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import wireworthy.working.Danger;
 
 /** A circuit whose cable feeds several places in turn. */
 class NetworkCircuitTest {
@@ -42,9 +43,16 @@ class NetworkCircuitTest {
 
     @Test
     void cautionsOfTheNetworkStandWithTheOthersWorstFirst() {
+        final String large = LINE.replace("\"fuse\": \"10 A\"", "\"fuse\": \"20 A\"");
+        assertThat(Checked.ids(Checked.circuit(large).cautions()))
+                .contains("thinner-cable-behind", "drop-over-limit");
+        assertThat(Checked.circuit(large).cautions().get(0).danger()).isEqualTo(Danger.FIRE);
+    }
+
+    @Test
+    void aThinnerStretchIsNoDangerBehindAFuseSmallEnoughForIt() {
         assertThat(Checked.ids(Checked.circuit(LINE).cautions()))
-                .startsWith("thinner-cable-behind")
-                .contains("drop-over-limit");
+                .containsExactly("drop-over-limit");
     }
 
     @Test

@@ -46,6 +46,7 @@ class CheckScreensTest {
         OWN_FIGURE,
         TAP,
         NEW_CIRCUIT,
+        PLACES,
         SHEET;
 
         void way(final VehicleModel model) {
@@ -57,6 +58,7 @@ class CheckScreensTest {
                 case OWN_FIGURE -> model.choose(new Spot.OfCircuit(1));
                 case TAP -> model.choose(new Spot.OfCircuit(4));
                 case NEW_CIRCUIT -> model.addCircuit();
+                case PLACES -> SeveralPlaces.at(model, 1);
                 case WHOLE, SHEET -> {}
             }
         }

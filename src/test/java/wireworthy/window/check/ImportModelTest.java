@@ -10,8 +10,10 @@ import org.junit.jupiter.api.io.TempDir;
 import wireworthy.record.SumsInUse;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
+import wireworthy.vehicle.LoadEntry;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.vehicle.sheet.RowOutcome;
+import wireworthy.vehicle.sheet.Sheet;
 import wireworthy.vehicle.sheet.SheetRead;
 import wireworthy.vehicle.sheet.SheetReader;
 import wireworthy.vehicle.sheet.Target;
@@ -70,6 +72,28 @@ class ImportModelTest {
         model.take(5, new Target.Own(Quantity.CIRCUIT_CURRENT));
         assertThat(model.result().get().circuits().get(0).part().answers().typed())
                 .containsKey(Quantity.CIRCUIT_CURRENT);
+    }
+
+    @Test
+    void whereNeitherHeadingNorCellNamesAUnitItCanBeChosen() {
+        assertThat(model.columns().get(4).text())
+                .isEqualTo("fuse, in A where the cell names no unit: is that so?");
+        final Sheet sheet = read("Circuit;Current;Length;Duty\nPump;250;180;0,35\n");
+        final ImportModel other = new ImportModel(vehicle, sheet);
+        assertThat(other.columns().get(1).units()).containsExactly("A", "mA");
+        other.takeUnit(1, "mA");
+        other.takeUnit(2, "cm");
+        assertThat(other.columns().get(1).text()).endsWith("in mA as you chose");
+        final Circuit pump = other.result().get().circuits().get(0);
+        assertThat(pump.loads().get(0).entries().text(LoadEntry.CURRENT)).isEqualTo("250 mA");
+        assertThat(pump.part().given().text(Quantity.ONE_WAY_LENGTH)).isEqualTo("180 cm");
+        assertThat(pump.loads().get(0).entries().text(LoadEntry.SHARE_OF_TIME)).isEqualTo("35 %");
+        assertThat(other.columns().get(3).text()).contains("parts of 1");
+    }
+
+    private static Sheet read(final String text) {
+        final SheetRead read = SheetReader.read(text.getBytes(StandardCharsets.UTF_8));
+        return ((SheetRead.Whole) read).sheet();
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,6 +24,7 @@ import wireworthy.vehicle.LoadEntry;
 import wireworthy.vehicle.VehicleFile;
 import wireworthy.vehicle.VehicleRead;
 import wireworthy.vehicle.check.CheckedCircuit;
+import wireworthy.vehicle.check.VoltsLost;
 import wireworthy.window.Background;
 
 /** What the place does while one types, without a control. */
@@ -31,6 +33,12 @@ class VehicleModelTest {
 
     @TempDir private Path folder;
     private VehicleModel model;
+
+    /** What is written a little later has to be written before its folder goes. */
+    @AfterEach
+    void close() {
+        model.close();
+    }
 
     @BeforeEach
     void begin() {
@@ -127,6 +135,40 @@ class VehicleModelTest {
         lamps();
         assertThat(model.checking().marks(FIRST)).isEmpty();
         assertThat(own(Quantity.DROP).mark()).isEmpty();
+    }
+
+    @Test
+    void onlySectionsThatCanBeBoughtAreProposed() {
+        lamps();
+        cable(Quantity.ONE_WAY_LENGTH).type("9 m");
+        final Entry stock = EntryList.stock(model);
+        stock.type("1.5 mm2; 6 mm2, 10 mm2");
+        assertThat(stock.under()).isEqualTo("read as 1.5 mm², 6 mm², 10 mm²");
+        assertThat(first().value(Quantity.STANDARD_SECTION).orElseThrow()).isEqualTo(6e-6);
+        cable(Quantity.AVAILABLE_SECTIONS).type("4 mm2");
+        assertThat(first().value(Quantity.STANDARD_SECTION).orElseThrow()).isEqualTo(4e-6);
+        cable(Quantity.AVAILABLE_SECTIONS).type("thick");
+        assertThat(cable(Quantity.AVAILABLE_SECTIONS).troubled()).isTrue();
+    }
+
+    @Test
+    void notesAreKeptWithTheVehicle() {
+        EntryList.notes(model).type("Ask for tinned cable.\nMeasure the roof.");
+        model.close();
+        assertThat(VehicleFile.read(model.keeper().file().orElseThrow()))
+                .isEqualTo(new VehicleRead.Whole(model.now()));
+        assertThat(model.now().notes()).startsWith("Ask for");
+    }
+
+    @Test
+    void theMainCableHasItsOwnWaysOutOfTooMuchDrop() {
+        lamps();
+        load(LoadEntry.POWER).type("600 W");
+        given(EntryList.main(model), Quantity.ONE_WAY_LENGTH).type("4 m");
+        given(EntryList.main(model), Quantity.SECTION).type("10 mm2");
+        final VoltsLost main = model.checking().done().get().orElseThrow().mainVolts();
+        assertThat(main.drop().orElseThrow()).isGreaterThan(main.limit().orElseThrow());
+        assertThat(main.ways()).extracting(way -> way.remedy().id()).contains("larger-section");
     }
 
     @Test

@@ -1,0 +1,69 @@
+package wireworthy.bench;
+
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import wireworthy.paper.PaperSize;
+import wireworthy.paper.schedule.Schedule;
+import wireworthy.vehicle.Circuit;
+import wireworthy.vehicle.Feed;
+import wireworthy.vehicle.Heron;
+import wireworthy.vehicle.Vehicle;
+import wireworthy.vehicle.check.VehicleChecker;
+
+/**
+ * The circuit schedule of a vehicle of 60 circuits, from the start of the process: how long it
+ * takes, and whether the same vehicle gives the same bytes. {@code SchedulePages FILE} keeps it.
+ */
+public final class SchedulePages {
+    private static final int CIRCUITS = 60;
+
+    private SchedulePages() {}
+
+    public static void main(final String[] args) throws IOException {
+        final byte[] first = pages();
+        final long millis =
+                System.currentTimeMillis() - ManagementFactory.getRuntimeMXBean().getStartTime();
+        final double cpu =
+                ManagementFactory.getPlatformMXBean(com.sun.management.OperatingSystemMXBean.class)
+                                .getProcessCpuTime()
+                        / 1e9;
+        final double own = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() / 1e9;
+        System.out.printf(
+                "from process start: %.2f s; CPU %.2f s, of this thread %.2f s%n",
+                millis / 1000.0, cpu, own);
+        final long again = System.nanoTime();
+        final boolean same = Arrays.equals(first, pages());
+        System.out.printf("once more: %.2f s%n", (System.nanoTime() - again) / 1e9);
+        System.out.printf("%d bytes; %s%n", first.length, same ? "the same again" : "NOT THE SAME");
+        if (args.length > 0) {
+            Files.write(Path.of(args[0]), first);
+        }
+    }
+
+    private static byte[] pages() {
+        return Schedule.pdf(new VehicleChecker().check(vehicle()), PaperSize.A4);
+    }
+
+    private static Vehicle vehicle() {
+        final List<Circuit> nine = Heron.vehicle().circuits();
+        return Heron.vehicle()
+                .withCircuits(
+                        IntStream.range(0, CIRCUITS)
+                                .mapToObj(i -> numbered(nine.get(i % nine.size()), i / nine.size()))
+                                .toList());
+    }
+
+    /** Taps stay on the circuit of their own nine. */
+    private static Circuit numbered(final Circuit circuit, final int round) {
+        final Feed feed = circuit.feed();
+        final Circuit named = circuit.renamed(circuit.name() + " " + (round + 1));
+        return feed.isTap()
+                ? named.fedFrom(new Feed(feed.circuit() + " " + (round + 1), feed.ownFuse()))
+                : named;
+    }
+}

@@ -1,0 +1,140 @@
+package wireworthy.window.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static wireworthy.rules.Quantity.*;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wireworthy.record.SumsInUse;
+import wireworthy.rules.Quantity;
+import wireworthy.vehicle.LoadEntry;
+import wireworthy.vehicle.check.CheckedVehicle;
+import wireworthy.vehicle.sheet.SheetRead;
+import wireworthy.vehicle.sheet.SheetReader;
+import wireworthy.window.Background;
+import wireworthy.working.Danger;
+
+/**
+ * What a builder brings: a page of sums for five circuits with three mistakes, a spreadsheet of
+ * twelve circuits with four. All are found, said why, and nothing else is.
+ */
+class BuildersSumsTest {
+    @TempDir private Path folder;
+    private VehicleModel model;
+
+    @BeforeEach
+    void begin() {
+        model =
+                new VehicleModel(
+                        new Shelf(folder.resolve("vehicles")),
+                        () -> SumsInUse.USUAL,
+                        Background.atOnce());
+        EntryList.supply(model).given(List.of(SUPPLY_VOLTAGE)).get(0).type("12 V");
+    }
+
+    @AfterEach
+    void close() {
+        model.close();
+    }
+
+    private CheckedVehicle checked() {
+        return model.checking().done().get().orElseThrow();
+    }
+
+    /** The circuit, its load, length, section and fuse as on the page. */
+    private int circuit(
+            final String name,
+            final LoadEntry draw,
+            final String load,
+            final String length,
+            final String section,
+            final String fuse) {
+        model.addCircuit();
+        final int index = model.now().circuits().size() - 1;
+        EntryList.name(model, index).type(name);
+        EntryList.ofLoad(model, index, 0, draw).type(load);
+        given(index, ONE_WAY_LENGTH, length);
+        given(index, SECTION, section);
+        given(index, FUSE, fuse);
+        return index;
+    }
+
+    private void given(final int circuit, final Quantity quantity, final String text) {
+        EntryList.circuit(model, circuit).given(List.of(quantity)).get(0).type(text);
+    }
+
+    private void own(final int circuit, final Quantity quantity, final String text) {
+        EntryList.circuit(model, circuit).own(quantity).type(text);
+    }
+
+    @Test
+    void threeMistakesOnAPageOfSumsForFiveCircuits() {
+        final int lamps = circuit("Lamps", LoadEntry.POWER, "24 W", "7.5 m", "2.5 mm2", "5 A");
+        own(lamps, CIRCUIT_CURRENT, "2 A");
+        own(lamps, DROP, "0.10 V");
+        final int pump = circuit("Pump", LoadEntry.POWER, "54 W", "3 m", "2.5 mm2", "7.5 A");
+        own(pump, CIRCUIT_CURRENT, "4.5 A");
+        own(pump, FUSE_FLOOR, "5.6 A");
+        circuit("Fridge", LoadEntry.POWER, "48 W", "2 m", "1 mm2", "25 A");
+        final int inverter = circuit("Inverter", LoadEntry.POWER, "300 W", "1 m", "16 mm2", "40 A");
+        EntryList.ofLoad(model, inverter, 0, LoadEntry.EFFICIENCY).type("85 %");
+        own(inverter, CIRCUIT_CURRENT, "21.3 A");
+        final int radio = circuit("Radio", LoadEntry.CURRENT, "0.9 A", "3 m", "1.5 mm2", "2 A");
+        own(radio, DROP, "0.062 V");
+
+        assertThat(states())
+                .containsExactly(
+                        State.DIFFERS, State.SOUND, State.FIRE, State.DIFFERS, State.SOUND);
+        assertThat(Differing.of(checked()).all())
+                .extracting(Differing.One::name)
+                .containsExactly("Lamps: your drop", "Inverter: your circuit current");
+        assertThat(why(0)).contains("counted one way");
+        assertThat(why(1)).contains("efficiency");
+        assertThat(checked().cautions())
+                .filteredOn(each -> each.caution().danger() == Danger.FIRE)
+                .singleElement()
+                .satisfies(each -> assertThat(each.name()).isEqualTo("Fridge"));
+    }
+
+    private List<State> states() {
+        return IntStream.range(0, model.now().circuits().size())
+                .mapToObj(i -> model.checking().state(new Spot.OfCircuit(i)).orElseThrow())
+                .toList();
+    }
+
+    private String why(final int number) {
+        return Differing.of(checked()).all().get(number).text();
+    }
+
+    @Test
+    void fourMistakesInASpreadsheetOfTwelveCircuits() throws Exception {
+        final Path file =
+                Path.of(
+                        Objects.requireNonNull(
+                                        BuildersSumsTest.class.getResource(
+                                                "/wireworthy/sheets/twelve-circuits.csv"))
+                                .toURI());
+        final SheetRead read = SheetReader.read(file);
+        new ImportModel(model, ((SheetRead.Whole) read).sheet()).takeIn();
+        assertThat(model.now().circuits()).hasSize(12);
+        assertThat(Differing.of(checked()).all())
+                .extracting(Differing.One::name)
+                .containsExactly("5", "6", "9: your drop");
+        assertThat(why(0)).contains("If milliamps are meant, write \"350 mA\"");
+        assertThat(why(1)).contains("write \"14 AWG\"");
+        assertThat(why(2)).contains("counted one way");
+        assertThat(checked().cautions())
+                .filteredOn(each -> each.caution().danger() == Danger.FIRE)
+                .singleElement()
+                .satisfies(each -> assertThat(each.caution().text()).contains("25 A is above"));
+        assertThat(checked().cautions())
+                .filteredOn(each -> each.caution().id().equals("fuse-below-floor"))
+                .isEmpty();
+    }
+}
