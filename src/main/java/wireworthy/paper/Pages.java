@@ -43,15 +43,20 @@ public final class Pages {
      *
      * @param title what the file is called in a reader
      * @param foot what stands at the foot of every page
+     * @param looks names of the style sheets they need besides the common one
      */
-    public Pages(final String title, final PaperSize size, final String foot) {
+    public Pages(
+            final String title, final PaperSize size, final String foot, final String... looks) {
         document = empty();
         final Element html = document.createElement("html");
         html.setAttribute("lang", "en");
         document.appendChild(html);
         final Block head = new Block(html).add("head");
         head.say("title", title);
-        head.say("style", style(size));
+        head.say("style", "@page { size: " + size.css() + "; }\n" + style("paper"));
+        for (final String look : looks) {
+            head.say("style", style(look));
+        }
         body = new Block(html).add("body");
         body.say("div", "foot", foot);
     }
@@ -64,12 +69,9 @@ public final class Pages {
         }
     }
 
-    private static String style(final PaperSize size) {
-        try (InputStream css = resource("/wireworthy/paper/paper.css")) {
-            return "@page { size: "
-                    + size.css()
-                    + "; }\n"
-                    + new String(css.readAllBytes(), StandardCharsets.UTF_8);
+    private static String style(final String name) {
+        try (InputStream css = resource("/wireworthy/paper/" + name + ".css")) {
+            return new String(css.readAllBytes(), StandardCharsets.UTF_8);
         } catch (final IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -97,6 +97,6 @@ public final class SheetPages {
 
     private Pages pages(final String kind) {
         final String title = TEXTS.of(kind + ".title") + " " + sheet.mark();
-        return new Pages(title, size, TEXTS.of("foot", "mark", sheet.mark()));
+        return new Pages(title, size, TEXTS.of("foot", "mark", sheet.mark()), "evening");
     }
 }

@@ -16,7 +16,7 @@ public final class SummaryPages {
     public static byte[] pdf(final Summary summary, final PaperSize size) {
         final String mark = summary.sheet().mark();
         final Pages pages =
-                new Pages(TEXTS.of("summary.title"), size, TEXTS.of("foot", "mark", mark));
+                new Pages(TEXTS.of("summary.title"), size, TEXTS.of("foot", "mark", mark), "evening");
         final Block body = pages.body();
         body.say("h1", TEXTS.of("summary.title"));
         body.say("p", TEXTS.of("summary.of", "mark", mark, "count", summary.handedIn()));

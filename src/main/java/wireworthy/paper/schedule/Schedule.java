@@ -21,7 +21,7 @@ public final class Schedule {
 
     private static Pages pages(final CheckedVehicle checked, final PaperSize size) {
         final String title = Words.of("title", "name", checked.vehicle().name());
-        final Pages pages = new Pages(title, size, Words.of("foot"));
+        final Pages pages = new Pages(title, size, Words.of("foot"), "schedule");
         final Block body = pages.body();
         body.say("h1", title);
         new Overview(checked).into(body);
