@@ -1,7 +1,5 @@
 package wireworthy.window;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.Node;
@@ -35,25 +33,23 @@ public final class WayOn {
 
     /** The ways on from what is sound. */
     Node sound() {
-        return row(List.of(next()), twin());
+        return row(Stream.of(next()), twin());
     }
 
     /** The ways on from what is not: one like it comes first where there is one. */
     Node unsound(final Button... more) {
-        return row(twin(), List.of(with(next(), more)));
+        return row(twin(), Stream.of(with(next(), more)));
     }
 
     /** The ways on behind another button. */
     Node after(final Button button) {
-        return row(List.of(button), twin(), List.of(next()));
+        return row(Stream.of(button), Stream.concat(twin(), Stream.of(next())));
     }
 
-    @SafeVarargs
-    private static Node row(final List<Button>... groups) {
-        final List<Button> all = new ArrayList<>();
-        Stream.of(groups).forEach(all::addAll);
-        first(all.get(0));
-        return Buttons.row(all.toArray(Node[]::new));
+    private static Node row(final Stream<Button> before, final Stream<Button> after) {
+        final Button[] all = Stream.concat(before, after).toArray(Button[]::new);
+        first(all[0]);
+        return Buttons.row(all);
     }
 
     /** Another exercise. */
@@ -62,8 +58,8 @@ public final class WayOn {
     }
 
     /** The same kind with new numbers, where there is such a thing. */
-    private List<Button> twin() {
-        return another.map(action -> plain(PracticeTexts.of("twin"), action)).stream().toList();
+    private Stream<Button> twin() {
+        return another.map(action -> plain(PracticeTexts.of("twin"), action)).stream();
     }
 
     /** The lesson on what went wrong. */

@@ -42,8 +42,7 @@ final class MadeView extends VBox {
                 .setAll(
                         outcome,
                         Buttons.row(
-                                make,
-                                Buttons.plain(EveningTexts.of("made.others"), model::others)),
+                                make, Buttons.plain(EveningTexts.of("made.others"), model::others)),
                         said,
                         plan,
                         preview);

@@ -33,6 +33,7 @@ final class MakeForm extends VBox {
     private final FileAsking files;
     private final TemplateLines templates;
     private final VBox which = new VBox();
+    private final VBox rest = new VBox();
     private Optional<SomeOf<Skill>> skills = Optional.empty();
 
     MakeForm(final MakeModel model, final FileAsking files, final TemplateLines templates) {
@@ -40,6 +41,7 @@ final class MakeForm extends VBox {
         this.files = files;
         this.templates = templates;
         which.getStyleClass().add(Styles.EVENING_FORM);
+        rest.getStyleClass().add(Styles.EVENING_FORM);
         getStyleClass().add(Styles.EVENING_FORM);
         getChildren()
                 .setAll(
@@ -49,13 +51,19 @@ final class MakeForm extends VBox {
         model.made().subscribe(made -> skills.ifPresent(some -> some.say(this::skill)));
     }
 
+    /** What one starts from stays, so that the keyboard stays on it. */
     private void fill() {
         fillWhich();
-        getChildren()
+        if (rest.getChildren().isEmpty()) {
+            getChildren()
+                    .setAll(
+                            Texts.title(EveningTexts.of("make")),
+                            new StartFrom(model),
+                            mark(),
+                            rest);
+        }
+        rest.getChildren()
                 .setAll(
-                        Texts.title(EveningTexts.of("make")),
-                        new StartFrom(model),
-                        mark(),
                         subtitle("make.which"),
                         which,
                         subtitle("make.who"),

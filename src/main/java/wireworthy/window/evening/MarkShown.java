@@ -12,7 +12,7 @@ final class MarkShown extends FlowPane {
     MarkShown(final String mark) {
         setAccessibleRole(AccessibleRole.TEXT);
         setAccessibleText(mark);
-        for (final String group : mark.split(AFTER_HYPHEN)) {
+        for (final String group : mark.split(AFTER_HYPHEN, -1)) {
             getChildren().add(Texts.title(group));
         }
         getStyleClass().add(Styles.SHEET_MARK);

@@ -183,6 +183,10 @@ class EveningScreensTest {
                                     .withVoltages(Set.of(SystemVoltage.V48))
                                     .withDifficulties(Set.of(Difficulty.HARD)));
             case MAKE_ONE_BY_ONE -> Wish.USUAL.withWanted(kinds());
+            case MAKE ->
+                    Wish.USUAL
+                            .withWanted(usual.withProblems(2))
+                            .withWho(Wish.USUAL.who().withCopies(2));
             default ->
                     Wish.USUAL.withWho(Wish.USUAL.who().withNamed(true).withNames("Finch\nWren"));
         };
