@@ -16,18 +16,19 @@ import wireworthy.rules.Skill;
 
 /**
  * Where people stand, kept up answer by answer so that a long record costs no more than a short
- * one. Only where answers came in that belong before the last, from another copy of the record, is all folded anew.
+ * one. Only where answers came in that belong before the last, from another copy of the record, is
+ * all folded anew.
  */
 final class StandingRows {
-    // The plus keeps SQLite from walking all answers in order for the few newest.
+    // A plus keeps SQLite from walking all answers in order for the few that are wanted.
     private static final String ROWS =
             "SELECT id, at, uid, skill, day, sound, aided, slips, difficulty, bank, version,"
                     + " template, seed, asked FROM answer WHERE +person = ? AND id > ?"
-                    + " AND sound IS NOT NULL ORDER BY uid";
+                    + " AND sound IS NOT NULL ORDER BY +uid";
     private static final String EARLIER =
             "SELECT 1 FROM answer WHERE person = ? AND template = ? AND seed = ? AND bank = ?"
                     + " AND version = ? AND asked = ? AND sound IS NOT NULL"
-                    + " AND uid < ? LIMIT 1";
+                    + " AND +uid < ? LIMIT 1";
     private static final String KEEP =
             "INSERT INTO standing (person, form, turn, answer, at, uid, text)"
                     + " VALUES (?, ?, ?, ?, ?, ?, ?) ON CONFLICT (person) DO UPDATE SET"

@@ -11,7 +11,9 @@ import wireworthy.practice.SlipHunt;
 import wireworthy.practice.Template;
 import wireworthy.working.Solver;
 
-/** The exercises of the one who learns here: what the banks hold, drawn so that none comes twice. */
+/**
+ * The exercises of the one who learns here: what the banks hold, drawn so that none comes twice.
+ */
 final class OwnExercises {
     private final OwnRecord record;
     private final Content content;

@@ -147,8 +147,7 @@ public final class PeoplePlace implements Place {
         parts.add(Texts.soft(PeopleTexts.of("delete.say")));
         for (final String code : model.deleted()) {
             final Button bring =
-                    Buttons.plain(
-                            PeopleTexts.of("undelete"), () -> model.undelete(code));
+                    Buttons.plain(PeopleTexts.of("undelete"), () -> model.undelete(code));
             bring.setAccessibleText(PeopleTexts.of("undelete.read", "person", code));
             parts.add(Buttons.row(Texts.strong(PeopleTexts.of("deleted", "person", code)), bring));
         }

@@ -4,15 +4,13 @@ import java.util.EnumSet;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.random.RandomGenerator;
 import java.util.stream.LongStream;
 import wireworthy.rules.Skill;
 
 /** Simulated learners at practice, and what comes of it. */
 final class LearningTrial {
-    private static final int STREAM = 30 * SimulatedLearner.A_DAY;
-    private static final int WINDOW = 4;
-    private static final int EARLIER_PERCENT = 40;
     private static final double LOW = 0.7;
     private static final int MOST = 1_600;
     private static final int FIRST = 3;
@@ -21,10 +19,16 @@ final class LearningTrial {
     private static final Set<SkillState> FIRM = EnumSet.of(SkillState.SNUG, SkillState.TIGHT);
 
     private final Function<RandomGenerator, Truth> truth;
+    private final long first;
     private final int learners;
 
-    LearningTrial(final Function<RandomGenerator, Truth> truth, final int learners) {
+    /**
+     * @param first number of the first learner, which is the seed of all that happens to them
+     */
+    LearningTrial(
+            final Function<RandomGenerator, Truth> truth, final long first, final int learners) {
         this.truth = truth;
+        this.first = first;
         this.learners = learners;
     }
 
@@ -46,47 +50,56 @@ final class LearningTrial {
     /**
      * What thirty days of answers show of the model.
      *
+     * @param auc of the chances told
+     * @param truth AUC of the true chances themselves
+     * @param best AUC of the best that can be told from the answers; see {@link Knower}
+     * @param three AUC of how many were right running, three at most
      * @param tightThoughLow share of skills told as tight whose true chance is below .7
      */
-    record Model(double auc, double calibrationError, double tightThoughLow) {}
+    record Model(
+            double auc,
+            double truth,
+            double best,
+            double three,
+            double calibrationError,
+            double tightThoughLow) {}
 
     private LongStream seeds() {
-        return LongStream.range(0, learners);
+        return LongStream.range(first, first + learners);
     }
 
-    /** Any skill at any time. */
-    Model mixed() {
-        return model(learner -> draw(learner, SimulatedLearner.SKILLS.size(), 0));
-    }
-
-    /** Four skills at a time in their order, two fifths of earlier ones. */
-    Model inOrder() {
-        return model(
-                learner -> {
-                    final int most = SimulatedLearner.SKILLS.size() - WINDOW + 1;
-                    final int first = learner.problems() * most / STREAM;
-                    return first > 0 && learner.random.nextInt(100) < EARLIER_PERCENT
-                            ? draw(learner, first, 0)
-                            : draw(learner, WINDOW, first);
-                });
-    }
-
-    private static Skill draw(final SimulatedLearner learner, final int of, final int from) {
-        return SimulatedLearner.SKILLS.get(from + learner.random.nextInt(of));
-    }
-
-    private Model model(final Function<SimulatedLearner, Skill> next) {
+    /**
+     * Has all learners answer in an order.
+     *
+     * @param knower who knows this truth
+     */
+    Model model(final Supplier<Orders> order, final Supplier<Knower> knower) {
         final Scores told = new Scores();
+        final Scores real = new Scores();
+        final Scores best = new Scores();
+        final Scores three = new Scores();
         final Share low = new Share();
         seeds().forEach(
                         seed -> {
                             final SimulatedLearner learner = new SimulatedLearner(seed, truth);
-                            while (learner.problems() < STREAM) {
-                                learner.answers(next.apply(learner), told);
+                            final Knower knows = knower.get();
+                            final Orders asked = order.get();
+                            while (learner.problems() < Orders.STREAM) {
+                                final Skill skill = asked.next(learner);
+                                final SimulatedLearner.Tried tried = learner.tries(skill);
+                                told.add(tried.told(), tried.right());
+                                real.add(tried.real(), tried.right());
+                                best.add(knows.chance(skill, tried.marked()), tried.right());
+                                three.add(tried.running() / 3.0, tried.right());
+                                knows.answered(skill, tried.marked(), tried.right());
+                                if (learner.problems() % SimulatedLearner.A_DAY == 0) {
+                                    knows.night();
+                                }
                                 tight(learner, low);
                             }
                         });
-        return new Model(told.auc(), told.calibrationError(), low.of());
+        return new Model(
+                told.auc(), real.auc(), best.auc(), three.auc(), told.calibrationError(), low.of());
     }
 
     private static void tight(final SimulatedLearner learner, final Share low) {
@@ -183,11 +196,11 @@ final class LearningTrial {
     record Stuck(double caught, double falseAlarms, double left) {}
 
     /** Each learner has one skill that no try ever teaches. */
-    static Stuck stuck(final int learners) {
+    static Stuck stuck(final long first, final int learners) {
         final Share caught = new Share();
         final Share known = new Share();
         final Share left = new Share();
-        for (long seed = 0; seed < learners; seed++) {
+        for (long seed = first; seed < first + learners; seed++) {
             final Skill never = SimulatedLearner.SKILLS.get((int) seed % 20);
             final TwoStates[] truth = new TwoStates[1];
             final SimulatedLearner learner =
@@ -203,7 +216,7 @@ final class LearningTrial {
                                 return truth[0];
                             });
             final Set<Skill> judged = EnumSet.noneOf(Skill.class);
-            while (learner.problems() < 2 * STREAM) {
+            while (learner.problems() < 2 * Orders.STREAM) {
                 final Choice choice = learner.chosen();
                 final Skill skill = choice.template().skill();
                 final boolean knew = truth[0].knows(skill);

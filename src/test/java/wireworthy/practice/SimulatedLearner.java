@@ -99,15 +99,25 @@ final class SimulatedLearner {
     }
 
     /**
-     * A problem of any difficulty.
+     * A problem, and what was told of it before.
      *
-     * @param told is handed the chance that the program tells, and whether the answer was right
+     * @param marked its difficulty, as its template says
+     * @param told the chance that the program tells
+     * @param real the true chance
+     * @param running how many of the last answers in a row were right, three at most
      */
-    void answers(final Skill skill, final Scores told) {
+    record Tried(Skill skill, int marked, double told, double real, int running, boolean right) {}
+
+    /** A problem of any difficulty. */
+    Tried tries(final Skill skill) {
         final double difficulty = SPREAD * random.nextGaussian();
         final int marked = (int) Math.max(-1, Math.min(1, Math.round(difficulty)));
         final double chance = skills().chance(skill, day(), marked);
-        told.add(chance, answers(skill, difficulty, marked, "template" + random.nextInt(5)));
+        final double real = truth.chance(skill, difficulty);
+        final int running = Math.min(3, skills().running(skill));
+        final String template = "template" + random.nextInt(5);
+        final boolean right = answers(skill, difficulty, marked, template);
+        return new Tried(skill, marked, chance, real, running, right);
     }
 
     private boolean answers(

@@ -74,6 +74,20 @@ class SkillsTest {
     }
 
     @Test
+    void theOwnSlopeIsFlatterForOneWhoDoesOtherwiseThanTold() {
+        Slope slope = Slope.UNKNOWN;
+        for (int i = 0; i < 40; i++) {
+            slope = slope.with(2, i % 3 > 0);
+        }
+
+        assertThat(Slope.UNKNOWN.chance(2)).isBetween(.86, .88);
+        assertThat(slope.mean()).isLessThan(.8);
+        assertThat(slope.chance(2)).isBetween(2 / 3.0, .83);
+        assertThat(slope.chance(0)).isEqualTo(.5);
+        assertThat(slope.variance()).isLessThan(Slope.UNKNOWN.variance());
+    }
+
+    @Test
     void harderProblemsAreLessLikelyRight() {
         final Skills none = Skills.of(List.of());
 

@@ -90,7 +90,8 @@ class StandingTest {
                 record.standing("robin");
             }
             for (int i = 4; i < 8; i++) {
-                final Instant early = EVENING.plus(Duration.ofDays(9)).minus(Duration.ofHours(hours));
+                final Instant early =
+                        EVENING.plus(Duration.ofDays(9)).minus(Duration.ofHours(hours));
                 record.keep(Answers.unaided(early.plusSeconds(i), i, i % 2 > 0));
             }
             record.keep(answer(9, 8, true));
@@ -99,7 +100,9 @@ class StandingTest {
             assertThat(record.answers("robin"))
                     .extracting(Answer::seed)
                     .containsExactly(0L, 1L, 2L, 3L, 4L, 5L, 6L, 7L, 8L, 9L);
-            assertThat(record.last("robin", 3)).extracting(Answer::seed).containsExactly(7L, 8L, 9L);
+            assertThat(record.last("robin", 3))
+                    .extracting(Answer::seed)
+                    .containsExactly(7L, 8L, 9L);
             assertThat(record.standing("robin")).isEqualTo(anew(record));
         }
         try (RecordFile record = RecordFile.open(file)) {
