@@ -120,7 +120,7 @@ class LearningTrialTest {
         areCalibratedAndTightHolds(truths);
     }
 
-    /** With truth B the best that answers can tell is hardly above .78 here. */
+    /** With truth B .78 is not reached: the best that answers can tell is .779 in the mean. */
     @Test
     void chancesAgreeWithAnswersGivenInAnyOrder() {
         final Truths truths = table("any skill at any time", Orders::mixed);
