@@ -6,9 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -26,16 +24,14 @@ import wireworthy.evening.handin.HandIn;
 import wireworthy.evening.handin.HandInFile;
 import wireworthy.evening.summary.MadeUpClass;
 import wireworthy.evening.summary.Summary;
-import wireworthy.lessons.Lessons;
 import wireworthy.marking.SlipFigures;
 import wireworthy.practice.Problem;
-import wireworthy.record.DataFolder;
 import wireworthy.record.SumsInUse;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Skill;
-import wireworthy.window.evening.EveningDesk;
 import wireworthy.window.evening.EveningPlace;
 import wireworthy.window.evening.ProjectorDesk;
+import wireworthy.window.evening.TestDesks;
 import wireworthy.working.Solver;
 
 /** A leader at the projector and afterwards, by keyboard and mouse. */
@@ -59,12 +55,7 @@ class EveningRoomTest extends WindowTest {
     protected List<Place> places() {
         return List.of(
                 EveningPlace.of(
-                        new EveningDesk(
-                                new DataFolder(folder),
-                                Clock.systemUTC(),
-                                new Chosen(folder.resolve("in")),
-                                () -> Lessons.read(solver, Optional.empty()),
-                                id -> {}),
+                        TestDesks.desk(folder, folder.resolve("in")),
                         new ProjectorDesk(solver, () -> SumsInUse.USUAL)),
                 new TestPlace("Tables"));
     }
@@ -207,24 +198,6 @@ class EveningRoomTest extends WindowTest {
             HandInFile.write(in, each);
         } catch (final IOException e) {
             throw new UncheckedIOException(e);
-        }
-    }
-
-    /** Whoever is asked for a file or folder names the same one. */
-    private record Chosen(Path path) implements FileAsking {
-        @Override
-        public Optional<Path> open(final Node from, final String ending) {
-            return Optional.of(path);
-        }
-
-        @Override
-        public Optional<Path> save(final Node from, final String name, final String ending) {
-            return Optional.of(path.resolve(name + "." + ending));
-        }
-
-        @Override
-        public Optional<Path> folder(final Node from, final String title) {
-            return Optional.of(path);
         }
     }
 }

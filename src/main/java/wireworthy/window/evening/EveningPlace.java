@@ -53,7 +53,11 @@ public final class EveningPlace implements Place {
                                 new LaptopPart(desk),
                                 new ProjectorPart(desk, figures),
                                 new AfterPart(desk, way)));
-        way.to = plan -> place.open(make.key());
+        way.to =
+                plan -> {
+                    place.open(make.key());
+                    make.begin(plan);
+                };
         return place;
     }
 

@@ -23,6 +23,7 @@ import wireworthy.window.parts.Texts;
 /** The forms in which it is chosen what is thrown on the wall. */
 final class ProjectorForms {
     private static final String SHEET_FILE = "json";
+    private static final int LONGEST_MARK = 20;
 
     private final ProjectorSetup setup;
     private final FileAsking files;
@@ -52,6 +53,7 @@ final class ProjectorForms {
         mark.setAccessibleText(ProjectorTexts.of("mark"));
         mark.setPromptText(ProjectorTexts.of("mark.prompt"));
         mark.getStyleClass().add(Styles.MARK_FIELD);
+        mark.setPrefColumnCount(LONGEST_MARK);
         mark.setOnAction(event -> openMark());
         trouble.textProperty().bind(setup.said());
         trouble.managedProperty().bind(setup.said().isNotEmpty());

@@ -188,7 +188,6 @@ public final class Styles {
     public static final String UNDER_IT = "under-it";
     public static final String CALLED_OUT = "called-out";
     public static final String CALLED_GROUP = "called-group";
-    public static final String MARK_FIELD = "mark-field";
 
     // Afterwards
     public static final String AFTER = "after";

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.scene.Node;
@@ -21,11 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import wireworthy.lessons.Lessons;
-import wireworthy.record.DataFolder;
 import wireworthy.record.SumsInUse;
 import wireworthy.window.Accessibility;
-import wireworthy.window.FileAsking;
 import wireworthy.window.FxTest;
 import wireworthy.window.Screens;
 import wireworthy.working.Solver;
@@ -49,12 +44,7 @@ class AfterScreensTest {
 
     private static EveningPlace place(final String from) {
         return EveningPlace.of(
-                new EveningDesk(
-                        new DataFolder(folder.resolve("data")),
-                        Clock.systemUTC(),
-                        new Chosen(folder.resolve(from)),
-                        () -> Lessons.read(SOLVER, Optional.empty()),
-                        id -> {}),
+                TestDesks.desk(folder.resolve("data"), folder.resolve(from)),
                 new ProjectorDesk(
                         SOLVER,
                         () -> SumsInUse.USUAL));
@@ -112,24 +102,6 @@ class AfterScreensTest {
             Screens.write("evening-" + name, setting, scene);
             assertThat(Screens.cutOff(scene.getRoot())).as(setting.name()).isEmpty();
             assertThat(Accessibility.unlabelled(scene.getRoot())).isEmpty();
-        }
-    }
-
-    /** Whoever is asked for a file names the same one. */
-    private record Chosen(Path path) implements FileAsking {
-        @Override
-        public Optional<Path> open(final Node from, final String ending) {
-            return Optional.of(path);
-        }
-
-        @Override
-        public Optional<Path> save(final Node from, final String name, final String ending) {
-            return Optional.of(path.resolve(name + "." + ending));
-        }
-
-        @Override
-        public Optional<Path> folder(final Node from, final String title) {
-            return Optional.of(path);
         }
     }
 }
