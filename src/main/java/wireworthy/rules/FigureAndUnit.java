@@ -8,8 +8,7 @@ import java.util.regex.Pattern;
 public final class FigureAndUnit {
     private static final Pattern FIGURE_AND_UNIT =
             Pattern.compile("(?<=\\d) (?=(?:[kmµ]?[AVWΩ]h?|[cm]?m²?|°C|%|AWG|ohm)(?![A-Za-z]))");
-    private static final Pattern INSIDE =
-            Pattern.compile(FIGURE_AND_UNIT.pattern() + "|°(?=[CF])");
+    private static final Pattern INSIDE = Pattern.compile(FIGURE_AND_UNIT.pattern() + "|°(?=[CF])");
 
     private FigureAndUnit() {}
 

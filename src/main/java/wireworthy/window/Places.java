@@ -83,10 +83,9 @@ final class Places {
         this.ahead = ahead;
     }
 
-    private EveningPlace evening(
-            final DataFolder folder, final Clock clock, final InUse inUse) {
+    private EveningPlace evening(final DataFolder folder, final Clock clock, final InUse inUse) {
         return EveningPlace.of(
-new EveningDesk(
+                new EveningDesk(
                         folder, clock, FileAsking.bySystem(), ahead::lessons, this::toLesson),
                 new ProjectorDesk(ahead.solver(), inUse::sums));
     }

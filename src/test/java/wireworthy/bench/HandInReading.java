@@ -67,8 +67,7 @@ public final class HandInReading {
 
     private static Sheet sheet(final int seed, final Shelf shelf) {
         final Pick pick = Pick.BySkills.of(EnumSet.allOf(Skill.class), PROBLEMS);
-        return Sheet.of(
-                new SheetPlan(pick, true, SheetPlan.MOST_LEARNERS, false, seed), shelf);
+        return Sheet.of(new SheetPlan(pick, true, SheetPlan.MOST_LEARNERS, false, seed), shelf);
     }
 
     /** Right at every other problem. */

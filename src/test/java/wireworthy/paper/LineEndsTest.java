@@ -32,8 +32,7 @@ class LineEndsTest {
         "at 12 V a lamp, at |12 V |a |lamp",
         "take 4 lamps, take |4 |lamps"
     })
-    void aLineEndsNeitherBetweenFigureAndUnitNorWithinAUnit(
-            final String text, final String parts) {
+    void aLineEndsNeitherBetweenFigureAndUnitNorWithinAUnit(final String text, final String parts) {
         assertThat(parted(text)).isEqualTo(parts);
     }
 }

@@ -61,7 +61,12 @@ class EveningRoomTest extends WindowTest {
     }
 
     private void part(final String title) {
-        clickOn((Node it) -> it instanceof Labeled l && title.equals(l.getText()) && it.isVisible());
+        final Node entry =
+                lookup(".side-title").queryAll().stream()
+                        .filter(it -> it instanceof Labeled l && title.equals(l.getText()))
+                        .findFirst()
+                        .orElseThrow(() -> new AssertionError(lookup(".side-title").queryAll()));
+        clickOn(entry);
     }
 
     private TextField field() {
@@ -73,8 +78,10 @@ class EveningRoomTest extends WindowTest {
     }
 
     private boolean readsStart(final String text) {
-        return lookup((Node it) -> it instanceof Labeled l
-                                && String.valueOf(l.getText()).startsWith(text))
+        return lookup(
+                        (Node it) ->
+                                it instanceof Labeled l
+                                        && String.valueOf(l.getText()).startsWith(text))
                 .tryQuery()
                 .isPresent();
     }

@@ -47,8 +47,7 @@ final class AskingFigure implements Asking {
     public Taken take(final String typed) {
         final List<Called> all = new ArrayList<>();
         for (final String piece : CalledText.pieces(typed)) {
-            final CalledText text =
-                    new CalledText(piece, part.ref().quantity().dimension());
+            final CalledText text = new CalledText(piece, part.ref().quantity().dimension());
             if (text.twoMeanings()) {
                 return new Taken.Back(TEXTS.of("one-or-more", "typed", piece));
             }
@@ -73,8 +72,7 @@ final class AskingFigure implements Asking {
 
     private Origin origin(final Mark mark) {
         if (mark.isSound()) {
-            return Origin.of(
-                    Origin.Kind.SOUND, "sound", TEXTS.of("sound"), mark.explanation());
+            return Origin.of(Origin.Kind.SOUND, "sound", TEXTS.of("sound"), mark.explanation());
         }
         if (mark.explained().isEmpty()) {
             return Origin.of(

@@ -33,9 +33,7 @@ final class AskingOrder implements Asking {
 
     @Override
     public List<WallLine> lines() {
-        return IntStream.range(0, order.stages().size())
-                .<WallLine>mapToObj(this::line)
-                .toList();
+        return IntStream.range(0, order.stages().size()).<WallLine>mapToObj(this::line).toList();
     }
 
     private WallLine line(final int place) {
@@ -87,8 +85,7 @@ final class AskingOrder implements Asking {
         final String shown = String.join(" ", row.split(""));
         final OptionalInt departs = order.departsAt(stages);
         if (departs.isEmpty()) {
-            return new Called(
-                    shown, Origin.of(Origin.Kind.SOUND, "sound", TEXTS.of("sound"), ""));
+            return new Called(shown, Origin.of(Origin.Kind.SOUND, "sound", TEXTS.of("sound"), ""));
         }
         final int place = departs.getAsInt();
         return new Called(

@@ -132,10 +132,7 @@ public final class HandInFolder {
         final List<HandIns.LeftOut> all = new ArrayList<>(none);
         for (final Found each : found) {
             final boolean of = each.handIn().mark().equals(mark);
-            all.add(
-                    of
-                            ? new HandIns.LeftOut(each.file(), why.what(), why.remedy())
-                            : other(each));
+            all.add(of ? new HandIns.LeftOut(each.file(), why.what(), why.remedy()) : other(each));
         }
         return HandIns.sorted(all);
     }

@@ -32,7 +32,8 @@ public final class SummaryPages {
         body.say("h2", TEXTS.of("summary.slips")).say("p", "small", TEXTS.of("summary.slips.note"));
         final Block table = body.add("table");
         final Block head = table.add("thead").add("tr");
-        head.say("th", "column-slip", TEXTS.of("summary.slip")).say("th", "number column-answers", TEXTS.of("summary.answers"));
+        head.say("th", "column-slip", TEXTS.of("summary.slip"))
+                .say("th", "number column-answers", TEXTS.of("summary.answers"));
         head.say("th", TEXTS.of("summary.who"));
         final Block rows = table.add("tbody");
         for (final SlipSeen slip : slips) {

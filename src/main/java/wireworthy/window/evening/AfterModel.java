@@ -107,8 +107,7 @@ final class AfterModel {
     }
 
     /** Where no sheet can be made again, it is said why of the one that most belong to. */
-    private AfterState none(
-            final HandInFolder folder, final List<HandInFolder.Belonging> sheets) {
+    private AfterState none(final HandInFolder folder, final List<HandInFolder.Belonging> sheets) {
         return sheets.stream()
                 .limit(1)
                 .map(HandInFolder.Belonging::mark)
@@ -119,8 +118,7 @@ final class AfterModel {
 
     private static AfterState none(
             final HandInFolder folder, final String mark, final EveningProblem trouble) {
-        return new AfterState.None(
-                folder.folder(), trouble.text(), folder.leftOut(mark, trouble));
+        return new AfterState.None(folder.folder(), trouble.text(), folder.leftOut(mark, trouble));
     }
 
     private Optional<EveningProblem> trouble(final String mark) {

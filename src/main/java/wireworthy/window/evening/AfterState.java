@@ -23,8 +23,7 @@ sealed interface AfterState {
      * @param trouble why the sheet can't be made again; empty where there is none
      * @param leftOut every file with its reason
      */
-    record None(Path folder, String trouble, List<HandIns.LeftOut> leftOut)
-            implements AfterState {
+    record None(Path folder, String trouble, List<HandIns.LeftOut> leftOut) implements AfterState {
         public None {
             leftOut = List.copyOf(leftOut);
         }

@@ -97,8 +97,7 @@ final class AfterSummary extends VBox {
                 Texts.paragraph(AfterTexts.of("next.say")),
                 Buttons.row(
                         Buttons.plain(
-                                AfterTexts.of("next.do"),
-                                () -> model.nextWeek().ifPresent(make))),
+                                AfterTexts.of("next.do"), () -> model.nextWeek().ifPresent(make))),
                 Texts.subtitle(AfterTexts.of("save")),
                 Buttons.row(
                         Buttons.plain(AfterTexts.of("save.pdf"), this::savePdf),
@@ -119,8 +118,7 @@ final class AfterSummary extends VBox {
         askLater();
         return Cards.card(
                 Texts.subtitle(AfterTexts.of("kept")),
-                Texts.paragraph(
-                        AfterTexts.of("kept.say", "folder", read.folder().folder())),
+                Texts.paragraph(AfterTexts.of("kept.say", "folder", read.folder().folder())),
                 deleting);
     }
 

@@ -20,9 +20,7 @@ final class AfterTables {
     /** Slips, the commonest first. */
     static Node slips(final List<SlipSeen> slips) {
         final PlainTable table = new PlainTable();
-        table.row(
-                true,
-                List.of(head("slip"), number(AfterTexts.of("answers")), head("who")));
+        table.row(true, List.of(head("slip"), number(AfterTexts.of("answers")), head("who")));
         for (final SlipSeen slip : slips) {
             table.row(
                     false,

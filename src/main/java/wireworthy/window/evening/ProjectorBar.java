@@ -42,8 +42,7 @@ final class ProjectorBar extends VBox {
         field.setAccessibleText(ProjectorTexts.of("field.read"));
         field.setOnAction(event -> on.ifPresent(ProjectorTask::take));
         said.managedProperty().bind(said.textProperty().isNotEmpty());
-        final FlowPane row =
-                Buttons.row(title, field, undo, tell, line, back, previous, next);
+        final FlowPane row = Buttons.row(title, field, undo, tell, line, back, previous, next);
         row.getChildren().addAll(looks);
         row.getStyleClass().add(Styles.PROJECTOR_ROW);
         getChildren().setAll(said, row);

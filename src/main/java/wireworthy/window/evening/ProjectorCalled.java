@@ -37,7 +37,8 @@ final class ProjectorCalled extends VBox {
     private static String text(final Counted each) {
         return each.count() == 1
                 ? Texts.kept(each.text())
-                : ProjectorTexts.of("times", "figure", Texts.kept(each.text()), "count", each.count());
+                : ProjectorTexts.of(
+                        "times", "figure", Texts.kept(each.text()), "count", each.count());
     }
 
     private Node card(final CalledGroup group) {

@@ -99,8 +99,7 @@ final class ProjectorForms {
     }
 
     /** A live figure of the lessons. */
-    static Node figures(
-            final List<ProjectorFigure> all, final Consumer<ProjectorFigure> wall) {
+    static Node figures(final List<ProjectorFigure> all, final Consumer<ProjectorFigure> wall) {
         return picked(
                 ProjectorTexts.of("figure"),
                 all.stream()
@@ -172,10 +171,7 @@ final class ProjectorForms {
         final Button show = Buttons.main(does, () -> {});
         final PickList list =
                 new PickList(
-                        name,
-                        texts,
-                        at -> show.setOnAction(event -> done.accept(at)),
-                        show::fire);
+                        name, texts, at -> show.setOnAction(event -> done.accept(at)), show::fire);
         list.button(0).setSelected(true);
         final VBox card = Cards.card(Texts.strong(name), Buttons.row(show));
         option.ifPresent(card.getChildren()::add);

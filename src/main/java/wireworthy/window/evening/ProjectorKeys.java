@@ -9,8 +9,8 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
 /**
- * The keys at the wall. Space and the arrows turn its lines while nothing is typed, and the two page
- * keys always, as those are what a hand-held clicker sends.
+ * The keys at the wall. Space and the arrows turn its lines while nothing is typed, and the two
+ * page keys always, as those are what a hand-held clicker sends.
  */
 final class ProjectorKeys implements EventHandler<KeyEvent> {
     private final ProjectorModel model;

@@ -67,7 +67,9 @@ final class ProjectorModel {
         final List<Asking> asked = Asking.of(exercise);
         final List<ProjectorTask> all = new ArrayList<>();
         for (int i = 0; i < asked.size(); i++) {
-            all.add(new ProjectorTask(title(number, i, asked.size()), exercise, asked.get(i), toldAtOnce));
+            all.add(
+                    new ProjectorTask(
+                            title(number, i, asked.size()), exercise, asked.get(i), toldAtOnce));
         }
         return List.copyOf(all);
     }

@@ -48,7 +48,8 @@ final class ProjectorPart implements EveningPart {
                 new ProjectorSetup(
                         desk::shelf, () -> random.nextInt(SheetPlan.SEEDS), shell.background());
         chosen.getStyleClass().add(Styles.TIGHT);
-        final ProjectorForms forms = new ProjectorForms(setup, desk.files(), (sheet, at) -> wall(sheet, at, shell));
+        final ProjectorForms forms =
+                new ProjectorForms(setup, desk.files(), (sheet, at) -> wall(sheet, at, shell));
         show(What.SHEET, forms, shell);
         return Pages.page(
                 EveningTexts.of(key()),

@@ -75,7 +75,8 @@ final class ProjectorQuestion extends VBox {
         if (beside != both instanceof HBox || both.getChildren().isEmpty()) {
             both.getChildren().clear();
             final Pane next = beside ? new HBox() : new VBox();
-            next.getStyleClass().addAll(Styles.SIDE_BY_SIDE, beside ? Styles.BESIDE : Styles.UNDER_IT);
+            next.getStyleClass()
+                    .addAll(Styles.SIDE_BY_SIDE, beside ? Styles.BESIDE : Styles.UNDER_IT);
             if (next instanceof HBox row) {
                 row.setFillHeight(false);
             }

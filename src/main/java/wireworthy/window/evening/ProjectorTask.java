@@ -100,10 +100,7 @@ final class ProjectorTask {
     void take() {
         final Taken taken = asking.take(typed.get());
         if (taken instanceof Taken.Answers answers) {
-            called.set(
-                    Stream.concat(
-                                    called.get().stream(), answers.called().stream())
-                            .toList());
+            called.set(Stream.concat(called.get().stream(), answers.called().stream()).toList());
             typed.set("");
             said.set("");
         } else if (taken instanceof Taken.Back back) {

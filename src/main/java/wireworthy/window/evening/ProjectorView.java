@@ -55,7 +55,8 @@ final class ProjectorView extends ProjectorWall {
 
     /** Closes what is open beside the question; false where nothing is. */
     private boolean back() {
-        final boolean open = model.task().get().filter(it -> it.opened().get().isPresent()).isPresent();
+        final boolean open =
+                model.task().get().filter(it -> it.opened().get().isPresent()).isPresent();
         model.task().get().ifPresent(ProjectorTask::close);
         return open;
     }

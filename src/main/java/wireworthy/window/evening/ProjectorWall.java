@@ -11,7 +11,8 @@ import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Styles;
 
 /**
- * The whole window as it is thrown on a wall: what is shown is sized by the window, so that it can be read from the back row; the bar under it is the leader's, in the usual size.
+ * The whole window as it is thrown on a wall: what is shown is sized by the window, so that it can
+ * be read from the back row; the bar under it is the leader's, in the usual size.
  */
 class ProjectorWall extends BorderPane {
     private static final List<Double> STEPS = List.of(0.6, 0.7, 0.85, 1.0, 1.2, 1.4, 1.7);
@@ -19,7 +20,6 @@ class ProjectorWall extends BorderPane {
 
     /** How high the bar is, in its text sizes. */
     private static final double BAR = 4;
-
 
     private final double across;
     private final double down;
@@ -84,7 +84,6 @@ class ProjectorWall extends BorderPane {
     /** What every wall has at the end of its bar. */
     final List<Node> looks(final Shell shell, final Runnable leave) {
         return List.of(
-                new ProjectorLook(this, shell),
-                Buttons.plain(ProjectorTexts.of("leave"), leave));
+                new ProjectorLook(this, shell), Buttons.plain(ProjectorTexts.of("leave"), leave));
     }
 }

@@ -98,8 +98,7 @@ class AskingTest {
     void groupsAreSoundThenSlipBySlipTheCommonestFirstThenWhatNoSlipExplains() {
         final String upsideDown = figure(slip("ohm-upside-down").value());
         final String times = figure(slip("ohm-multiplied").value());
-        final String typed =
-                String.join("; ", times, upsideDown, "0.123 A", right(), upsideDown);
+        final String typed = String.join("; ", times, upsideDown, "0.123 A", right(), upsideDown);
 
         final List<CalledGroup> groups = CalledGroup.of(taken(ASKING, typed));
 
@@ -120,8 +119,7 @@ class AskingTest {
     @Test
     void oneSlipIsOneGroupHoweverItsFigureIsRounded() {
         final double value = slip("ohm-upside-down").value();
-        final String rounded =
-                FigureText.of(value, CURRENT.asked().quantity().dimension(), 3);
+        final String rounded = FigureText.of(value, CURRENT.asked().quantity().dimension(), 3);
 
         assertThat(CalledGroup.of(taken(ASKING, figure(value) + ";" + rounded))).hasSize(1);
     }
@@ -186,7 +184,8 @@ class AskingTest {
     void theFigureOfASlipIsInAGroupOfThatSlip(final Skill skill) {
         final Sheet sheet =
                 Sheet.of(
-                        new SheetPlan(Pick.BySkills.of(java.util.Set.of(skill), 3), false, 1, false, 5),
+                        new SheetPlan(
+                                Pick.BySkills.of(java.util.Set.of(skill), 3), false, 1, false, 5),
                         SHELF);
         final List<String> missed = new ArrayList<>();
         for (final Exercise each : sheet.exercises(1)) {
@@ -203,8 +202,7 @@ class AskingTest {
         for (final Outcome slip : SlipFigures.of(problem.worked(), problem.asked())) {
             final String figure =
                     Double.isFinite(slip.value())
-                            ? FigureText.of(
-                                    slip.value(), problem.asked().quantity().dimension(), 4)
+                            ? FigureText.of(slip.value(), problem.asked().quantity().dimension(), 4)
                             : "";
             if (!figure.isEmpty()
                     && asking.take(figure) instanceof Taken.Answers answers

@@ -59,7 +59,8 @@ class HandInFolderTest {
     /** As many as an evening course in all: no sheet has more than 64 learners. */
     @Test
     void aThousandHandInsOfSeveralSheetsAreEachCountedOnceWithTheirSheet() throws IOException {
-        final List<Sheet> sheets = Stream.iterate(1, i -> i + 1).limit(16).map(i -> sheet(i)).toList();
+        final List<Sheet> sheets =
+                Stream.iterate(1, i -> i + 1).limit(16).map(i -> sheet(i)).toList();
         int made = 0;
         for (final Sheet sheet : sheets) {
             for (int learner = 1; learner <= 64 && made < 1_000; learner++, made++) {

@@ -79,7 +79,8 @@ class SummaryTest {
 
     @Test
     void whatWasNotAnsweredIsOpenAndNotWrong() {
-        final Summary summary = Summary.of(SHEET, List.of(HandIn.begun(SHEET.mark(), 1, "", MadeUpClass.NOW)));
+        final Summary summary =
+                Summary.of(SHEET, List.of(HandIn.begun(SHEET.mark(), 1, "", MadeUpClass.NOW)));
 
         assertThat(summary.problems()).allSatisfy(it -> assertThat(it.wrong()).isZero());
         assertThat(summary.problems().get(0).open()).isPositive();
@@ -98,7 +99,12 @@ class SummaryTest {
     @Test
     void noCellOfTheCsvIsWorkedAsAFormula() {
         final HandIn hostile =
-                new HandIn(SHEET.mark(), 1, "@SUM(\"A1\")", MadeUpClass.NOW, new MadeUpClass(SHEET, COMMON, 3).handIn(1).replies());
+                new HandIn(
+                        SHEET.mark(),
+                        1,
+                        "@SUM(\"A1\")",
+                        MadeUpClass.NOW,
+                        new MadeUpClass(SHEET, COMMON, 3).handIn(1).replies());
         final String csv = SummaryCsv.text(Summary.of(SHEET, List.of(hostile)));
 
         assertThat(csv).startsWith("\uFEFF\"what\",").contains("1 @SUM(\"\"A1\"\")");
@@ -108,7 +114,8 @@ class SummaryTest {
 
     @Test
     void equalSummariesGiveEqualBytes() {
-        final Summary summary = Summary.of(SHEET, List.of(new MadeUpClass(SHEET, COMMON, 3).handIn(1)));
+        final Summary summary =
+                Summary.of(SHEET, List.of(new MadeUpClass(SHEET, COMMON, 3).handIn(1)));
         assertThat(SummaryPages.pdf(summary, PaperSize.A4))
                 .isEqualTo(SummaryPages.pdf(summary, PaperSize.A4));
     }
@@ -126,8 +133,7 @@ class SummaryTest {
             final String text =
                     new PDFTextStripper().getText(document).replaceAll("[\\s\u00a0]+", " ");
             assertThat(text).contains("29 =Wren29", SHEET.mark());
-            assertThat(summary.slips())
-                    .allSatisfy(each -> assertThat(text).contains(each.words()));
+            assertThat(summary.slips()).allSatisfy(each -> assertThat(text).contains(each.words()));
             assertThat(summary.problems())
                     .allSatisfy(each -> assertThat(text).contains(each.label()));
         }

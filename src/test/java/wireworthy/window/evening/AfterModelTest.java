@@ -114,7 +114,11 @@ class AfterModelTest {
     void howFarTheReadingIsIsSaid() throws IOException {
         handIn(folder, sheet(12, 1));
         final List<AfterState> seen = new ArrayList<>();
-        model.state().subscribe(now -> { seen.add(now); });
+        model.state()
+                .subscribe(
+                        now -> {
+                            seen.add(now);
+                        });
         model.read(folder);
         assertThat(seen).contains(new AfterState.Reading(6, 12));
         assertThat(seen.get(seen.size() - 1)).isInstanceOf(AfterState.Read.class);

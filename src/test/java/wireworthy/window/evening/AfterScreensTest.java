@@ -35,7 +35,8 @@ class AfterScreensTest {
 
     @BeforeAll
     static void handIn() throws IOException {
-        AfterModelTest.handIn(Files.createDirectories(folder.resolve("in")), AfterModelTest.sheet(30, 23));
+        AfterModelTest.handIn(
+                Files.createDirectories(folder.resolve("in")), AfterModelTest.sheet(30, 23));
         AfterModelTest.handIn(folder.resolve("in"), AfterModelTest.sheet(2, 2));
         Files.writeString(folder.resolve("in/notes.txt"), "bring the projector");
         Files.writeString(folder.resolve("in/cut.json"), "{\"wireworthy\":");
@@ -45,9 +46,7 @@ class AfterScreensTest {
     private static EveningPlace place(final String from) {
         return EveningPlace.of(
                 TestDesks.desk(folder.resolve("data"), folder.resolve(from)),
-                new ProjectorDesk(
-                        SOLVER,
-                        () -> SumsInUse.USUAL));
+                new ProjectorDesk(SOLVER, () -> SumsInUse.USUAL));
     }
 
     static Stream<Arguments> screens() {
@@ -86,10 +85,7 @@ class AfterScreensTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("screens")
     void itIsRenderedInEverySettingWithNothingCutOff(
-            final String name,
-            final String from,
-            final String part,
-            final Consumer<Parent> act) {
+            final String name, final String from, final String part, final Consumer<Parent> act) {
         for (final Screens.Setting setting : Screens.Setting.values()) {
             final EveningPlace place = place(from);
             final Parent root = place.build(new NoShell());

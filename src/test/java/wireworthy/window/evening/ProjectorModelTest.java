@@ -21,12 +21,9 @@ class ProjectorModelTest {
     private static ProjectorModel model(final boolean ownNumbers, final boolean toldAtOnce) {
         final Pick pick =
                 new Pick.ByTemplates(
-                        List.of(
-                                "current/step-strip-current",
-                                "voltage-drop/aisle-strips-drop"));
+                        List.of("current/step-strip-current", "voltage-drop/aisle-strips-drop"));
         final Sheet sheet = Sheet.of(new SheetPlan(pick, ownNumbers, 12, false, 3), SHELF);
-        final ProjectorModel model =
-                new ProjectorModel(sheet, toldAtOnce, Background.atOnce());
+        final ProjectorModel model = new ProjectorModel(sheet, toldAtOnce, Background.atOnce());
         model.show(1);
         return model;
     }
@@ -133,7 +130,8 @@ class ProjectorModelTest {
         assertThat(on(model).title()).isEqualTo("Problem 2 of 2");
         assertThat(model.hasNext()).isFalse();
         model.previous();
-        assertThat(on(model).title()).startsWith("Problem 1 of 2, part " + (char) ('a' + parts - 1));
+        assertThat(on(model).title())
+                .startsWith("Problem 1 of 2, part " + (char) ('a' + parts - 1));
     }
 
     @Test
@@ -145,8 +143,7 @@ class ProjectorModelTest {
         final ProjectorModel model = new ProjectorModel(sheet, false, Background.atOnce());
         model.show(1);
         for (int learner = 1; learner <= 12; learner++) {
-            assertThat(on(model).exercise().text())
-                    .isNotEqualTo(sheet.exercise(learner, 1).text());
+            assertThat(on(model).exercise().text()).isNotEqualTo(sheet.exercise(learner, 1).text());
         }
         assertThat(on(model(false, false)).exercise().text())
                 .isEqualTo(

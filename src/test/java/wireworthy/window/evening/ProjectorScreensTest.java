@@ -62,8 +62,7 @@ class ProjectorScreensTest {
             if (!Double.isFinite(slip.value()) || figures.size() > 5) {
                 continue;
             }
-            figures.add(
-                    FigureText.of(slip.value(), problem.asked().quantity().dimension(), 4));
+            figures.add(FigureText.of(slip.value(), problem.asked().quantity().dimension(), 4));
         }
         figures.add(figures.get(1));
         figures.add("0.0123 V");
@@ -142,13 +141,16 @@ class ProjectorScreensTest {
                 FIGURES.stream()
                         .filter(each -> each.figure().open().isEmpty() || FIGURES.indexOf(each) < 6)
                         .limit(4)
-                        .map(each -> Arguments.of("figure-" + each.figure().kind().id(), figure(each)));
+                        .map(
+                                each ->
+                                        Arguments.of(
+                                                "figure-" + each.figure().kind().id(),
+                                                figure(each)));
         return Stream.concat(questions, figures);
     }
 
     private static Arguments question(final String name, final Supplier<ProjectorModel> model) {
-        final Supplier<Parent> wall =
-                () -> new ProjectorView(model.get(), new NoShell(), () -> {});
+        final Supplier<Parent> wall = () -> new ProjectorView(model.get(), new NoShell(), () -> {});
         return Arguments.of(name, wall);
     }
 
