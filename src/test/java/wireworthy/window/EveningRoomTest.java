@@ -14,6 +14,7 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
 import wireworthy.evening.Asked;
 import wireworthy.evening.Pick;
@@ -63,7 +64,7 @@ class EveningRoomTest extends WindowTest {
     private void part(final String title) {
         final Node entry =
                 lookup(".side-title").queryAll().stream()
-                        .filter(it -> it instanceof Labeled l && title.equals(l.getText()))
+                        .filter(it -> it instanceof Text t && title.equals(t.getText()))
                         .findFirst()
                         .orElseThrow(() -> new AssertionError(lookup(".side-title").queryAll()));
         clickOn(entry);
