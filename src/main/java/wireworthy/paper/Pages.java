@@ -118,6 +118,7 @@ public final class Pages {
                 .withW3cDocument(document, "about:blank")
                 .withProducer("Wireworthy")
                 .useUriResolver((base, uri) -> null)
+                .useUnicodeLineBreaker(new LineEnds())
                 .useObjectDrawerFactory(new CircuitDrawers())
                 .buildPdfRenderer();
     }

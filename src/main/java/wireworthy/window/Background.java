@@ -15,6 +15,11 @@ public interface Background {
      */
     <T> void run(Supplier<T> work, Consumer<T> then);
 
+    /** Has something said on the window's thread while the work is still being done. */
+    default void meanwhile(final Runnable said) {
+        said.run();
+    }
+
     /** Work done at once on the calling thread, for tests. */
     static Background atOnce() {
         return new Background() {
@@ -42,6 +47,11 @@ public interface Background {
                             final T result = work.get();
                             Platform.runLater(() -> then.accept(result));
                         });
+            }
+
+            @Override
+            public void meanwhile(final Runnable said) {
+                Platform.runLater(said);
             }
         };
     }

@@ -36,6 +36,7 @@ final class HelpCard extends VBox {
         row(grid, Keys.LARGER.getDisplayText(), "Larger text");
         row(grid, Keys.SMALLER.getDisplayText(), "Smaller text");
         row(grid, Keys.USUAL.getDisplayText(), "Usual text size");
+        row(grid, Keys.FULL_SCREEN.getDisplayText(), "Fill the screen; Esc gives it back");
         row(grid, Keys.THEME.getDisplayText(), "Light or dark colours");
         row(grid, Keys.QUIT.getDisplayText(), "Close the program");
         row(grid, Keys.HELP.getDisplayText(), "This card");

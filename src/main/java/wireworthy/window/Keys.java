@@ -5,6 +5,7 @@ import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
 
 /** The keys that work all over the window. */
 final class Keys {
@@ -15,6 +16,7 @@ final class Keys {
     static final KeyCombination QUIT = shortcut(KeyCode.Q);
     static final KeyCombination HELP = new KeyCodeCombination(KeyCode.F1);
     static final KeyCombination STAND = new KeyCodeCombination(KeyCode.F2);
+    static final KeyCombination FULL_SCREEN = new KeyCodeCombination(KeyCode.F11);
     static final KeyCombination PEOPLE = new KeyCodeCombination(KeyCode.F3);
 
     private static final List<KeyCode> DIGITS =
@@ -38,6 +40,8 @@ final class Keys {
         put(scene, window::otherTheme, KeyCode.D);
         put(scene, window::quit, KeyCode.Q);
         scene.getAccelerators().put(HELP, window::help);
+        scene.getAccelerators().put(FULL_SCREEN, window::fullScreen);
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> giveBack(event, window));
         scene.getAccelerators().put(STAND, () -> window.goToPage(StandPlace.ID));
         scene.getAccelerators().put(PEOPLE, () -> window.goToPage(PeoplePlace.ID));
         for (int i = 0; i < DIGITS.size(); i++) {
@@ -49,6 +53,13 @@ final class Keys {
     /** The key that goes to the place with this number. */
     static KeyCombination place(final int number) {
         return shortcut(DIGITS.get(number - 1));
+    }
+
+    /** Esc takes the window back from the whole screen before it does anything else. */
+    private static void giveBack(final KeyEvent event, final MainWindow window) {
+        if (event.getCode() == KeyCode.ESCAPE && window.leaveFullScreen()) {
+            event.consume();
+        }
     }
 
     private static void put(final Scene scene, final Runnable action, final KeyCode... codes) {

@@ -35,7 +35,9 @@ public final class Looks {
                     "sums.css",
                     "check.css",
                     "stand.css",
-                    "evening.css");
+                    "evening.css",
+                    "projector.css",
+                    "afterwards.css");
 
     /** The usual size as a sheet: a style of one node would need the parser of style sheets. */
     private static final String USUAL_SIZE = "usual-size.css";

@@ -8,7 +8,9 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
+import javafx.stage.Stage;
 import wireworthy.record.Settings;
 import wireworthy.record.SettingsKeeper;
 import wireworthy.window.parts.Styles;
@@ -102,9 +104,9 @@ public final class MainWindow implements Shell {
         return this;
     }
 
-    /** Goes to the page of this id, unless there is none or a card lies over the window. */
+    /** Goes to the page of this id, unless there is none or the place in use is hidden. */
     void goToPage(final String id) {
-        if (!overlay.isLaid()) {
+        if (!overlay.hides()) {
             named(pages, id).ifPresent(this::page);
         }
     }
@@ -120,13 +122,41 @@ public final class MainWindow implements Shell {
     }
 
     @Override
+    public void cover(final Parent whole) {
+        overlay.cover(whole);
+    }
+
+    @Override
+    public void uncover() {
+        overlay.uncover();
+    }
+
+    @Override
+    public void fullScreen() {
+        if (scene.getWindow() instanceof Stage stage) {
+            // Esc is ours: it first gives the screen back, and only then leaves what is shown.
+            stage.setFullScreenExitKeyCombination(KeyCombination.NO_MATCH);
+            stage.setFullScreen(!stage.isFullScreen());
+        }
+    }
+
+    /** Takes the window back from the whole screen; false where it does not fill it. */
+    boolean leaveFullScreen() {
+        final boolean full = scene.getWindow() instanceof Stage stage && stage.isFullScreen();
+        if (full) {
+            fullScreen();
+        }
+        return full;
+    }
+
+    @Override
     public Background background() {
         return background;
     }
 
     /** Goes to the place with this number, from 1 in the order of the strip, if there is one. */
     void goToNumber(final int number) {
-        if (number <= places.size() && !overlay.isLaid()) {
+        if (number <= places.size() && !overlay.hides()) {
             strip.select(places.get(number - 1));
         }
     }

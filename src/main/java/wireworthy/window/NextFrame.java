@@ -5,13 +5,13 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 
 /** Leaves the window time to draw what it has before more is done. */
-final class NextFrame {
+public final class NextFrame {
     private NextFrame() {}
 
     /**
      * Runs the action once the next frame has been laid out; at once where nothing is on screen.
      */
-    static void then(final Node node, final Runnable action) {
+    public static void then(final Node node, final Runnable action) {
         final Scene scene = node.getScene();
         final boolean shown =
                 scene != null && scene.getWindow() != null && scene.getWindow().isShowing();

@@ -3,6 +3,7 @@ package wireworthy.window;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -15,6 +16,8 @@ final class Overlay extends StackPane {
     private final Parent under;
     private final StackPane veil = new StackPane();
     private Optional<Node> focusBefore = Optional.empty();
+    private Optional<Node> focusUnder = Optional.empty();
+    private Optional<Parent> cover = Optional.empty();
 
     Overlay(final Parent under) {
         this.under = under;
@@ -27,13 +30,13 @@ final class Overlay extends StackPane {
     /** Shows the card in place of any other. */
     void lay(final Node card) {
         if (!veil.isVisible()) {
-            focusBefore = Optional.ofNullable(getScene().getFocusOwner());
+            focusBefore = focused();
         }
         final ScrollPane scroll = Pages.scroll("Card over the window", card);
         scroll.getStyleClass().add(Styles.LAID_CARD);
         veil.getChildren().setAll(scroll);
         veil.setVisible(true);
-        under.setDisable(true);
+        below().setDisable(true);
         firstButton(card).ifPresentOrElse(Node::requestFocus, scroll::requestFocus);
     }
 
@@ -41,9 +44,41 @@ final class Overlay extends StackPane {
     void lift() {
         veil.setVisible(false);
         veil.getChildren().clear();
-        under.setDisable(false);
+        below().setDisable(false);
         focusBefore.ifPresent(Node::requestFocus);
         focusBefore = Optional.empty();
+    }
+
+    /** Fills the window with something else until it is uncovered. */
+    void cover(final Parent whole) {
+        focusUnder = focused();
+        cover.ifPresent(getChildren()::remove);
+        cover = Optional.of(whole);
+        under.setVisible(false);
+        getChildren().add(1, whole);
+    }
+
+    /** Shows again what was covered, and gives it the keyboard. */
+    void uncover() {
+        cover.ifPresent(getChildren()::remove);
+        cover = Optional.empty();
+        under.setVisible(true);
+        focusUnder.ifPresent(Node::requestFocus);
+        focusUnder = Optional.empty();
+    }
+
+    private Optional<Node> focused() {
+        return Optional.ofNullable(getScene()).map(Scene::getFocusOwner);
+    }
+
+    /** What can be reached while no card lies over the window. */
+    private Parent below() {
+        return cover.orElse(under);
+    }
+
+    /** Whether a card lies over the place in use, or something else fills the window. */
+    boolean hides() {
+        return isLaid() || cover.isPresent();
     }
 
     /** Whether a card lies over the window. */

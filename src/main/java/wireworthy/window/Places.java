@@ -13,6 +13,7 @@ import wireworthy.rules.Skill;
 import wireworthy.window.check.CheckPlace;
 import wireworthy.window.evening.EveningDesk;
 import wireworthy.window.evening.EveningPlace;
+import wireworthy.window.evening.ProjectorDesk;
 import wireworthy.window.stand.SkillCard;
 
 /** The places in the order of the strip, and the ways from one to another. */
@@ -55,7 +56,7 @@ final class Places {
                         () -> new CheckPlace(folder.vehicles(), inUse::sums));
         evening =
                 new OnFirstVisit<>(
-                        EveningPlace.ID, EveningPlace.TITLE, () -> evening(folder, clock));
+                        EveningPlace.ID, EveningPlace.TITLE, () -> evening(folder, clock, inUse));
         lessons =
                 new LessonsPlace(
                         ahead::lessons,
@@ -82,10 +83,11 @@ final class Places {
         this.ahead = ahead;
     }
 
-    private EveningPlace evening(final DataFolder folder, final Clock clock) {
+    private EveningPlace evening(final DataFolder folder, final Clock clock, final InUse inUse) {
         return EveningPlace.of(
                 new EveningDesk(
-                        folder, clock, FileAsking.bySystem(), ahead::lessons, this::toLesson));
+                        folder, clock, FileAsking.bySystem(), ahead::lessons, this::toLesson),
+                new ProjectorDesk(ahead.solver(), inUse::sums));
     }
 
     /** Writes what is not written yet. */

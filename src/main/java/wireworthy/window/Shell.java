@@ -1,6 +1,7 @@
 package wireworthy.window;
 
 import javafx.scene.Node;
+import javafx.scene.Parent;
 
 /** What the window offers to its places. */
 public interface Shell {
@@ -16,6 +17,15 @@ public interface Shell {
 
     /** Closes the card that lies over the window, if there is one. */
     void lift();
+
+    /** Shows something that fills the whole window, in place of strip and place. */
+    void cover(Parent whole);
+
+    /** Shows strip and place again. */
+    void uncover();
+
+    /** Makes the window fill the screen, or takes it back. */
+    void fullScreen();
 
     /** Where longer work is done. */
     Background background();

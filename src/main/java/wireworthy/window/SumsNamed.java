@@ -15,7 +15,7 @@ import wireworthy.rules.Ref;
 import wireworthy.working.Worked;
 
 /** The table, limit and margin that a working or a live figure goes by, in words. */
-final class SumsNamed {
+public final class SumsNamed {
     private static final Set<Quantity> FROM_A_TABLE =
             Set.of(
                     Quantity.TABLE_AMPACITY,
@@ -56,7 +56,7 @@ final class SumsNamed {
     }
 
     /** Those a live figure stands by; a handle that moves says itself where it stands. */
-    static List<String> of(final Figure figure) {
+    public static List<String> of(final Figure figure) {
         return Stream.of(FigureOption.CABLE_TABLE, FigureOption.DROP_LIMIT, FigureOption.MARGIN)
                 .filter(figure.handles()::containsKey)
                 .flatMap(option -> text(figure.handle(option)).stream())

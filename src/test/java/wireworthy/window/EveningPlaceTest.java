@@ -19,8 +19,11 @@ import wireworthy.evening.summary.Summary;
 import wireworthy.evening.wish.Wanted;
 import wireworthy.evening.wish.Wish;
 import wireworthy.evening.wish.WishFile;
+import wireworthy.record.SumsInUse;
 import wireworthy.window.evening.EveningPlace;
+import wireworthy.window.evening.ProjectorDesk;
 import wireworthy.window.evening.TestDesks;
+import wireworthy.working.Solver;
 
 /** A leader makes a sheet; a learner answers it, closes, goes on, hands in: by keyboard alone. */
 class EveningPlaceTest extends WindowTest {
@@ -44,7 +47,10 @@ class EveningPlaceTest extends WindowTest {
         } catch (final IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
-        return List.of(EveningPlace.of(TestDesks.desk(folder, stick())));
+        return List.of(
+                EveningPlace.of(
+                        TestDesks.desk(folder, stick()),
+                        new ProjectorDesk(new Solver(), () -> SumsInUse.USUAL)));
     }
 
     private static Path stick() {

@@ -47,7 +47,9 @@ public final class HandInFile {
             }
             return read(file, Files.size(file));
         } catch (final CharacterCodingException e) {
-            throw new EveningProblem("the file is not UTF-8 text", AGAIN);
+            throw new EveningProblem(
+                    "the file is not UTF-8 text",
+                    "Leave it out, or ask for it to be handed in again");
         } catch (final IOException e) {
             throw new EveningProblem("the file can't be read", "Check that it may be read");
         } catch (final JacksonException e) {

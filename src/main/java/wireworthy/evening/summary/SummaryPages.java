@@ -1,6 +1,7 @@
 package wireworthy.evening.summary;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import wireworthy.paper.Block;
 import wireworthy.paper.Pages;
 import wireworthy.paper.PaperSize;
@@ -31,14 +32,15 @@ public final class SummaryPages {
         body.say("h2", TEXTS.of("summary.slips")).say("p", "small", TEXTS.of("summary.slips.note"));
         final Block table = body.add("table");
         final Block head = table.add("thead").add("tr");
-        head.say("th", TEXTS.of("summary.slip")).say("th", "number", TEXTS.of("summary.answers"));
+        head.say("th", "column-slip", TEXTS.of("summary.slip"))
+                .say("th", "number column-answers", TEXTS.of("summary.answers"));
         head.say("th", TEXTS.of("summary.who"));
         final Block rows = table.add("tbody");
         for (final SlipSeen slip : slips) {
             rows.add("tr")
                     .say("td", slip.words())
                     .say("td", "number", String.valueOf(slip.answers()))
-                    .say("td", String.join(", ", slip.learners()));
+                    .say("td", names(slip.learners()));
         }
     }
 
@@ -64,8 +66,14 @@ public final class SummaryPages {
             body.say("p", TEXTS.of("summary.help.none"));
         }
         for (final HelpWanted each : help) {
-            final String names = String.join(", ", each.names());
-            body.say("p", each.problem() + " " + each.skill() + ": " + names);
+            body.say("p", each.problem() + " " + each.skill() + ": " + names(each.names()));
         }
+    }
+
+    /** Each number stays on one line with its name. */
+    private static String names(final List<String> labels) {
+        return labels.stream()
+                .map(label -> label.replaceFirst(" ", "\u00a0"))
+                .collect(Collectors.joining(", "));
     }
 }

@@ -57,6 +57,11 @@ public final class EveningDesk {
         lesson.accept(id);
     }
 
+    /** The lessons: not on the window's thread. */
+    Lessons lessons() {
+        return lessons.get();
+    }
+
     /** The evenings to start from: not on the window's thread. */
     Evenings evenings() {
         return Evenings.read(

@@ -4,9 +4,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.Parent;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import wireworthy.evening.SheetPlan;
 import wireworthy.window.Place;
 import wireworthy.window.Shell;
 import wireworthy.window.parts.SideAndPage;
@@ -41,8 +43,32 @@ public final class EveningPlace implements Place {
     }
 
     /** With all its parts. */
-    public static EveningPlace of(final EveningDesk desk) {
-        return new EveningPlace(List.of(new MakePart(desk), new LaptopPart(desk)));
+    public static EveningPlace of(final EveningDesk desk, final ProjectorDesk figures) {
+        final MakePart make = new MakePart(desk);
+        final Way way = new Way();
+        final EveningPlace place =
+                new EveningPlace(
+                        List.of(
+                                make,
+                                new LaptopPart(desk),
+                                new ProjectorPart(desk, figures),
+                                new AfterPart(desk, way)));
+        way.to =
+                plan -> {
+                    place.open(make.key());
+                    make.begin(plan);
+                };
+        return place;
+    }
+
+    /** The way from a part to another one, known once there is a place. */
+    private static final class Way implements Consumer<SheetPlan> {
+        private Consumer<SheetPlan> to = plan -> {};
+
+        @Override
+        public void accept(final SheetPlan plan) {
+            to.accept(plan);
+        }
     }
 
     @Override

@@ -180,5 +180,18 @@ public final class Styles {
     public static final String MAKE_BENCH = "make-bench";
     public static final String SHEET_MARK = "sheet-mark";
 
+    // At the projector
+    public static final String PROJECTOR = "projector";
+    public static final String PROJECTOR_BAR = "projector-bar";
+    public static final String PROJECTOR_ROW = "projector-row";
+    public static final String SIDE_BY_SIDE = "side-by-side";
+    public static final String BESIDE = "beside";
+    public static final String UNDER_IT = "under-it";
+    public static final String CALLED_OUT = "called-out";
+    public static final String CALLED_GROUP = "called-group";
+
+    // Afterwards
+    public static final String AFTER = "after";
+
     private Styles() {}
 }

@@ -1,14 +1,11 @@
 package wireworthy.window.parts;
 
-import java.util.regex.Pattern;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
+import wireworthy.rules.FigureAndUnit;
 
 /** Text in its few sizes. All of it wraps, running text at about 70 characters. */
 public final class Texts {
-    private static final Pattern FIGURE_AND_UNIT =
-            Pattern.compile("(?<=\\d) (?=(?:[kmµ]?[AVWΩ]h?|[cm]?m²?|°C|%|AWG|ohm)(?![A-Za-z]))");
-
     private Texts() {}
 
     /** The heading of a page or card. */
@@ -38,7 +35,7 @@ public final class Texts {
 
     /** The text with each figure kept on one line with its unit. */
     public static String kept(final String text) {
-        return FIGURE_AND_UNIT.matcher(text).replaceAll("\u00a0");
+        return FigureAndUnit.kept(text);
     }
 
     private static Label label(final String text, final String... styles) {

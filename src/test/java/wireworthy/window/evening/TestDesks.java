@@ -1,5 +1,6 @@
 package wireworthy.window.evening;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -44,7 +45,8 @@ public final class TestDesks implements FileAsking {
 
     @Override
     public Optional<Path> save(final Node from, final String name, final String ending) {
-        return Optional.of(answer);
+        return Optional.of(
+                Files.isDirectory(answer) ? answer.resolve(name + "." + ending) : answer);
     }
 
     @Override

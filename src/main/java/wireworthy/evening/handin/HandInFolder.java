@@ -1,0 +1,191 @@
+package wireworthy.evening.handin;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import wireworthy.evening.Asked;
+import wireworthy.evening.EveningProblem;
+import wireworthy.evening.Sheet;
+
+/** A folder of hand-ins, each file read once: of one sheet or of several, and what is none. */
+public final class HandInFolder {
+    private static final int MOST_FILES = 5_000;
+
+    private final Path folder;
+    private final List<Found> found = new ArrayList<>();
+    private final List<HandIns.LeftOut> none = new ArrayList<>();
+
+    private record Found(String file, HandIn handIn) {}
+
+    /** Told how far the reading is. */
+    @FunctionalInterface
+    public interface Progress {
+        /** So many files of all have been read. */
+        void read(int files, int all);
+    }
+
+    /** A sheet that hand-ins belong to, and how many files there are of it. */
+    public record Belonging(String mark, int files) {}
+
+    private HandInFolder(final Path folder) {
+        this.folder = folder;
+    }
+
+    /**
+     * Reads a folder; nothing in it is changed.
+     *
+     * @throws EveningProblem where the folder itself can't be read
+     */
+    public static HandInFolder read(final Path folder, final Progress progress) {
+        final HandInFolder read = new HandInFolder(folder);
+        final List<Path> files = files(folder);
+        for (int i = 0; i < files.size(); i++) {
+            read.add(files.get(i));
+            progress.read(i + 1, files.size());
+        }
+        return read;
+    }
+
+    private static List<Path> files(final Path folder) {
+        try (Stream<Path> files = Files.list(folder)) {
+            final List<Path> all = files.limit(MOST_FILES + 1L).sorted().toList();
+            if (all.size() > MOST_FILES) {
+                throw new EveningProblem(
+                        folder + " holds more than " + MOST_FILES + " files",
+                        "Put the hand-ins of one evening into a folder of their own");
+            }
+            return all;
+        } catch (final IOException | UncheckedIOException e) {
+            throw new EveningProblem(
+                    folder + " can't be read", "Check that it is there and may be read");
+        }
+    }
+
+    private void add(final Path file) {
+        final String name = String.valueOf(file.getFileName());
+        try {
+            found.add(new Found(name, HandInFile.read(file)));
+        } catch (final EveningProblem e) {
+            none.add(new HandIns.LeftOut(name, e.what(), e.remedy()));
+        }
+    }
+
+    /** The folder that was read. */
+    public Path folder() {
+        return folder;
+    }
+
+    /** The sheets that hand-ins belong to, the one with the most files first. */
+    public List<Belonging> sheets() {
+        final Map<String, Long> counts =
+                found.stream()
+                        .collect(
+                                Collectors.groupingBy(
+                                        each -> each.handIn().mark(),
+                                        TreeMap::new,
+                                        Collectors.counting()));
+        return counts.entrySet().stream()
+                .map(e -> new Belonging(e.getKey(), e.getValue().intValue()))
+                .sorted(Comparator.comparingInt(each -> -each.files()))
+                .toList();
+    }
+
+    /** The files of a sheet, whether they count or not. */
+    public List<Path> files(final String mark) {
+        return found.stream()
+                .filter(each -> each.handIn().mark().equals(mark))
+                .map(each -> folder.resolve(each.file()))
+                .toList();
+    }
+
+    /** What counts for a sheet, and why all else does not. */
+    public HandIns of(final Sheet sheet) {
+        final List<HandIns.LeftOut> leftOut = new ArrayList<>(none);
+        final Map<Integer, Found> taken = new TreeMap<>();
+        for (final Found each : found) {
+            try {
+                belongs(each.handIn(), sheet);
+                take(each, taken, leftOut);
+            } catch (final EveningProblem e) {
+                leftOut.add(new HandIns.LeftOut(each.file(), e.what(), e.remedy()));
+            }
+        }
+        return new HandIns(
+                taken.values().stream().map(Found::handIn).toList(), HandIns.sorted(leftOut));
+    }
+
+    /** All files, where none of them belongs to a sheet. */
+    public List<HandIns.LeftOut> leftOut() {
+        return HandIns.sorted(none);
+    }
+
+    /** All files, where the sheet of some of them can't be made again. */
+    public List<HandIns.LeftOut> leftOut(final String mark, final EveningProblem why) {
+        final List<HandIns.LeftOut> all = new ArrayList<>(none);
+        for (final Found each : found) {
+            final boolean of = each.handIn().mark().equals(mark);
+            all.add(of ? new HandIns.LeftOut(each.file(), why.what(), why.remedy()) : other(each));
+        }
+        return HandIns.sorted(all);
+    }
+
+    private static HandIns.LeftOut other(final Found found) {
+        final EveningProblem other = other(found.handIn());
+        return new HandIns.LeftOut(found.file(), other.what(), other.remedy());
+    }
+
+    private static EveningProblem other(final HandIn handIn) {
+        return new EveningProblem(
+                "it belongs to the sheet " + handIn.mark(), "Read it with that sheet");
+    }
+
+    private static void belongs(final HandIn handIn, final Sheet sheet) {
+        if (!handIn.mark().equals(sheet.mark())) {
+            throw other(handIn);
+        }
+        for (final Reply reply : handIn.replies()) {
+            if (reply.problem() > sheet.problems()
+                    || reply.typed().size()
+                            != Asked.count(sheet.templates().get(reply.problem() - 1))) {
+                throw new EveningProblem(
+                        "it answers what problem " + reply.problem() + " does not ask",
+                        "Use the same version on all laptops");
+            }
+        }
+    }
+
+    private static boolean named(final Found one, final Found other) {
+        return one.handIn().name().equalsIgnoreCase(other.handIn().name());
+    }
+
+    /** Of two by one learner the one changed last counts. */
+    private static void take(
+            final Found found,
+            final Map<Integer, Found> taken,
+            final List<HandIns.LeftOut> leftOut) {
+        final int learner = found.handIn().learner();
+        final Found before = taken.get(learner);
+        if (before == null) {
+            taken.put(learner, found);
+            return;
+        }
+        final boolean later = found.handIn().changed().isAfter(before.handIn().changed());
+        final Found counts = later ? found : before;
+        taken.put(learner, counts);
+        leftOut.add(
+                new HandIns.LeftOut(
+                        later ? before.file() : found.file(),
+                        "learner " + learner + " also handed in " + counts.file(),
+                        named(before, found)
+                                ? "That one counts, as it is no older; nothing need be done"
+                                : "The names differ: two people took the same number; ask them"));
+    }
+}

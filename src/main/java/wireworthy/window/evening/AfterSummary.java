@@ -1,0 +1,158 @@
+package wireworthy.window.evening;
+
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import wireworthy.evening.SheetPlan;
+import wireworthy.evening.handin.HandInFolder;
+import wireworthy.evening.summary.Summary;
+import wireworthy.paper.PaperSize;
+import wireworthy.window.FileAsking;
+import wireworthy.window.parts.Buttons;
+import wireworthy.window.parts.Cards;
+import wireworthy.window.parts.Notice;
+import wireworthy.window.parts.OneOf;
+import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
+import wireworthy.window.parts.Verdict;
+
+/** What a group stumbled over, and what can be done with it. */
+final class AfterSummary extends VBox {
+    private static final String NAME = "what-the-group-stumbled-over";
+
+    private final AfterState.Read read;
+    private final AfterModel model;
+    private final FileAsking files;
+    private final Consumer<SheetPlan> make;
+    private final ComboBox<PaperSize> size = new ComboBox<>();
+    private final VBox deleting = new VBox();
+
+    AfterSummary(
+            final AfterState.Read read,
+            final AfterModel model,
+            final FileAsking files,
+            final Consumer<SheetPlan> make) {
+        this.read = read;
+        this.model = model;
+        this.files = files;
+        this.make = make;
+        getStyleClass().add(Styles.AFTER);
+        final Summary summary = read.summary();
+        getChildren().add(Texts.strong(counted(summary)));
+        if (read.sheets().size() > 1) {
+            getChildren().add(Cards.card(sheets()));
+        }
+        getChildren()
+                .addAll(
+                        AfterTables.slips(summary.slips()),
+                        AfterTables.missed("problems", summary.problems()),
+                        AfterTables.missed("skills", summary.skills()),
+                        AfterTables.help(summary.help()),
+                        nextWeek());
+        if (!read.handIns().leftOut().isEmpty()) {
+            getChildren().add(AfterTables.leftOut(read.handIns().leftOut()));
+        }
+        getChildren().add(kept());
+    }
+
+    private String counted(final Summary summary) {
+        final String one = summary.handedIn() == 1 ? "counted.one" : "counted";
+        return AfterTexts.of(
+                read.handIns().leftOut().isEmpty() ? "counted.all" : one,
+                "count",
+                summary.handedIn(),
+                "mark",
+                summary.sheet().mark(),
+                "left-out",
+                read.handIns().leftOut().size());
+    }
+
+    private OneOf<String> sheets() {
+        return new OneOf<>(
+                AfterTexts.of("sheets"),
+                read.sheets().stream().map(HandInFolder.Belonging::mark).toList(),
+                this::sheet,
+                read.summary().sheet().mark(),
+                model::choose);
+    }
+
+    private String sheet(final String mark) {
+        final int count =
+                read.sheets().stream()
+                        .filter(each -> each.mark().equals(mark))
+                        .mapToInt(HandInFolder.Belonging::files)
+                        .sum();
+        return AfterTexts.of("sheet", "mark", mark, "files", count);
+    }
+
+    private Node nextWeek() {
+        size.getItems().setAll(PaperSize.values());
+        size.setValue(PaperSize.A4);
+        size.setConverter(new SizeName());
+        size.setAccessibleText(AfterTexts.of("paper"));
+        return Cards.card(
+                Texts.subtitle(AfterTexts.of("next")),
+                Texts.paragraph(AfterTexts.of("next.say")),
+                Buttons.row(
+                        Buttons.plain(
+                                AfterTexts.of("next.do"), () -> model.nextWeek().ifPresent(make))),
+                Texts.subtitle(AfterTexts.of("save")),
+                Buttons.row(
+                        Buttons.plain(AfterTexts.of("save.pdf"), this::savePdf),
+                        size,
+                        Buttons.plain(AfterTexts.of("save.csv"), this::saveCsv)));
+    }
+
+    private void savePdf() {
+        files.save(this, NAME, "pdf").ifPresent(file -> model.savePdf(file, size.getValue()));
+    }
+
+    private void saveCsv() {
+        files.save(this, NAME, "csv").ifPresent(model::saveCsv);
+    }
+
+    private Node kept() {
+        deleting.getStyleClass().add(Styles.TIGHT);
+        askLater();
+        return Cards.card(
+                Texts.subtitle(AfterTexts.of("kept")),
+                Texts.paragraph(AfterTexts.of("kept.say", "folder", read.folder().folder())),
+                deleting);
+    }
+
+    private void askLater() {
+        deleting.getChildren()
+                .setAll(
+                        Buttons.row(
+                                Buttons.plain(
+                                        AfterTexts.of("delete", "count", model.deletable()),
+                                        this::ask)));
+    }
+
+    /** Files that are gone can't be brought back, so it is asked once. */
+    private void ask() {
+        final Node keep = Buttons.plain(AfterTexts.of("delete.keep"), this::askLater);
+        deleting.getChildren()
+                .setAll(
+                        new Notice(
+                                Verdict.CAUTION,
+                                AfterTexts.of("delete.sure", "count", model.deletable())),
+                        Buttons.row(
+                                keep, Buttons.plain(AfterTexts.of("delete.do"), model::delete)));
+        keep.requestFocus();
+    }
+
+    private static final class SizeName extends StringConverter<PaperSize> {
+        @Override
+        public String toString(final PaperSize paper) {
+            return AfterTexts.of("paper." + paper.name());
+        }
+
+        @Override
+        public PaperSize fromString(final String text) {
+            return PaperSize.valueOf(text);
+        }
+    }
+}
