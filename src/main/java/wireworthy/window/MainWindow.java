@@ -11,6 +11,7 @@ import javafx.scene.Scene;
 import javafx.scene.layout.BorderPane;
 import wireworthy.record.Settings;
 import wireworthy.record.SettingsKeeper;
+import wireworthy.texts.Language;
 import wireworthy.window.parts.Styles;
 
 /** The window's scene: the strip along the top, the place in use under it. */
@@ -32,6 +33,7 @@ public final class MainWindow implements Shell {
     private final List<Place> pages = new ArrayList<>();
     private final Scene scene;
     private Optional<Place> inView = Optional.empty();
+    private Runnable anew = () -> {};
 
     /**
      * A window that shows no place yet.
@@ -147,6 +149,19 @@ public final class MainWindow implements Shell {
     void text(final int perCent) {
         settings.change(it -> it.withTextSize(perCent));
         dress();
+    }
+
+    /** Says how the window is made anew in another language. */
+    MainWindow speakBy(final Runnable way) {
+        anew = way;
+        return this;
+    }
+
+    @Override
+    public void speak(final Language language) {
+        settings.change(it -> it.withLanguage(language.code()));
+        Language.use(language);
+        anew.run();
     }
 
     void otherTheme() {

@@ -14,6 +14,7 @@ import wireworthy.window.check.CheckPlace;
 import wireworthy.window.evening.EveningDesk;
 import wireworthy.window.evening.EveningPlace;
 import wireworthy.window.stand.SkillCard;
+import wireworthy.window.stand.StandTexts;
 
 /** The places in the order of the strip, and the ways from one to another. */
 final class Places {
@@ -36,7 +37,8 @@ final class Places {
             final Ahead ahead) {
         final InUse inUse = new SumsFromSettings(settings, () -> going.accept(SumsPlace.ID));
         tables =
-                new OnFirstVisit<>(TablesPlace.ID, TablesPlace.TITLE, () -> new TablesPlace(inUse));
+                new OnFirstVisit<>(
+                        TablesPlace.ID, WindowTexts.of("tables"), () -> new TablesPlace(inUse));
         learner =
                 new Learner(
                         new OwnRecord(folder.answers(), clock, settings.now().person()),
@@ -46,12 +48,12 @@ final class Places {
         practice =
                 new OnFirstVisit<>(
                         PracticePlace.ID,
-                        PracticePlace.TITLE,
+                        PracticeTexts.of("title"),
                         () -> new PracticePlace(model, this::toLesson, inUse));
         check =
                 new OnFirstVisit<>(
                         CheckPlace.ID,
-                        CheckPlace.TITLE,
+                        CheckPlace.name(),
                         () -> new CheckPlace(folder.vehicles(), inUse::sums));
         evening =
                 new OnFirstVisit<>(
@@ -65,7 +67,7 @@ final class Places {
         stand =
                 new OnFirstVisit<>(
                         StandPlace.ID,
-                        StandPlace.TITLE,
+                        StandTexts.of("title"),
                         () ->
                                 new StandPlace(
                                         learner.stand()::whole,
@@ -74,7 +76,7 @@ final class Places {
         people =
                 new OnFirstVisit<>(
                         PeoplePlace.ID,
-                        PeoplePlace.TITLE,
+                        PeopleTexts.of("title"),
                         () ->
                                 new PeoplePlace(
                                         new PeopleModel(learner.record(), settings, model::leave),

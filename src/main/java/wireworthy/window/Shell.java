@@ -1,6 +1,7 @@
 package wireworthy.window;
 
 import javafx.scene.Node;
+import wireworthy.texts.Language;
 
 /** What the window offers to its places. */
 public interface Shell {
@@ -16,6 +17,9 @@ public interface Shell {
 
     /** Closes the card that lies over the window, if there is one. */
     void lift();
+
+    /** Shows everything in another language from now on. */
+    default void speak(final Language language) {}
 
     /** Where longer work is done. */
     Background background();
