@@ -57,7 +57,7 @@ final class Places {
                         () -> new CheckPlace(folder.vehicles(), inUse::sums));
         evening =
                 new OnFirstVisit<>(
-                        EveningPlace.ID, EveningPlace.TITLE, () -> evening(folder, clock));
+                        EveningPlace.ID, EveningPlace.name(), () -> evening(folder, clock));
         lessons =
                 new LessonsPlace(
                         ahead::lessons,
