@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ArchitectureTest {
     private static final List<String> ROOMS =
             List.of(
+                    "texts",
                     "facts",
                     "rules",
                     "working",

@@ -1,6 +1,8 @@
 package wireworthy.facts;
 
 import java.util.Arrays;
+import java.util.Locale;
+import wireworthy.texts.TextBundle;
 
 /** How a figure came into the tables. */
 public enum Provenance {
@@ -11,6 +13,9 @@ public enum Provenance {
     /** What the trade does, with no text behind it. */
     COMMON_PRACTICE("common practice, no source");
 
+    private static final TextBundle TEXTS = new TextBundle("provenance");
+
+    /** As the tables have it. */
     private final String words;
 
     Provenance(final String words) {
@@ -19,7 +24,7 @@ public enum Provenance {
 
     /** The words that stand beside a figure. */
     public String words() {
-        return words;
+        return TEXTS.of(name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
     /**

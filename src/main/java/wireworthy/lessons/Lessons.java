@@ -3,15 +3,18 @@ package wireworthy.lessons;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import wireworthy.practice.ContentFile;
 import wireworthy.practice.ContentFiles;
+import wireworthy.texts.Language;
 import wireworthy.working.Solver;
 
 /**
@@ -30,6 +33,7 @@ public final class Lessons {
     private final Map<String, Lesson> read = new ConcurrentHashMap<>();
     private final Map<String, Lesson> openings = new ConcurrentHashMap<>();
     private final List<LessonProblem> unread = new ArrayList<>();
+    private final Set<String> foreign = new HashSet<>();
 
     private Lessons(final Solver solver) {
         this.solver = solver;
@@ -45,6 +49,9 @@ public final class Lessons {
         final Lessons lessons = new Lessons(solver);
         lessons.addBuiltIn(Headings.builtIn());
         ownFolder.ifPresent(folder -> ContentFiles.in(folder, ENDING).forEach(lessons::add));
+        final List<ContentFile> spoken = new ArrayList<>(ContentFiles.spoken(FOLDER, ENDING));
+        ownFolder.ifPresent(folder -> spoken.addAll(ContentFiles.spoken(folder, ENDING)));
+        lessons.speak(spoken);
         return lessons;
     }
 
@@ -66,6 +73,26 @@ public final class Lessons {
 
     private static LessonText builtIn(final String file) {
         return LessonText.of(file, ContentFiles.builtInText(FOLDER, file));
+    }
+
+    /** Lays the lessons in the language in use over those in English. */
+    private void speak(final List<ContentFile> files) {
+        if (Language.inUse().ofSources()) {
+            return;
+        }
+        foreign.addAll(byId.keySet());
+        final Map<String, Found> english = new LinkedHashMap<>(byId);
+        byId.clear();
+        files.forEach(this::add);
+        foreign.removeAll(byId.keySet());
+        final Map<String, Found> spoken = new LinkedHashMap<>(byId);
+        byId.clear();
+        english.forEach((id, found) -> byId.put(id, spoken.getOrDefault(id, found)));
+    }
+
+    /** Whether there is no text of this lesson in the language in use: it is shown in English. */
+    public boolean foreign(final String id) {
+        return foreign.contains(id);
     }
 
     private void add(final ContentFile file) {

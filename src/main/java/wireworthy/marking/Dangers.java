@@ -3,15 +3,14 @@ package wireworthy.marking;
 import static wireworthy.rules.Quantity.*;
 
 import java.util.Optional;
-import java.util.ResourceBundle;
 import java.util.Set;
 import wireworthy.rules.Quantity;
+import wireworthy.texts.TextBundle;
 import wireworthy.working.Danger;
 
 /** What acting on a wrong value would lead to, from the side on which it errs. */
 record Dangers(Danger danger, String key) {
-    private static final ResourceBundle TEXTS =
-            ResourceBundle.getBundle("wireworthy.texts.dangers");
+    private static final TextBundle TEXTS = new TextBundle("dangers");
 
     /** Before what tells the answer. */
     private static final String BAR = "|";
@@ -93,12 +92,12 @@ record Dangers(Danger danger, String key) {
 
     /** In a sentence, with places for the learner's figure and the sound one. */
     String told() {
-        return TEXTS.getString(key).replace(BAR, "");
+        return TEXTS.of(key).replace(BAR, "");
     }
 
     /** The same without the sound figure; empty where nothing is left to say. */
     String withoutAnswer() {
-        final String text = TEXTS.getString(key);
+        final String text = TEXTS.of(key);
         return text.contains(BAR) ? text.substring(0, text.indexOf(BAR)) + "." : "";
     }
 }

@@ -3,21 +3,21 @@ package wireworthy.marking;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.stream.Collectors;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
+import wireworthy.texts.TextBundle;
 import wireworthy.working.Danger;
 import wireworthy.working.Telling;
 import wireworthy.working.Worked;
 
 /** Puts a mark into words: the learner's figure first, then the line, then what to do. */
 final class Explaining {
-    private static final ResourceBundle SLIPS = ResourceBundle.getBundle("wireworthy.texts.slips");
-    private static final ResourceBundle MARKS = ResourceBundle.getBundle("wireworthy.texts.marks");
+    private static final TextBundle SLIPS = new TextBundle("slips");
+    private static final TextBundle MARKS = new TextBundle("marks");
 
     /** A number and its unit, in whose place one word stands. */
     private static final String FIGURE = " 0 A";
@@ -39,7 +39,7 @@ final class Explaining {
     String sound(final Ref ref, final Reading.Read read, final double right) {
         final boolean larger =
                 ref.quantity().chosen() && Math.abs(read.value() - right) > 1e-6 * right;
-        return fill(MARKS.getString(larger ? largerKey(ref) : "sound"), ref, read, right);
+        return fill(MARKS.of(larger ? largerKey(ref) : "sound"), ref, read, right);
     }
 
     private static String largerKey(final Ref ref) {
@@ -47,11 +47,11 @@ final class Explaining {
     }
 
     String negative(final Ref ref, final Reading.Read read) {
-        return fill(MARKS.getString("negative"), ref, read, read.value());
+        return fill(MARKS.of("negative"), ref, read, read.value());
     }
 
     String roundedEarly(final Ref ref, final Reading.Read read, final double right) {
-        return fill(MARKS.getString("rounded-early"), ref, read, right);
+        return fill(MARKS.of("rounded-early"), ref, read, right);
     }
 
     String followed(
@@ -59,7 +59,7 @@ final class Explaining {
             final Reading.Read read,
             final double right,
             final Optional<Dangers> danger) {
-        final String text = MARKS.getString("follows");
+        final String text = MARKS.of("follows");
         return fill(withDanger(text, danger.filter(Explaining::fire), true), ref, read, right);
     }
 
@@ -109,7 +109,7 @@ final class Explaining {
         final List<Outcome> explained = found.told();
         final Outcome first = explained.get(0);
         if (found.ask().isPresent()) {
-            return MARKS.getString("to-be-sure").replace("{either}", either(explained, "or"))
+            return MARKS.of("to-be-sure").replace("{either}", either(explained, "or"))
                     + lines.toBeSure(found);
         }
         if (first.changes().size() > 1) {
@@ -119,7 +119,7 @@ final class Explaining {
             return several(explained);
         }
         final String id = first.ids().get(0);
-        return single(first, ref, SLIPS.getString(id + ".say"), " " + SLIPS.getString(id + ".do"));
+        return single(first, ref, SLIPS.of(id + ".say"), " " + SLIPS.of(id + ".do"));
     }
 
     /** Slips that give one figure: some go by one sentence of their own. */
@@ -130,17 +130,17 @@ final class Explaining {
                         .distinct()
                         .sorted()
                         .collect(Collectors.joining("+", "twins.", ""));
-        return MARKS.containsKey(twins)
-                ? MARKS.getString(twins)
+        return MARKS.has(twins)
+                ? MARKS.of(twins)
                 : withinLimit(
-                        MARKS.getString("either").replace("{either}", either(explained, "or")),
-                        " " + MARKS.getString("pairs.do"));
+                        MARKS.of("either").replace("{either}", either(explained, "or")),
+                        " " + MARKS.of("pairs.do"));
     }
 
     /** With the sum that went wrong in the numbers of the question, where there is room for it. */
     private String single(final Outcome slip, final Ref ref, final String say, final String todo) {
         return slipSum(slip, ref)
-                .map(sum -> say + MARKS.getString(here(slip, ref)).replace("{numbers}", sum) + todo)
+                .map(sum -> say + MARKS.of(here(slip, ref)).replace("{numbers}", sum) + todo)
                 .filter(text -> PlainLines.fits(text + FIGURE))
                 .orElse(say + todo);
     }
@@ -178,10 +178,9 @@ final class Explaining {
         if (explained.size() > 1) {
             final String two = either(explained.subList(0, 2), "or-else");
             return withinLimit(
-                    MARKS.getString("pairs").replace("{either}", two),
-                    " " + MARKS.getString("pairs.do"));
+                    MARKS.of("pairs").replace("{either}", two), " " + MARKS.of("pairs.do"));
         }
-        return MARKS.getString("pair")
+        return MARKS.of("pair")
                 .replace("{first}", clause(first.changes().get(0)))
                 .replace("{second}", clause(first.changes().get(1)))
                 .replace("{line}", lines.name(lineOf(first.changes().get(0))));
@@ -196,21 +195,21 @@ final class Explaining {
                         .limit(MOST_ALTERNATIVES)
                         .toList();
         final int last = ways.size() - 1;
-        final String first = String.join(MARKS.getString("comma"), ways.subList(0, last));
+        final String first = String.join(MARKS.of("comma"), ways.subList(0, last));
         if (explained.stream().map(Explaining::clauses).distinct().count() > ways.size()) {
-            return String.join(MARKS.getString("comma"), ways) + MARKS.getString("others");
+            return String.join(MARKS.of("comma"), ways) + MARKS.of("others");
         }
-        return last == 0 ? ways.get(0) : first + MARKS.getString(joint) + ways.get(last);
+        return last == 0 ? ways.get(0) : first + MARKS.of(joint) + ways.get(last);
     }
 
     private static String clauses(final Outcome outcome) {
         return outcome.changes().stream()
                 .map(Explaining::clause)
-                .collect(Collectors.joining(MARKS.getString("and")));
+                .collect(Collectors.joining(MARKS.of("and")));
     }
 
     private static String clause(final Change change) {
-        return SLIPS.getString(change.id() + ".short");
+        return SLIPS.of(change.id() + ".short");
     }
 
     private Ref lineOf(final Change change) {
@@ -222,13 +221,13 @@ final class Explaining {
     }
 
     private static String text(final Check check) {
-        String text = MARKS.getString(check.key());
+        String text = MARKS.of(check.key());
         for (final Map.Entry<String, String> place : check.places().entrySet()) {
             text = text.replace(place.getKey(), place.getValue());
         }
         return check.unit().isEmpty()
                 ? text
-                : text.replace("{unit}", MARKS.getString("unit." + check.unit()));
+                : text.replace("{unit}", MARKS.of("unit." + check.unit()));
     }
 
     private static String fill(

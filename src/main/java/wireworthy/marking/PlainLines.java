@@ -1,15 +1,15 @@
 package wireworthy.marking;
 
-import java.util.ResourceBundle;
 import java.util.stream.Stream;
 import wireworthy.rules.Ref;
+import wireworthy.texts.TextBundle;
 import wireworthy.working.Line;
 import wireworthy.working.Telling;
 import wireworthy.working.Worked;
 
 /** Names the lines of a working, asks for one and says where to open it. */
 final class PlainLines {
-    private static final ResourceBundle MARKS = ResourceBundle.getBundle("wireworthy.texts.marks");
+    private static final TextBundle MARKS = new TextBundle("marks");
 
     /** Of the 45 allowed; a figure may count three. */
     private static final int MOST_WORDS = 43;
@@ -33,7 +33,7 @@ final class PlainLines {
         final String words = line.quantity().words();
         return subject.isEmpty()
                 ? words
-                : MARKS.getString("of").replace("{line}", words).replace("{load}", subject);
+                : MARKS.of("of").replace("{line}", words).replace("{load}", subject);
     }
 
     /**
@@ -58,13 +58,13 @@ final class PlainLines {
     }
 
     private String filled(final String key, final Diagnosis found) {
-        return MARKS.getString(key).replace("{line}", name(found.ask().orElseThrow()));
+        return MARKS.of(key).replace("{line}", name(found.ask().orElseThrow()));
     }
 
     /** No slip is known: the line that would tell, else where to open the working. */
     String unknown(final Diagnosis found, final Ref answered) {
         if (found.ask().isPresent()) {
-            final String text = MARKS.getString(found.asksAgain(answered) ? "again" : "ask");
+            final String text = MARKS.of(found.asksAgain(answered) ? "again" : "ask");
             return text.replace("{question}", question(found, answered).strip());
         }
         final Ref open = found.open().orElseThrow();
@@ -72,15 +72,14 @@ final class PlainLines {
                 .filter(step -> step.direction().output().equals(open))
                 .map(step -> opened(found, open, Telling.line(worked, step, worked.values())))
                 .findFirst()
-                .orElseGet(() -> MARKS.getString("unknown.given"));
+                .orElseGet(() -> MARKS.of("unknown.given"));
     }
 
     /** With formula and numbers where there is room, else the numbers, else the name alone. */
     private String opened(final Diagnosis found, final Ref open, final Line line) {
-        final String text =
-                MARKS.getString(found.suspected().isEmpty() ? "unknown" : "unknown.single");
+        final String text = MARKS.of(found.suspected().isEmpty() ? "unknown" : "unknown.single");
         return Stream.of("open", "open.short", "open.line")
-                .map(way -> text.replace("{open}", MARKS.getString(way)))
+                .map(way -> text.replace("{open}", MARKS.of(way)))
                 .map(way -> way.replace("{line}", name(open)))
                 .map(way -> way.replace("{formula}", line.formula()))
                 .map(way -> way.replace("{numbers}", sum(line.numbers())))

@@ -18,13 +18,16 @@ final class BankReader {
     private static final Set<String> ENTRIES = Set.of("bank", "title", "version", "templates");
 
     private final Consumer<Template> trial;
+    private final SpokenTexts spoken;
     private final List<BankProblem> problems = new ArrayList<>();
 
     /**
      * @param trial works a template once
+     * @param spoken the texts in the language in use
      */
-    BankReader(final Consumer<Template> trial) {
+    BankReader(final Consumer<Template> trial, final SpokenTexts spoken) {
         this.trial = trial;
+        this.spoken = spoken;
     }
 
     /** All that was found broken so far. */
@@ -75,6 +78,11 @@ final class BankReader {
         }
     }
 
+    private Template read(final TemplateReader reader, final String bank, final Entry entry) {
+        return reader.read(
+                spoken.over(bank, entry), spoken.lack(bank, entry.json().path("id").asString("")));
+    }
+
     private Map<Template, Integer> templates(
             final String file,
             final Located json,
@@ -86,7 +94,7 @@ final class BankReader {
         final Set<String> ids = new HashSet<>();
         for (final Entry entry : entries) {
             try {
-                final Template template = reader.read(entry);
+                final Template template = read(reader, bank, entry);
                 if (!ids.add(template.id())) {
                     throw entry.at("id").unfit("this id is taken above", "Give it another id");
                 }

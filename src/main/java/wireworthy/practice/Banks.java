@@ -14,6 +14,7 @@ import wireworthy.working.Solver;
  * @param problems what could not be used, by file
  */
 public record Banks(List<Bank> banks, List<BankProblem> problems) {
+    private static final String FOLDER = "problem-banks";
     private static final String ENDING = ".json";
 
     private static final String SCHEMA = ".schema.json";
@@ -30,22 +31,28 @@ public record Banks(List<Bank> banks, List<BankProblem> problems) {
     public static Banks read(final List<Path> folders) {
         final List<ContentFile> own = new ArrayList<>();
         folders.forEach(folder -> own.addAll(ContentFiles.in(folder, ENDING)));
-        return of(ContentFiles.builtIn("problem-banks", ENDING), own);
+        final List<ContentFile> spoken = new ArrayList<>(ContentFiles.spoken(FOLDER, ENDING));
+        folders.forEach(folder -> spoken.addAll(ContentFiles.spoken(folder, ENDING)));
+        return of(ContentFiles.builtIn(FOLDER, ENDING), own, new SpokenTexts(spoken));
     }
 
     /** The banks of these files, each template tried. */
     static Banks of(final List<ContentFile> files) {
-        return of(List.of(), files);
+        return of(List.of(), files, new SpokenTexts(List.of()));
     }
 
-    private static Banks of(final List<ContentFile> known, final List<ContentFile> own) {
-        final Banks first = new Banks(List.of(), List.of()).with(known, it -> {});
-        return own.isEmpty() ? first : first.with(own, new Draw(new Solver())::tryOut);
+    private static Banks of(
+            final List<ContentFile> known, final List<ContentFile> own, final SpokenTexts spoken) {
+        final Banks first = new Banks(List.of(), List.of()).with(known, spoken, it -> {});
+        return own.isEmpty() ? first : first.with(own, spoken, new Draw(new Solver())::tryOut);
     }
 
     /** These and the banks of the files; of two with one id the first is kept. */
-    private Banks with(final List<ContentFile> files, final Consumer<Template> trial) {
-        final BankReader reader = new BankReader(trial);
+    private Banks with(
+            final List<ContentFile> files,
+            final SpokenTexts spoken,
+            final Consumer<Template> trial) {
+        final BankReader reader = new BankReader(trial, spoken);
         final List<Bank> all = new ArrayList<>(banks);
         final List<BankProblem> twice = new ArrayList<>();
         for (final ContentFile file : withoutSchema(files)) {

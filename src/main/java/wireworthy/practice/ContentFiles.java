@@ -18,6 +18,7 @@ import java.util.Objects;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
+import wireworthy.texts.Language;
 
 /**
  * Reads the content files of a folder, in the order of their names. The built-in folders travel
@@ -62,6 +63,23 @@ public final class ContentFiles {
         }
     }
 
+    /** The files in the language in use that stand beside those of a built-in folder. */
+    public static List<ContentFile> spoken(final String folder, final String ending) {
+        final Language language = Language.inUse();
+        return language.ofSources()
+                ? List.of()
+                : builtIn(folder + "/" + language.code(), ending).stream()
+                        .filter(ContentFile.Text.class::isInstance)
+                        .toList();
+    }
+
+    /** The files in the language in use that stand beside those of a folder on disk. */
+    public static List<ContentFile> spoken(final Path folder, final String ending) {
+        final Language language = Language.inUse();
+        final Path beside = folder.resolve(language.code());
+        return language.ofSources() || !Files.isDirectory(beside) ? List.of() : in(beside, ending);
+    }
+
     /** All of them: a package of the same name may lie on the class path before the content. */
     private static List<URL> places(final String folder) throws IOException {
         final ClassLoader loader = Objects.requireNonNull(ContentFiles.class.getClassLoader());
@@ -83,7 +101,9 @@ public final class ContentFiles {
         final List<Source> sources = new ArrayList<>();
         for (final JarEntry entry : Collections.list(jar.entries())) {
             final String name = entry.getName();
-            if (name.startsWith(folder) && name.endsWith(ending)) {
+            if (name.startsWith(folder)
+                    && name.endsWith(ending)
+                    && name.indexOf('/', folder.length()) < 0) {
                 sources.add(
                         new Source(
                                 name.substring(folder.length()),

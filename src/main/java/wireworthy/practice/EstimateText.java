@@ -1,12 +1,11 @@
 package wireworthy.practice;
 
-import java.util.ResourceBundle;
+import wireworthy.texts.TextBundle;
 import wireworthy.working.Line;
 
 /** Says why a power of ten is the nearest, or how far off it is. */
 final class EstimateText {
-    private static final ResourceBundle TEXTS =
-            ResourceBundle.getBundle("wireworthy.texts.exercises");
+    private static final TextBundle TEXTS = new TextBundle("exercises");
 
     private EstimateText() {}
 
@@ -18,7 +17,7 @@ final class EstimateText {
      * @param off by how many powers of ten the choice lies above the right one
      */
     static String why(final Line line, final String nearest, final int off) {
-        return TEXTS.getString("estimate." + key(off))
+        return TEXTS.of("estimate." + key(off))
                 .replace("{numbers}", line.numbers())
                 .replace("{formula}", line.formula())
                 .replace("{nearest}", nearest);

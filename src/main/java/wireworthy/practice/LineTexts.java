@@ -1,5 +1,7 @@
 package wireworthy.practice;
 
+import wireworthy.texts.TextBundle;
+
 /** The texts beside the lines of a working, from {@code texts/lines.properties}. */
 public final class LineTexts {
     private static final TextBundle TEXTS = new TextBundle("lines");

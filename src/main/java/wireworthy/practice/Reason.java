@@ -2,6 +2,7 @@ package wireworthy.practice;
 
 import java.util.List;
 import java.util.Locale;
+import wireworthy.texts.TextBundle;
 
 /** Why a problem comes next. */
 public enum Reason {

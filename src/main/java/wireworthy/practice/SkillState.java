@@ -1,21 +1,20 @@
 package wireworthy.practice;
 
+import java.util.Locale;
+import wireworthy.texts.TextBundle;
+
 /** How firmly a skill holds, as one would say of a screw terminal. */
 public enum SkillState {
-    UNTRIED("untried"),
-    LOOSE("loose"),
-    SNUG("snug"),
-    TIGHT("tight"),
-    WORKED_LOOSE("worked loose");
+    UNTRIED,
+    LOOSE,
+    SNUG,
+    TIGHT,
+    WORKED_LOOSE;
 
-    private final String words;
-
-    SkillState(final String words) {
-        this.words = words;
-    }
+    private static final TextBundle TEXTS = new TextBundle("states");
 
     /** For people. */
     public String words() {
-        return words;
+        return TEXTS.of(name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 }

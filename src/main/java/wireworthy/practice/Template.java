@@ -18,6 +18,7 @@ import wireworthy.rules.Skill;
  * @param given by quantity id, in the order in which numbers are drawn; may be empty where nothing
  *     is worked
  * @param task what is asked
+ * @param foreign whether its texts are not in the language in use
  */
 public record Template(
         String bank,
@@ -28,7 +29,8 @@ public record Template(
         String text,
         Drawing drawing,
         Map<String, Given> given,
-        Task task) {
+        Task task,
+        boolean foreign) {
     private static final int WHOLE = 3;
 
     public Template {
@@ -42,7 +44,8 @@ public record Template(
 
     /** The same, chosen for another skill. */
     Template chosenFor(final Skill other) {
-        return new Template(bank, version, id, other, difficulty, text, drawing, given, task);
+        return new Template(
+                bank, version, id, other, difficulty, text, drawing, given, task, foreign);
     }
 
     /** The quantities to be worked: those asked in order, then those that a text speaks of. */

@@ -31,7 +31,12 @@ final class TemplateReader {
         this.trial = trial;
     }
 
-    Template read(final Entry entry) {
+    /**
+     * Reads one.
+     *
+     * @param foreign whether its texts are not in the language in use
+     */
+    Template read(final Entry entry, final boolean foreign) {
         entry.only(ENTRIES);
         final Template template =
                 new Template(
@@ -43,7 +48,8 @@ final class TemplateReader {
                         entry.at("text").text(LONGEST_TEXT),
                         drawing(entry),
                         given(entry),
-                        TaskReader.read(entry));
+                        TaskReader.read(entry),
+                        foreign);
         placeholders(entry, template);
         tried(entry, template);
         return template;

@@ -15,6 +15,7 @@ import java.util.function.UnaryOperator;
  * @param window where the window last stood, if it was ever moved or sized
  * @param chosen the sums in use; empty until somebody chose
  * @param person code name under which answers are kept
+ * @param language code of the language; empty until somebody chose
  */
 public record Settings(
         int version,
@@ -23,7 +24,8 @@ public record Settings(
         LeftOff leftOff,
         Optional<WindowBounds> window,
         Optional<SumsInUse> chosen,
-        String person) {
+        String person,
+        String language) {
     /** The form settings are written in today. */
     public static final int VERSION = 2;
 
@@ -44,7 +46,8 @@ public record Settings(
                     LeftOff.NOWHERE,
                     Optional.empty(),
                     Optional.empty(),
-                    "me");
+                    "me",
+                    "");
 
     /** Clamps the text size, since a settings file can be edited by hand. */
     public Settings {
@@ -70,16 +73,17 @@ public record Settings(
     }
 
     public Settings withDark(final boolean value) {
-        return new Settings(version, value, textSize, leftOff, window, chosen, person);
+        return new Settings(version, value, textSize, leftOff, window, chosen, person, language);
     }
 
     public Settings withTextSize(final int perCent) {
-        return new Settings(version, dark, perCent, leftOff, window, chosen, person);
+        return new Settings(version, dark, perCent, leftOff, window, chosen, person, language);
     }
 
     /** With another place to open the window at. */
     public Settings withLeftOff(final UnaryOperator<LeftOff> how) {
-        return new Settings(version, dark, textSize, how.apply(leftOff), window, chosen, person);
+        return new Settings(
+                version, dark, textSize, how.apply(leftOff), window, chosen, person, language);
     }
 
     public Settings withPlace(final String id) {
@@ -87,14 +91,20 @@ public record Settings(
     }
 
     public Settings withWindow(final WindowBounds bounds) {
-        return new Settings(version, dark, textSize, leftOff, Optional.of(bounds), chosen, person);
+        return new Settings(
+                version, dark, textSize, leftOff, Optional.of(bounds), chosen, person, language);
     }
 
     public Settings withSums(final SumsInUse sums) {
-        return new Settings(version, dark, textSize, leftOff, window, Optional.of(sums), person);
+        return new Settings(
+                version, dark, textSize, leftOff, window, Optional.of(sums), person, language);
+    }
+
+    public Settings withLanguage(final String code) {
+        return new Settings(version, dark, textSize, leftOff, window, chosen, person, code);
     }
 
     public Settings withPerson(final String code) {
-        return new Settings(version, dark, textSize, leftOff, window, chosen, code);
+        return new Settings(version, dark, textSize, leftOff, window, chosen, code, language);
     }
 }

@@ -41,7 +41,8 @@ final class SettingsText {
                         entry(entries, "/problem", usual.problem())),
                 window(entries),
                 SumsText.of(entries),
-                entry(entries, "/person", Settings.DEFAULTS.person()));
+                entry(entries, "/person", Settings.DEFAULTS.person()),
+                entry(entries, "/language", Settings.DEFAULTS.language()));
     }
 
     /** All figures, words and yes-or-noes of an object, under their JSON pointers. */
@@ -94,6 +95,7 @@ final class SettingsText {
             json.writeBooleanProperty("dark", settings.dark());
             json.writeNumberProperty("textSize", settings.textSize());
             json.writeStringProperty("person", settings.person());
+            json.writeStringProperty("language", settings.language());
             write(json, settings.leftOff());
             settings.window().ifPresent(it -> write(json, it));
             settings.chosen().ifPresent(it -> SumsText.write(json, it));

@@ -7,9 +7,12 @@ import java.util.List;
 import wireworthy.facts.BundleFactors;
 import wireworthy.facts.CableTable;
 import wireworthy.facts.Source;
+import wireworthy.texts.TextBundle;
 
 /** What a cable can carry: the table, and what heat and company leave of it. */
 final class AmpacityRules {
+    private static final TextBundle REFUSALS = new TextBundle("refusals");
+
     private static final double MM2 = 1e-6;
     private static final double REFERENCE = 30;
     private static final double IN_WALL = 0.5;
@@ -56,24 +59,25 @@ final class AmpacityRules {
         if (s.table().rowFor(mm2).isEmpty()) {
             return new Refusal(
                     "given.section",
-                    "the table \""
-                            + s.table().title()
-                            + "\" begins at "
-                            + s.table().rows().get(0).label()
-                            + "; a thinner cable has no ampacity there: take a thicker one");
+                    REFUSALS.of(
+                            "table-begins",
+                            "table",
+                            s.table().title(),
+                            "row",
+                            s.table().rows().get(0).label()));
         }
         return new Refusal(
                 "given.insulation-temperature",
-                "the table \"" + s.table().title() + "\" has no insulation rated that low");
+                REFUSALS.of("no-insulation", "table", s.table().title()));
     }
 
     static String tooLarge(final Setting s) {
-        return "the table \""
-                + s.table().id()
-                + "\" ends at "
-                + FigureText.number(s.table().largestSectionMm2() * MM2, Dimension.AREA, 3)
-                + " mm2; for thicker cable name another cable-table: boat-cable, iso-10133"
-                + " or standard-wall, whichever your cable's maker goes by";
+        return REFUSALS.of(
+                "table-ends",
+                "table",
+                s.table().id(),
+                "mm2",
+                FigureText.number(s.table().largestSectionMm2() * MM2, Dimension.AREA, 3));
     }
 
     private static void ambient(final Topic topic) {
@@ -128,20 +132,17 @@ final class AmpacityRules {
     private static Refusal tooHot(final double[] x, final Setting s) {
         return new Refusal(
                 "given.ambient-temperature",
-                "at "
-                        + FigureText.of(x[1], Dimension.TEMPERATURE)
-                        + " around it, insulation rated "
-                        + FigureText.of(x[0], Dimension.TEMPERATURE)
-                        + " can carry nothing: take insulation rated higher, or another way for"
-                        + " the cable");
+                REFUSALS.of(
+                        "too-hot",
+                        "around",
+                        FigureText.of(x[1], Dimension.TEMPERATURE),
+                        "insulation",
+                        FigureText.of(x[0], Dimension.TEMPERATURE)));
     }
 
     private static Refusal boatsOnly(final double[] x, final Setting s) {
         return new Refusal(
-                "given.engine-space",
-                "engine-space factors belong to the boat tables (boat-cable, iso-10133); for \""
-                        + s.table().id()
-                        + "\" give the ambient-temperature instead, such as 60 degC");
+                "given.engine-space", REFUSALS.of("boats-only", "table", s.table().id()));
     }
 
     private static void company(final Topic topic) {
@@ -281,12 +282,7 @@ final class AmpacityRules {
 
     private static String noRow(final double[] x, final Setting s) {
         final String amps = FigureText.roundedUp(x[0], Dimension.CURRENT);
-        return "no row of the table \""
-                + s.table().id()
-                + "\" carries "
-                + amps
-                + ": "
-                + tooLarge(s);
+        return REFUSALS.of("no-row", "table", s.table().id(), "amps", amps, "why", tooLarge(s));
     }
 
     /** The source of the factor for cable inside wall insulation. */

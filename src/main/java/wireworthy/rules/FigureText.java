@@ -3,11 +3,12 @@ package wireworthy.rules;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import wireworthy.texts.Language;
 
 /**
  * Shows a figure to people: three significant figures unless told otherwise, a space, the unit.
- * Trailing zeros are dropped, counts are never rounded. Every text can be typed back and is read as
- * the same figure. Values must be finite.
+ * Trailing zeros are dropped, counts are never rounded; the decimal sign is that of the language in
+ * use. Every text can be typed back and is read as the same figure. Values must be finite.
  */
 public final class FigureText {
 
@@ -36,6 +37,16 @@ public final class FigureText {
     /** With so many significant figures. */
     public static String of(final double si, final Dimension dimension, final int digits) {
         return text(si, dimension, digits, RoundingMode.HALF_UP);
+    }
+
+    /** For a file, which reads alike in every language: with a decimal point. */
+    public static String inFiles(final double si, final Dimension dimension) {
+        return joined(
+                withPoint(
+                        fieldValue(si, dimension),
+                        dimension,
+                        rounding(FIGURES, RoundingMode.HALF_UP)),
+                unit(dimension));
     }
 
     /** For a floor: never less than the figure itself; four figures, as in a working. */
@@ -92,6 +103,11 @@ public final class FigureText {
     }
 
     private static String number(
+            final double value, final Dimension dimension, final MathContext rounding) {
+        return Language.inUse().number(withPoint(value, dimension, rounding));
+    }
+
+    private static String withPoint(
             final double value, final Dimension dimension, final MathContext rounding) {
         if (dimension == Dimension.GAUGE) {
             return Gauge.text((int) Math.round(value));

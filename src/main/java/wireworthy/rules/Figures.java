@@ -5,12 +5,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import wireworthy.texts.Language;
+import wireworthy.texts.TextBundle;
 
 /**
  * Reads a figure as people type it: "250 mA", "7 ft 6 in", "2/0 AWG", "1,5 mm²". It never guesses:
  * what has two meanings is asked about, what has none is refused with words on what to write.
  */
 public final class Figures {
+    private static final TextBundle TEXTS = new TextBundle("typed");
 
     private static final int LEAST_FIGURES_SHOWN = 4;
     private static final int GAUGE_FIGURES = 3;
@@ -42,30 +45,35 @@ public final class Figures {
     private Reading refused(final String problem) {
         final FieldUnit wanted = FieldUnit.of(dimension);
         return new Reading.Unreadable(
-                "%s %s; this needs %s, for example %s"
-                        .formatted(
-                                Typed.quoted(typed),
-                                problem,
-                                wanted.unit().name(),
-                                wanted.example()));
+                TEXTS.of(
+                        "refused",
+                        "typed",
+                        Typed.quoted(typed),
+                        "problem",
+                        problem,
+                        "unit",
+                        wanted.unit().words(),
+                        "example",
+                        Language.inUse().number(wanted.example())));
     }
 
     private Reading read() throws UnreadableFigure {
         if (typed.length() > Typed.LONGEST) {
-            throw new UnreadableFigure("is too long for a figure");
+            throw new UnreadableFigure(TEXTS.of("too-long"));
         }
         final String plain = Typed.withoutLeadIn(Typed.plain(typed));
         if (plain.isEmpty()) {
             return new Reading.Unreadable(
-                    "Nothing is written here; this needs %s, for example %s"
-                            .formatted(
-                                    FieldUnit.of(dimension).unit().name(),
-                                    FieldUnit.of(dimension).example()));
+                    TEXTS.of(
+                            "nothing",
+                            "unit",
+                            FieldUnit.of(dimension).unit().words(),
+                            "example",
+                            Language.inUse().number(FieldUnit.of(dimension).example())));
         }
         return switch (dimension) {
             case NAME, LIST ->
-                    new Reading.Unreadable(
-                            "Names and lists are not figures: " + Typed.quoted(typed));
+                    new Reading.Unreadable(TEXTS.of("names", "typed", Typed.quoted(typed)));
             case AREA -> area(plain);
             case GAUGE -> gauge(plain);
             case FACTOR, COUNT -> number(withoutTimes(plain));
@@ -108,7 +116,7 @@ public final class Figures {
     }
 
     private static UnreadableFigure notAGauge() {
-        return new UnreadableFigure("is not one of the gauges 40 to 1 and 1/0 to 4/0");
+        return new UnreadableFigure(TEXTS.of("no-gauge"));
     }
 
     private Reading number(final String plain) throws UnreadableFigure {
@@ -130,7 +138,7 @@ public final class Figures {
 
     private Unit unitLeftOut() throws UnreadableFigure {
         if (unitRequired && !dimension.unit().isEmpty() && dimension != Dimension.GAUGE) {
-            throw new UnreadableFigure("has no unit");
+            throw new UnreadableFigure(TEXTS.of("no-unit"));
         }
         return FieldUnit.of(dimension).unit();
     }
@@ -140,12 +148,12 @@ public final class Figures {
         if (other.isEmpty()) {
             return new UnreadableFigure(
                     rest.chars().anyMatch(c -> NumberScanner.startsNumber((char) c))
-                            ? "cannot be read as one figure"
-                            : "has a unit that is not known here, " + Typed.quoted(rest));
+                            ? TEXTS.of("no-figure")
+                            : TEXTS.of("unknown-unit", "unit", Typed.quoted(rest)));
         }
         return other.get().word().equals("AWG") && dimension == Dimension.AREA
                 ? notAGauge()
-                : new UnreadableFigure("is in " + other.get().name());
+                : new UnreadableFigure(TEXTS.of("is-in", "unit", other.get().words()));
     }
 
     private Reading joined(
@@ -160,10 +168,10 @@ public final class Figures {
             }
         }
         return switch (reads.size()) {
-            case 0 -> throw new UnreadableFigure("is not a whole number");
+            case 0 -> throw new UnreadableFigure(TEXTS.of("no-whole"));
             case 1 -> reads.get(0);
             case 2 -> asked(reads.get(0), reads.get(1));
-            default -> throw new UnreadableFigure("could mean several things");
+            default -> throw new UnreadableFigure(TEXTS.of("several"));
         };
     }
 
@@ -175,8 +183,14 @@ public final class Figures {
         return new Reading.Unclear(
                 first,
                 second,
-                "%s could be %s or %s. Which one is meant?"
-                        .formatted(Typed.quoted(typed), first.text(), second.text()));
+                TEXTS.of(
+                        "unclear",
+                        "typed",
+                        Typed.quoted(typed),
+                        "first",
+                        first.text(),
+                        "second",
+                        second.text()));
     }
 
     private Reading.Read read(final Numeral number, final Unit unit, final boolean unitTyped) {
@@ -192,11 +206,15 @@ public final class Figures {
 
     private String text(final Numeral number, final Unit unit, final BigDecimal si) {
         final String typedText =
-                unit.shown().isEmpty() ? number.text() : number.text() + ' ' + unit.shown();
+                unit.shown().isEmpty() ? digits(number) : digits(number) + ' ' + unit.shown();
         if (unit.word().equals(dimension.unit())) {
             return typedText;
         }
         final int digits = Math.max(LEAST_FIGURES_SHOWN, Math.min(number.digits(), 12));
         return typedText + " (" + FigureText.inFieldUnit(si.doubleValue(), dimension, digits) + ')';
+    }
+
+    private static String digits(final Numeral number) {
+        return Language.inUse().number(number.text());
     }
 }

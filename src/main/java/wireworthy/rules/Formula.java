@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import wireworthy.texts.Language;
+import wireworthy.texts.Phrases;
 
 /**
  * The text of a sum, such as {@code {load-power} ÷ {supply-voltage}}, with the quantities it takes
@@ -16,13 +18,15 @@ public final class Formula {
 
     private static final Pattern WORD = Pattern.compile("[a-z]{3}");
 
+    /** From the first letter to the last. */
+    private static final Pattern PHRASE = Pattern.compile("[A-Za-z].*[A-Za-z]");
+
+    private static final Phrases PHRASES = new Phrases("formulas");
+
     private final List<String> between;
     private final List<Ref> places;
     private final List<Ref> inputs;
     private final boolean inWords;
-
-    /** Put together when first wanted; any thread may find it empty and do so again. */
-    private volatile String words = "";
 
     private Formula(final List<String> between, final List<Ref> places) {
         this.between = List.copyOf(between);
@@ -84,18 +88,37 @@ public final class Formula {
 
     /** The text with the names of the quantities. */
     public String words() {
-        if (words.isEmpty()) {
-            words = fill(ref -> ref.quantity().words());
-        }
-        return words;
+        return fill(ref -> ref.quantity().words());
     }
 
     /** The text with each place filled in. */
     public String fill(final Function<Ref, String> filling) {
         final StringBuilder text = new StringBuilder();
         for (int i = 0; i < places.size(); i++) {
-            text.append(between.get(i)).append(filling.apply(places.get(i)));
+            text.append(between(i)).append(filling.apply(places.get(i)));
         }
-        return text.append(between.get(places.size())).toString();
+        return text.append(between(places.size())).toString();
+    }
+
+    /** A phrase of it, or signs and numbers, in the language in use. */
+    private String between(final int place) {
+        final String part = between.get(place);
+        if (Language.inUse().ofSources()) {
+            return part;
+        }
+        final Matcher phrase = PHRASE.matcher(Language.inUse().number(part));
+        return inWords && phrase.find()
+                ? phrase.replaceFirst(Matcher.quoteReplacement(PHRASES.of(phrase.group())))
+                : Language.inUse().number(part);
+    }
+
+    /** The phrases of it, as other languages have to have them. */
+    List<String> phrases() {
+        return between.stream()
+                .filter(part -> inWords)
+                .map(PHRASE::matcher)
+                .filter(Matcher::find)
+                .map(Matcher::group)
+                .toList();
     }
 }

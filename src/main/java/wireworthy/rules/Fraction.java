@@ -1,9 +1,11 @@
 package wireworthy.rules;
 
 import java.util.List;
+import wireworthy.texts.TextBundle;
 
 /** Reads a fraction that goes on from a whole number: "1/2", "1 1/2", "½", "1½". */
 final class Fraction {
+    private static final TextBundle TEXTS = new TextBundle("typed");
 
     static final String VULGAR = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞";
     private static final int[] ABOVE = {1, 1, 2, 1, 3, 1, 2, 3, 4, 1, 5, 1, 3, 5, 7};
@@ -62,7 +64,7 @@ final class Fraction {
             throw unusual();
         }
         if (above >= below) {
-            throw new UnreadableFigure("has a fraction that is not smaller than one");
+            throw new UnreadableFigure(TEXTS.of("fraction-too-large"));
         }
         return Numeral.fraction(whole, above, below);
     }
@@ -77,6 +79,6 @@ final class Fraction {
     }
 
     private static UnreadableFigure unusual() {
-        return new UnreadableFigure("is not a fraction that is in use");
+        return new UnreadableFigure(TEXTS.of("no-fraction"));
     }
 }

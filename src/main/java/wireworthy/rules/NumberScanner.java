@@ -3,9 +3,11 @@ package wireworthy.rules;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import wireworthy.texts.TextBundle;
 
 /** Reads the number at a place in a text: decimal, grouped, a fraction, with a power of ten. */
 final class NumberScanner {
+    private static final TextBundle TEXTS = new TextBundle("typed");
 
     /** What was found and where it ends; two meanings where a comma leaves two. */
     record Found(List<Numeral> meanings, int end) {}
@@ -45,7 +47,7 @@ final class NumberScanner {
             return List.of(Fraction.scan(cursor, number));
         }
         if (number.isEmpty()) {
-            throw new UnreadableFigure("is not a number");
+            throw new UnreadableFigure(TEXTS.of("no-number"));
         }
         cursor.skip(cursor.peek(0) == '.' ? 1 : 0);
         return decimals(number);
@@ -68,7 +70,7 @@ final class NumberScanner {
     private List<Numeral> decimals(final String number) throws UnreadableFigure {
         final List<BigDecimal> meanings = Separators.meanings(number);
         if (meanings.isEmpty()) {
-            throw new UnreadableFigure("has points or commas that do not make one number");
+            throw new UnreadableFigure(TEXTS.of("no-one-number"));
         }
         final int power = PowerOfTen.scan(cursor);
         final List<Numeral> numerals = new ArrayList<>(meanings.size());

@@ -1,7 +1,10 @@
 package wireworthy.rules;
 
+import wireworthy.texts.TextBundle;
+
 /** Reads the power of ten behind a number: "e-3", "E3", "x10^3", "·10⁻³". */
 final class PowerOfTen {
+    private static final TextBundle TEXTS = new TextBundle("typed");
 
     /** Beyond it a figure is a slip of the keyboard. */
     static final int LARGEST = 30;
@@ -71,6 +74,6 @@ final class PowerOfTen {
     }
 
     static UnreadableFigure outOfRange() {
-        return new UnreadableFigure("is too large or too small to be meant");
+        return new UnreadableFigure(TEXTS.of("too-large-or-small"));
     }
 }

@@ -7,9 +7,12 @@ import java.util.List;
 import wireworthy.facts.FuseTimes;
 import wireworthy.facts.Provenance;
 import wireworthy.facts.Source;
+import wireworthy.texts.TextBundle;
 
 /** The source with its inner resistance, short circuits and how fast a conductor heats. */
 final class ProtectionRules {
+    private static final TextBundle REFUSALS = new TextBundle("refusals");
+
     private static final double LONGEST_ADIABATIC = 5;
     private static final double FINAL_TEMPERATURE = 160;
     private static final double PER_MM2 = 1e6;
@@ -114,8 +117,7 @@ final class ProtectionRules {
                         (x, s) ->
                                 new Refusal(
                                         "given.insulation-temperature",
-                                        "insulation rated 160 °C or more has no heating constant"
-                                                + " here: give adiabatic-k from the maker's data"))
+                                        REFUSALS.of("no-heating-constant")))
                 .rule("adiabatic-time", SHORT_CIRCUIT_AND_PROTECTION)
                 .gives(
                         ADIABATIC_TIME,
@@ -126,8 +128,7 @@ final class ProtectionRules {
                         (x, s) ->
                                 new Refusal(
                                         "given.short-circuit-current",
-                                        "the cable would heat for longer than 5 s; past that it"
-                                                + " gives heat away and this sum no longer holds"));
+                                        REFUSALS.of("past-five-seconds")));
     }
 
     private static void opening(final Topic topic) {
@@ -138,14 +139,14 @@ final class ProtectionRules {
                         (x, s) -> times(s).shortest(x[1] / x[0]).orElse(Double.NaN))
                 .forward()
                 .from(s -> times(s).source())
-                .refuses((x, s) -> untimed(s, "ends below that current; the fuse may open at once"))
+                .refuses((x, s) -> untimed(s, "table-ends-below"))
                 .gives(
                         FUSE_TIME_LONGEST,
                         "longest time of a fuse of {fuse} at {short-circuit-current}",
                         (x, s) -> times(s).longest(x[1] / x[0]).orElse(Double.NaN))
                 .forward()
                 .from(s -> times(s).source())
-                .refuses((x, s) -> untimed(s, "sets no longest time: the fuse need not open"));
+                .refuses((x, s) -> untimed(s, "no-longest-time"));
     }
 
     private static FuseTimes times(final Setting s) {
@@ -155,12 +156,8 @@ final class ProtectionRules {
     private static Refusal untimed(final Setting s, final String why) {
         return times(s).rows().isEmpty()
                 ? new Refusal(
-                        "given.fuse-series",
-                        "no times are kept here for the series "
-                                + s.series().id()
-                                + ": its maker's"
-                                + " data sheet has them")
-                : new Refusal("given.short-circuit-current", "the table fuse-time-current " + why);
+                        "given.fuse-series", REFUSALS.of("no-times", "series", s.series().id()))
+                : new Refusal("given.short-circuit-current", REFUSALS.of(why));
     }
 
     /** A s^0.5/m2, copper, by IEC 60949 (from memory, unconfirmed); NaN from 160 degC. */

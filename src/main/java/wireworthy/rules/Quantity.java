@@ -115,13 +115,11 @@ public enum Quantity {
     private final String symbol;
     private final Dimension dimension;
     private final String id;
-    private final String words;
 
     Quantity(final String symbol, final Dimension dimension) {
         this.symbol = symbol;
         this.dimension = dimension;
         this.id = name().toLowerCase(Locale.ROOT).replace('_', '-');
-        this.words = Words.of(id);
     }
 
     /** The id used in questions, such as {@code load-current}. */
@@ -129,9 +127,9 @@ public enum Quantity {
         return id;
     }
 
-    /** The id in words, such as "load current". */
+    /** The id in words, such as "load current", in the language in use. */
     public String words() {
-        return words;
+        return Words.of(id);
     }
 
     public String symbol() {

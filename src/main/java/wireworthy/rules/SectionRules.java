@@ -5,9 +5,12 @@ import static wireworthy.rules.Skill.*;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
+import wireworthy.texts.TextBundle;
 
 /** The standard section that meets both limits, heat and drop. */
 final class SectionRules {
+    private static final TextBundle REFUSALS = new TextBundle("refusals");
+
     private static final double EVEN = 1e-9;
 
     private SectionRules() {}
@@ -75,12 +78,9 @@ final class SectionRules {
         final String mm2 = FigureText.roundedUp(needed, Dimension.AREA);
         if (s.available().isEmpty()) {
             return new Refusal(
-                    "given.cable-table", mm2 + " would be needed; " + AmpacityRules.tooLarge(s));
+                    "given.cable-table",
+                    REFUSALS.of("would-be-needed", "mm2", mm2, "why", AmpacityRules.tooLarge(s)));
         }
-        return new Refusal(
-                "given.available-sections",
-                mm2
-                        + " would be needed and none of the available sections reaches it:"
-                        + " shorten the run, split the circuit or raise the voltage");
+        return new Refusal("given.available-sections", REFUSALS.of("none-available", "mm2", mm2));
     }
 }

@@ -2,11 +2,12 @@ package wireworthy.rules;
 
 import java.math.BigDecimal;
 import java.util.List;
+import wireworthy.texts.Language;
 
 /**
  * What the points, commas, spaces and apostrophes inside a number mean. A point is always decimal.
  * A comma before exactly three digits could be decimal or a thousands separator, unless only zeros
- * stand before it.
+ * stand before it, or the language in use writes its fractions so.
  */
 final class Separators {
 
@@ -35,7 +36,9 @@ final class Separators {
     private static List<BigDecimal> oneComma(final String digits, final int comma) {
         final BigDecimal decimal = new BigDecimal(digits.replace(',', '.'));
         final boolean threeFollow = digits.length() - comma - 1 == GROUP;
-        if (!threeFollow || onlyZeros(digits.substring(0, comma))) {
+        if (!threeFollow
+                || Language.inUse().decimal() == ','
+                || onlyZeros(digits.substring(0, comma))) {
             return List.of(decimal);
         }
         return List.of(decimal, new BigDecimal(digits.replace(",", "")));

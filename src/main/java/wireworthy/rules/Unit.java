@@ -1,6 +1,7 @@
 package wireworthy.rules;
 
 import java.math.BigDecimal;
+import wireworthy.texts.Phrases;
 
 /**
  * A unit that may stand behind a number.
@@ -12,6 +13,7 @@ import java.math.BigDecimal;
  * @param zero SI value of none; other than 0 only for temperatures
  */
 record Unit(String word, String shown, String name, BigDecimal factor, BigDecimal zero) {
+    private static final Phrases NAMES = new Phrases("units");
 
     static Unit of(
             final String word, final String shown, final String name, final BigDecimal factor) {
@@ -32,6 +34,11 @@ record Unit(String word, String shown, String name, BigDecimal factor, BigDecima
     @Override
     public int hashCode() {
         return word.hashCode();
+    }
+
+    /** The name in the language in use. */
+    String words() {
+        return NAMES.of(name);
     }
 
     BigDecimal si(final BigDecimal value) {

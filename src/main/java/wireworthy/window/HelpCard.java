@@ -8,6 +8,7 @@ import wireworthy.practice.LineTexts;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
+import wireworthy.window.stand.StandTexts;
 
 /** The keys of the program on one card. */
 final class HelpCard extends VBox {
@@ -15,14 +16,11 @@ final class HelpCard extends VBox {
         getStyleClass().add(Styles.CARD);
         getChildren()
                 .addAll(
-                        Texts.title("Keys"),
+                        Texts.title(WindowTexts.of("keys")),
                         keys(places),
-                        Texts.paragraph(
-                                "Tab goes from one thing to the next, Shift and Tab back. Enter"
-                                        + " presses the main button, Esc closes a card like this"
-                                        + " one."),
+                        Texts.paragraph(WindowTexts.of("keys.tab")),
                         Texts.paragraph(LineTexts.of("keys")),
-                        Buttons.main("Close", shell::lift));
+                        Buttons.main(WindowTexts.of("close"), shell::lift));
     }
 
     private static GridPane keys(final List<Place> places) {
@@ -31,15 +29,15 @@ final class HelpCard extends VBox {
         for (int i = 0; i < places.size(); i++) {
             row(grid, Keys.place(i + 1).getDisplayText(), places.get(i).title());
         }
-        row(grid, Keys.STAND.getDisplayText(), StandPlace.TITLE);
-        row(grid, Keys.PEOPLE.getDisplayText(), PeoplePlace.TITLE);
-        row(grid, Keys.LARGER.getDisplayText(), "Larger text");
-        row(grid, Keys.SMALLER.getDisplayText(), "Smaller text");
-        row(grid, Keys.USUAL.getDisplayText(), "Usual text size");
-        row(grid, Keys.FULL_SCREEN.getDisplayText(), "Fill the screen; Esc gives it back");
-        row(grid, Keys.THEME.getDisplayText(), "Light or dark colours");
-        row(grid, Keys.QUIT.getDisplayText(), "Close the program");
-        row(grid, Keys.HELP.getDisplayText(), "This card");
+        row(grid, Keys.STAND.getDisplayText(), StandTexts.of("title"));
+        row(grid, Keys.PEOPLE.getDisplayText(), PeopleTexts.of("title"));
+        row(grid, Keys.LARGER.getDisplayText(), WindowTexts.of("larger"));
+        row(grid, Keys.SMALLER.getDisplayText(), WindowTexts.of("smaller"));
+        row(grid, Keys.USUAL.getDisplayText(), WindowTexts.of("usual"));
+        row(grid, Keys.FULL_SCREEN.getDisplayText(), WindowTexts.of("keys.full-screen"));
+        row(grid, Keys.THEME.getDisplayText(), WindowTexts.of("keys.theme"));
+        row(grid, Keys.QUIT.getDisplayText(), WindowTexts.of("keys.quit"));
+        row(grid, Keys.HELP.getDisplayText(), WindowTexts.of("keys.help"));
         return grid;
     }
 

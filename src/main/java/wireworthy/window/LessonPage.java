@@ -26,10 +26,12 @@ final class LessonPage extends VBox {
     private final Consumer<String> follow;
 
     /**
+     * @param foreign whether its text is not in the language in use
      * @param follow told where a link leads when it is used: {@code lesson:id} or {@code table:id}
      */
     LessonPage(
             final Lesson lesson,
+            final boolean foreign,
             final Solver solver,
             final LessonDesk desk,
             final Consumer<String> follow) {
@@ -38,6 +40,9 @@ final class LessonPage extends VBox {
         this.follow = follow;
         getStyleClass().addAll(Styles.PAGE, Styles.LESSON);
         getChildren().add(Texts.title(lesson.heading().title()));
+        if (foreign) {
+            getChildren().add(Texts.soft(LessonTexts.of("foreign")));
+        }
         ofTheWhole(lesson).forEach(problem -> getChildren().add(broken(problem)));
     }
 
@@ -104,7 +109,7 @@ final class LessonPage extends VBox {
     }
 
     private Node caution(final Block.CautionBox box) {
-        final VBox words = new VBox(Texts.subtitle("Take care"));
+        final VBox words = new VBox(Texts.subtitle(LessonTexts.of("take-care")));
         words.getChildren().addAll(Markdown.of(box.markdown(), follow));
         return new Notice(Verdict.CAUTION, words);
     }
@@ -113,19 +118,16 @@ final class LessonPage extends VBox {
         final VBox box =
                 new VBox(
                         Texts.paragraph(count(questions.templates().size())),
-                        Buttons.main("Practise these", () -> desk.practise(questions)));
+                        Buttons.main(LessonTexts.of("practise"), () -> desk.practise(questions)));
         box.getStyleClass().add(Styles.LESSON_SCREEN);
         return box;
     }
 
     private static String count(final int questions) {
-        return questions == 1
-                ? "One question on this lesson, with new numbers each time."
-                : questions + " questions on this lesson, with new numbers each time.";
+        return LessonTexts.of(questions == 1 ? "questions.one" : "questions", "count", questions);
     }
 
     private static Node broken(final LessonProblem problem) {
-        return new Notice(
-                Verdict.CAUTION, "A part of this lesson can't be shown. " + problem.text());
+        return new Notice(Verdict.CAUTION, LessonTexts.of("broken", "problem", problem.text()));
     }
 }

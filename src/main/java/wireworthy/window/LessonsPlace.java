@@ -31,9 +31,9 @@ public final class LessonsPlace implements Place {
     private final Solver solver;
     private final LessonDesk desk;
     private final VBox side = new VBox();
-    private final SideAndPage place = new SideAndPage(side, "Contents");
+    private final SideAndPage place = new SideAndPage(side, LessonTexts.of("contents"));
     private final SideList<LessonHeading> contents =
-            new SideList<>("Lessons", LessonHeading::title, this::note, this::opened);
+            new SideList<>(LessonTexts.of("title"), LessonHeading::title, this::note, this::opened);
     private final PageView view = new PageView();
     private Optional<OpenLesson> inView = Optional.empty();
     private Optional<Lessons> lessons = Optional.empty();
@@ -58,7 +58,7 @@ public final class LessonsPlace implements Place {
 
     @Override
     public String title() {
-        return "Lessons";
+        return LessonTexts.of("title");
     }
 
     @Override
@@ -120,7 +120,7 @@ public final class LessonsPlace implements Place {
     }
 
     private void none() {
-        place.show(Pages.page("Lessons", Texts.paragraph("There are no lessons in the folder.")));
+        place.show(Pages.page(title(), Texts.paragraph(LessonTexts.of("none"))));
     }
 
     private List<LessonProblem> problems() {
@@ -129,18 +129,24 @@ public final class LessonsPlace implements Place {
 
     private void say(final List<LessonProblem> problems) {
         if (!problems.isEmpty()) {
-            final VBox list = new VBox(Texts.paragraph("Not all of the lesson files can be read."));
+            final VBox list = new VBox(Texts.paragraph(LessonTexts.of("unread")));
             problems.forEach(each -> list.getChildren().add(Texts.soft(each.text())));
             final ScrollPane scroll =
-                    Pages.scroll("What is wrong", new Notice(Verdict.CAUTION, list));
+                    Pages.scroll(LessonTexts.of("unread.list"), new Notice(Verdict.CAUTION, list));
             scroll.getStyleClass().add(Styles.SIDE_NOTE);
             side.getChildren().add(scroll);
         }
     }
 
     private String note(final LessonHeading heading) {
-        final String read = desk.hasRead(heading.id()) ? "read" : "not read";
-        return desk.state(heading.skills()).map(state -> read + ", " + state).orElse(read);
+        final String id = heading.id();
+        final String read = LessonTexts.of(desk.hasRead(id) ? "read" : "not-read");
+        final String noted = desk.state(heading.skills()).map(it -> read + ", " + it).orElse(read);
+        return foreign(id) ? noted + ", " + LessonTexts.of("foreign.note") : noted;
+    }
+
+    private boolean foreign(final String id) {
+        return lessons.filter(all -> all.foreign(id)).isPresent();
     }
 
     private void opened(final LessonHeading heading) {
@@ -158,7 +164,8 @@ public final class LessonsPlace implements Place {
         final LessonHeading heading = opening.heading();
         sumsShown = desk.inUse().sums();
         inView.ifPresent(OpenLesson::close);
-        final LessonPage page = new LessonPage(opening, solver, desk, this::follow);
+        final LessonPage page =
+                new LessonPage(opening, foreign(heading.id()), solver, desk, this::follow);
         final OpenLesson lesson = new OpenLesson(page, view);
         inView = Optional.of(lesson);
         page.add(opening.screens());

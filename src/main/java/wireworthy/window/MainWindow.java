@@ -13,6 +13,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.stage.Stage;
 import wireworthy.record.Settings;
 import wireworthy.record.SettingsKeeper;
+import wireworthy.texts.Language;
 import wireworthy.window.parts.Styles;
 
 /** The window's scene: the strip along the top, the place in use under it. */
@@ -34,6 +35,7 @@ public final class MainWindow implements Shell {
     private final List<Place> pages = new ArrayList<>();
     private final Scene scene;
     private Optional<Place> inView = Optional.empty();
+    private Runnable anew = () -> {};
 
     /**
      * A window that shows no place yet.
@@ -177,6 +179,19 @@ public final class MainWindow implements Shell {
     void text(final int perCent) {
         settings.change(it -> it.withTextSize(perCent));
         dress();
+    }
+
+    /** Says how the window is made anew in another language. */
+    MainWindow speakBy(final Runnable way) {
+        anew = way;
+        return this;
+    }
+
+    @Override
+    public void speak(final Language language) {
+        settings.change(it -> it.withLanguage(language.code()));
+        Language.use(language);
+        anew.run();
     }
 
     void otherTheme() {

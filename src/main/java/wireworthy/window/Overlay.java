@@ -32,7 +32,7 @@ final class Overlay extends StackPane {
         if (!veil.isVisible()) {
             focusBefore = focused();
         }
-        final ScrollPane scroll = Pages.scroll("Card over the window", card);
+        final ScrollPane scroll = Pages.scroll(WindowTexts.of("card"), card);
         scroll.getStyleClass().add(Styles.LAID_CARD);
         veil.getChildren().setAll(scroll);
         veil.setVisible(true);

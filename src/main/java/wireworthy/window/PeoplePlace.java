@@ -20,7 +20,6 @@ import wireworthy.window.parts.Texts;
 /** The people on this machine: whose answers are kept, and what can be done with a record. */
 public final class PeoplePlace implements Place {
     static final String ID = "people";
-    static final String TITLE = "People on this machine";
 
     private static final String JSON = "json";
     private static final String CSV = "csv";
@@ -43,7 +42,7 @@ public final class PeoplePlace implements Place {
 
     @Override
     public String title() {
-        return TITLE;
+        return PeopleTexts.of("title");
     }
 
     @Override
@@ -52,7 +51,7 @@ public final class PeoplePlace implements Place {
         model.by(shell.background());
         page.disableProperty().bind(model.busy());
         model.busy().subscribe(busy -> afterwards(busy));
-        return Pages.scroll(TITLE, page);
+        return Pages.scroll(title(), page);
     }
 
     /** What was done shows at once; whoever went elsewhere meanwhile stays there. */
@@ -72,7 +71,7 @@ public final class PeoplePlace implements Place {
         said.managedProperty().bind(model.said().isNotEmpty());
         page.getChildren()
                 .setAll(
-                        Texts.title(TITLE),
+                        Texts.title(title()),
                         Texts.paragraph(PeopleTexts.of("say")),
                         said,
                         Cards.card(who, named(PeopleTexts.of("new"), "add", model::add)),

@@ -1,6 +1,6 @@
 package wireworthy.window;
 
-import wireworthy.practice.TextBundle;
+import wireworthy.texts.TextBundle;
 
 /** The texts of the people on this machine, from {@code texts/people.properties}. */
 final class PeopleTexts {

@@ -15,6 +15,7 @@ import wireworthy.window.evening.EveningDesk;
 import wireworthy.window.evening.EveningPlace;
 import wireworthy.window.evening.ProjectorDesk;
 import wireworthy.window.stand.SkillCard;
+import wireworthy.window.stand.StandTexts;
 
 /** The places in the order of the strip, and the ways from one to another. */
 final class Places {
@@ -37,7 +38,8 @@ final class Places {
             final Ahead ahead) {
         final InUse inUse = new SumsFromSettings(settings, () -> going.accept(SumsPlace.ID));
         tables =
-                new OnFirstVisit<>(TablesPlace.ID, TablesPlace.TITLE, () -> new TablesPlace(inUse));
+                new OnFirstVisit<>(
+                        TablesPlace.ID, WindowTexts.of("tables"), () -> new TablesPlace(inUse));
         learner =
                 new Learner(
                         new OwnRecord(folder.answers(), clock, settings.now().person()),
@@ -47,16 +49,16 @@ final class Places {
         practice =
                 new OnFirstVisit<>(
                         PracticePlace.ID,
-                        PracticePlace.TITLE,
+                        PracticeTexts.of("title"),
                         () -> new PracticePlace(model, this::toLesson, inUse));
         check =
                 new OnFirstVisit<>(
                         CheckPlace.ID,
-                        CheckPlace.TITLE,
+                        CheckPlace.name(),
                         () -> new CheckPlace(folder.vehicles(), inUse::sums));
         evening =
                 new OnFirstVisit<>(
-                        EveningPlace.ID, EveningPlace.TITLE, () -> evening(folder, clock, inUse));
+                        EveningPlace.ID, EveningPlace.name(), () -> evening(folder, clock, inUse));
         lessons =
                 new LessonsPlace(
                         ahead::lessons,
@@ -66,7 +68,7 @@ final class Places {
         stand =
                 new OnFirstVisit<>(
                         StandPlace.ID,
-                        StandPlace.TITLE,
+                        StandTexts.of("title"),
                         () ->
                                 new StandPlace(
                                         learner.stand()::whole,
@@ -75,7 +77,7 @@ final class Places {
         people =
                 new OnFirstVisit<>(
                         PeoplePlace.ID,
-                        PeoplePlace.TITLE,
+                        PeopleTexts.of("title"),
                         () ->
                                 new PeoplePlace(
                                         new PeopleModel(learner.record(), settings, model::leave),

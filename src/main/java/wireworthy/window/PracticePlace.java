@@ -17,6 +17,7 @@ import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
+import wireworthy.window.stand.StandTexts;
 
 /**
  * Exercises without end: the question on the left all the time, what there is to say on the right.
@@ -24,8 +25,6 @@ import wireworthy.window.parts.Verdict;
 public final class PracticePlace implements Place {
     /** The name under which the settings keep this place. */
     public static final String ID = "practice";
-
-    static final String TITLE = "Practice";
 
     private final PracticeModel model;
     private final WayOn way;
@@ -72,7 +71,7 @@ public final class PracticePlace implements Place {
 
     @Override
     public String title() {
-        return TITLE;
+        return PracticeTexts.of("title");
     }
 
     @Override
@@ -115,7 +114,7 @@ public final class PracticePlace implements Place {
     }
 
     private VBox topics(final Shell shell) {
-        final Hyperlink stand = new Hyperlink(StandPlace.TITLE);
+        final Hyperlink stand = new Hyperlink(StandTexts.of("title"));
         stand.setOnAction(event -> shell.go(StandPlace.ID));
         who.setOnAction(event -> shell.go(PeoplePlace.ID));
         final FlowPane ways = new FlowPane(stand, who);

@@ -1,6 +1,6 @@
 package wireworthy.window;
 
-import wireworthy.practice.TextBundle;
+import wireworthy.texts.TextBundle;
 
 /** The texts of the Practice place, from {@code texts/practice.properties}. */
 final class PracticeTexts {

@@ -30,7 +30,11 @@ public final class QuestionHead extends VBox {
         heading.setWrapText(true);
         final Label reason = Texts.soft(why);
         reason.getStyleClass().add(Styles.SMALL);
-        getChildren().setAll(heading, reason, Texts.paragraph(Texts.kept(exercise.text())));
+        getChildren().setAll(heading, reason);
+        if (exercise.template().foreign()) {
+            getChildren().add(Texts.soft(PracticeTexts.of("foreign")));
+        }
+        getChildren().add(Texts.paragraph(Texts.kept(exercise.text())));
         addAsk();
         if (exercise.drawing() != Drawing.NONE) {
             getChildren().add(Cards.card(drawing()));

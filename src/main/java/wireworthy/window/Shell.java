@@ -2,6 +2,7 @@ package wireworthy.window;
 
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import wireworthy.texts.Language;
 
 /** What the window offers to its places. */
 public interface Shell {
@@ -26,6 +27,9 @@ public interface Shell {
 
     /** Makes the window fill the screen, or takes it back. */
     void fullScreen();
+
+    /** Shows everything in another language from now on. */
+    default void speak(final Language language) {}
 
     /** Where longer work is done. */
     Background background();

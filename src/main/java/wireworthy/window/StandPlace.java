@@ -19,7 +19,6 @@ import wireworthy.window.stand.StandTexts;
 /** Where I stand: the map of the skills, what the record says of each, and how many held when. */
 public final class StandPlace implements Place {
     static final String ID = "stand";
-    static final String TITLE = "Where I stand";
 
     private final Supplier<Stand> reading;
     private final SkillCard.Ways ways;
@@ -44,15 +43,15 @@ public final class StandPlace implements Place {
 
     @Override
     public String title() {
-        return TITLE;
+        return StandTexts.of("title");
     }
 
     @Override
     public Parent build(final Shell in) {
         shell = Optional.of(in);
-        left = new VBox(Texts.title(TITLE), Texts.soft(StandTexts.of("reading")));
+        left = new VBox(Texts.title(title()), Texts.soft(StandTexts.of("reading")));
         right = new VBox();
-        page = new Bench(left, TITLE, right, StandTexts.of("map"));
+        page = new Bench(left, title(), right, StandTexts.of("map"));
         return page;
     }
 
@@ -67,7 +66,7 @@ public final class StandPlace implements Place {
         final SkillMap map = new SkillMap(stand, stand.first().skill(), card::show);
         left.getChildren()
                 .setAll(
-                        Texts.title(TITLE),
+                        Texts.title(title()),
                         Texts.paragraph(StandTexts.summary(stand)),
                         card,
                         Buttons.row(

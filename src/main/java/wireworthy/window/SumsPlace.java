@@ -12,6 +12,7 @@ import wireworthy.record.Region;
 import wireworthy.record.SettingsKeeper;
 import wireworthy.record.SumsInUse;
 import wireworthy.record.WireSizes;
+import wireworthy.texts.Language;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Cards;
 import wireworthy.window.parts.Notice;
@@ -60,8 +61,7 @@ public final class SumsPlace implements Place {
                 new VBox(
                         Texts.title(SumsTexts.of(first ? "first.title" : "title")),
                         Texts.paragraph(SumsTexts.of(first ? "first.say" : "say")),
-                        choices(),
-                        Texts.soft(SumsTexts.languages()),
+                        choices(shell),
                         summary,
                         new Notice(Verdict.CAUTION, SumsTexts.of("first-say")),
                         Buttons.row(Buttons.main(SumsTexts.of(first ? "begin" : "done"), leave)),
@@ -88,7 +88,7 @@ public final class SumsPlace implements Place {
         settings.change(it -> it.withSums(it.sums()));
     }
 
-    private Node choices() {
+    private Node choices(final Shell shell) {
         final SumsInUse now = sums();
         final OneOf<Craft> craft =
                 new OneOf<>(
@@ -115,7 +115,16 @@ public final class SumsPlace implements Place {
                             anew(it -> it.withRegion(value));
                             sizes.choose(WireSizes.usual(value));
                         });
-        return Cards.card(craft, region, sizes);
+        return Cards.card(language(shell), craft, region, sizes);
+    }
+
+    private static Node language(final Shell shell) {
+        return new OneOf<>(
+                SumsTexts.of("language"),
+                Language.all(),
+                Language::name,
+                Language.inUse(),
+                shell::speak);
     }
 
     /** With other circumstances the usual table, limit and margin hold again. */

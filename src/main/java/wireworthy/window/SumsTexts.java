@@ -1,23 +1,18 @@
 package wireworthy.window;
 
-import java.util.List;
 import java.util.Locale;
-import java.util.ResourceBundle;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wireworthy.facts.CableTable;
 import wireworthy.facts.Provenance;
-import wireworthy.practice.TextBundle;
 import wireworthy.record.SumsInUse;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
+import wireworthy.texts.TextBundle;
 
 /** The sums in use in words, from {@code texts/sums.properties}. */
 final class SumsTexts {
     private static final TextBundle TEXTS = new TextBundle("sums");
-    private static final ResourceBundle LANGUAGES =
-            ResourceBundle.getBundle("wireworthy.texts.languages");
     private static final int DIGITS = 3;
 
     private SumsTexts() {}
@@ -85,13 +80,5 @@ final class SumsTexts {
 
     static String marginText(final double factor) {
         return FigureText.number(factor, Dimension.FACTOR, DIGITS);
-    }
-
-    /** The languages there are, each by its own name. */
-    static String languages() {
-        final List<String> names =
-                new TreeSet<>(LANGUAGES.keySet()).stream().map(LANGUAGES::getString).toList();
-        final String key = names.size() == 1 ? "language.only" : "language";
-        return of(key, "languages", String.join(", ", names));
     }
 }

@@ -33,8 +33,12 @@ final class TablePage extends VBox {
                         Texts.title(Pretty.units(table.title())),
                         Texts.paragraph(Pretty.units(table.scope())),
                         Texts.soft(
-                                "Source: %s. The figures are %s."
-                                        .formatted(table.source().title(), standing(table))),
+                                WindowTexts.of(
+                                        "tables.source",
+                                        "source",
+                                        table.source().title(),
+                                        "standing",
+                                        standing(table))),
                         sideways());
         table.notes().forEach(note -> getChildren().add(Texts.soft(Pretty.units(note))));
     }
@@ -42,7 +46,7 @@ final class TablePage extends VBox {
     /** How the figures of a table came into the program, in words. */
     static String standing(final FactTable table) {
         final Provenance provenance = table.source().provenance();
-        return provenance == Provenance.READ ? "read in a published text" : provenance.words();
+        return provenance == Provenance.READ ? WindowTexts.of("tables.read") : provenance.words();
     }
 
     private Column column(final int place) {
@@ -70,7 +74,7 @@ final class TablePage extends VBox {
         scroll.getStyleClass().add(Styles.PAGE_SCROLL);
         scroll.setVbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         scroll.setMinHeight(USE_PREF_SIZE);
-        scroll.setAccessibleText("Table: " + table.title());
+        scroll.setAccessibleText(WindowTexts.of("tables.table", "title", table.title()));
         return scroll;
     }
 

@@ -19,15 +19,14 @@ import wireworthy.window.parts.Texts;
 /** Every table the program works by, with its source. */
 public final class TablesPlace implements Place {
     static final String ID = "tables";
-    static final String TITLE = "Tables";
 
     private final VBox side = new VBox();
-    private final SideAndPage place = new SideAndPage(side, "All tables");
+    private final SideAndPage place = new SideAndPage(side, WindowTexts.of("tables.all"));
     private final PageView view = new PageView();
     private final TextField find = new TextField();
     private final SideList<FactTable> list =
             new SideList<>(
-                    "Tables",
+                    WindowTexts.of("tables"),
                     table -> Pretty.units(table.title()),
                     TablePage::standing,
                     this::show);
@@ -46,14 +45,14 @@ public final class TablesPlace implements Place {
 
     @Override
     public String title() {
-        return TITLE;
+        return WindowTexts.of("tables");
     }
 
     @Override
     public Parent build(final Shell shell) {
         find.setId("find-in-tables");
-        find.setPromptText("Find in tables");
-        find.setAccessibleText("Find in tables");
+        find.setPromptText(WindowTexts.of("tables.find"));
+        find.setAccessibleText(WindowTexts.of("tables.find"));
         find.textProperty().addListener(typed -> filter());
         side.getChildren().setAll(find, list);
         side.getStyleClass().add(Styles.SIDE);
@@ -84,7 +83,9 @@ public final class TablesPlace implements Place {
         list.getItems().setAll(tables.stream().filter(each -> holds(each, text)).toList());
         selectWanted();
         if (list.getItems().isEmpty() && !tables.isEmpty()) {
-            place.show(Pages.page(TITLE, Texts.paragraph("No table has \"" + text + "\" in it.")));
+            place.show(
+                    Pages.page(
+                            title(), Texts.paragraph(WindowTexts.of("tables.none", "text", text))));
         }
     }
 

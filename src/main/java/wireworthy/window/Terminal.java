@@ -14,7 +14,7 @@ final class Terminal extends ToggleButton {
         getStyleClass().setAll(Styles.TERMINAL);
         setGraphic(screw());
         setAccessibleRole(AccessibleRole.TAB_ITEM);
-        setAccessibleText(place.title() + ", place " + number);
+        setAccessibleText(WindowTexts.of("place", "title", place.title(), "number", number));
     }
 
     /** The place in use stays in use when its terminal is pressed again. */

@@ -14,16 +14,15 @@ final class TroubleCard extends VBox {
         getStyleClass().add(Styles.CARD);
         getChildren()
                 .addAll(
-                        Texts.title("Something went wrong in the program"),
-                        Texts.paragraph(
-                                "It is the program's fault, not yours. What was saved before is"
-                                        + " still there. If it happens again, pass on the details"
-                                        + " with what you did just before."),
-                        Texts.paragraph("Code: " + trouble.code()),
-                        Texts.soft("The details are also written down in " + log),
+                        Texts.title(WindowTexts.of("trouble")),
+                        Texts.paragraph(WindowTexts.of("trouble.say")),
+                        Texts.paragraph(WindowTexts.of("trouble.code", "code", trouble.code())),
+                        Texts.soft(WindowTexts.of("trouble.log", "file", log)),
                         Buttons.row(
-                                Buttons.main("Go on", goOn),
-                                Buttons.plain("Copy details", () -> copy(trouble.details()))));
+                                Buttons.main(WindowTexts.of("trouble.go-on"), goOn),
+                                Buttons.plain(
+                                        WindowTexts.of("trouble.copy"),
+                                        () -> copy(trouble.details()))));
     }
 
     private static void copy(final String text) {

@@ -3,13 +3,16 @@ package wireworthy.window;
 import java.util.List;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.input.KeyCombination;
 import wireworthy.record.Settings;
+import wireworthy.texts.Language;
+import wireworthy.window.stand.StandTexts;
 
 /**
- * What the view menu offers: the sums, where one stands, the people, text size, light or dark, and
- * the keys.
+ * What the view menu offers: the sums, where one stands, the people, text size, light or dark, the
+ * language, and the keys.
  */
 final class ViewChoices {
     private final MenuItem larger;
@@ -21,17 +24,17 @@ final class ViewChoices {
     private final List<MenuItem> all;
 
     ViewChoices(final MainWindow window) {
-        larger = item("Larger text", Keys.LARGER, window::largerText);
-        smaller = item("Smaller text", Keys.SMALLER, window::smallerText);
-        usual = item("Usual text size", Keys.USUAL, window::usualText);
-        theme = item("Dark", Keys.THEME, window::otherTheme);
+        larger = item(WindowTexts.of("larger"), Keys.LARGER, window::largerText);
+        smaller = item(WindowTexts.of("smaller"), Keys.SMALLER, window::smallerText);
+        usual = item(WindowTexts.of("usual"), Keys.USUAL, window::usualText);
+        theme = item(WindowTexts.of("dark"), Keys.THEME, window::otherTheme);
         Settings.TEXT_SIZES.forEach(size -> sizes.getItems().add(size(window, size)));
-        final MenuItem help = item("Keys", Keys.HELP, window::help);
+        final MenuItem help = item(WindowTexts.of("keys"), Keys.HELP, window::help);
         all =
                 List.of(
                         sums(window),
-                        page(window, StandPlace.TITLE, Keys.STAND, StandPlace.ID),
-                        page(window, PeoplePlace.TITLE, Keys.PEOPLE, PeoplePlace.ID),
+                        page(window, StandTexts.of("title"), Keys.STAND, StandPlace.ID),
+                        page(window, PeopleTexts.of("title"), Keys.PEOPLE, PeoplePlace.ID),
                         new SeparatorMenuItem(),
                         larger,
                         smaller,
@@ -40,6 +43,7 @@ final class ViewChoices {
                         new SeparatorMenuItem(),
                         theme,
                         new SeparatorMenuItem(),
+                        languages(window),
                         help);
     }
 
@@ -51,17 +55,28 @@ final class ViewChoices {
     /** Says what the settings are and which of the choices lead further. */
     void say(final Settings settings) {
         final int size = settings.textSize();
-        sizes.setText("Text size: " + size + " %");
+        sizes.setText(WindowTexts.of("size", "size", size));
         usual.setDisable(size == Settings.SMALLEST_TEXT);
         smaller.setDisable(size == Settings.SMALLEST_TEXT);
         larger.setDisable(size == Settings.LARGEST_TEXT);
-        theme.setText(settings.dark() ? "Light colours" : "Dark colours");
+        theme.setText(WindowTexts.of(settings.dark() ? "light" : "dark"));
     }
 
     private static MenuItem sums(final MainWindow window) {
         final MenuItem item = new MenuItem(SumsTexts.of("title"));
         item.setOnAction(event -> window.changeSums());
         return item;
+    }
+
+    private static Menu languages(final MainWindow window) {
+        final Menu menu = new Menu(SumsTexts.of("language"));
+        for (final Language language : Language.all()) {
+            final RadioMenuItem item = new RadioMenuItem(language.name());
+            item.setSelected(language.equals(Language.inUse()));
+            item.setOnAction(event -> window.speak(language));
+            menu.getItems().add(item);
+        }
+        return menu;
     }
 
     private static MenuItem page(

@@ -11,10 +11,10 @@ final class ViewMenu extends MenuButton {
     private Optional<ViewChoices> choices = Optional.empty();
 
     ViewMenu(final MainWindow window, final Supplier<Settings> settings) {
-        super("View");
+        super(WindowTexts.of("view"));
         getStyleClass().add(Styles.VIEW_MENU);
         setMinWidth(USE_PREF_SIZE);
-        setAccessibleText("View: your sums, text size, light or dark, keys");
+        setAccessibleText(WindowTexts.of("view.read"));
         setOnShowing(event -> fill(window, settings.get()));
     }
 

@@ -12,6 +12,7 @@ import wireworthy.record.DataFolder;
 import wireworthy.record.ErrorLog;
 import wireworthy.record.SettingsFile;
 import wireworthy.record.SettingsKeeper;
+import wireworthy.texts.Language;
 
 /** The program in its window. */
 public final class WireworthyApp extends Application {
@@ -52,12 +53,24 @@ public final class WireworthyApp extends Application {
 
     private void open(final Stage stage, final DataFolder folder, final ErrorLog log) {
         final SettingsKeeper settings = new SettingsKeeper(new SettingsFile(folder.settings()));
+        Language.use(Language.of(settings.now().language()));
+        final MainWindow window =
+                fill(stage, folder, log, settings, ahead.orElseGet(() -> Ahead.begin(folder)));
+        StagePlacing.restore(stage, settings);
+        stage.show();
+        window.start();
+        NextFrame.then(window.scene().getRoot(), () -> stage.getIcons().add(icon()));
+    }
+
+    /** Puts a new window on the stage: at the start, and whenever another language is chosen. */
+    private MainWindow fill(
+            final Stage stage,
+            final DataFolder folder,
+            final ErrorLog log,
+            final SettingsKeeper settings,
+            final Ahead read) {
         final Places places =
-                new Places(
-                        folder,
-                        settings,
-                        Clock.system(ZoneId.systemDefault()),
-                        ahead.orElseGet(() -> Ahead.begin(folder)));
+                new Places(folder, settings, Clock.system(ZoneId.systemDefault()), read);
         atEnd =
                 () -> {
                     places.close();
@@ -66,12 +79,14 @@ public final class WireworthyApp extends Application {
         final MainWindow window =
                 new MainWindow(places.all(), settings, Background.onThread()).with(places.pages());
         places.goBy(window::go);
+        window.speakBy(
+                () -> {
+                    places.close();
+                    fill(stage, folder, log, settings, Ahead.again(folder)).changeSums();
+                });
         Thread.setDefaultUncaughtExceptionHandler(new TroubleHandler(log, window));
         stage.setScene(window.scene());
-        StagePlacing.restore(stage, settings);
-        stage.show();
-        window.start();
-        NextFrame.then(window.scene().getRoot(), () -> stage.getIcons().add(icon()));
+        return window;
     }
 
     private static Image icon() {

@@ -8,6 +8,7 @@ import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Setting;
+import wireworthy.texts.TextBundle;
 
 /**
  * A value taken because the question is silent.
@@ -16,6 +17,8 @@ import wireworthy.rules.Setting;
  * @param text the value for people
  */
 public record Assumed(String id, String text) {
+    private static final TextBundle TEXTS = new TextBundle("working");
+
     /** Every assumption the working used. */
     public static List<Assumed> of(final Worked worked) {
         return worked.plan().assumedInWords();
@@ -35,12 +38,12 @@ public record Assumed(String id, String text) {
         final String text = FigureText.of(value, quantity.dimension(), 4);
         return switch (quantity) {
             case RESISTIVITY ->
-                    new Assumed(quantity.id(), "resistivity " + text + ": copper at 20 °C");
-            case MARGIN ->
-                    new Assumed(quantity.id(), "margin " + text + ": a rule of thumb at 25 °C");
-            case DROP_LIMIT_SHARE -> new Assumed(DROP_LIMIT.id(), "drop limit " + text);
+                    new Assumed(quantity.id(), TEXTS.of("assumed.resistivity", "value", text));
+            case MARGIN -> new Assumed(quantity.id(), TEXTS.of("assumed.margin", "value", text));
+            case DROP_LIMIT_SHARE ->
+                    new Assumed(DROP_LIMIT.id(), TEXTS.of("assumed.drop-limit", "value", text));
             case USABLE_SHARE ->
-                    new Assumed(quantity.id(), "usable share " + text + ": the whole capacity");
+                    new Assumed(quantity.id(), TEXTS.of("assumed.usable-share", "value", text));
             default -> new Assumed(quantity.id(), quantity.words() + " " + text);
         };
     }
@@ -48,23 +51,27 @@ public record Assumed(String id, String text) {
     private static void names(final Plan plan, final List<Assumed> all) {
         final Setting setting = plan.setting();
         if (uses(plan, LOOP_LENGTH) || uses(plan, LONGEST_RUN)) {
-            name(setting, RETURN, "return by its own core", all);
+            name(setting, RETURN, TEXTS.of("assumed.return"), all);
         }
         final boolean table =
                 uses(plan, TABLE_AMPACITY)
                         || uses(plan, SECTION_FOR_AMPACITY)
                         || uses(plan, STANDARD_SECTION);
         if (table) {
-            name(setting, CABLE_TABLE, "cable table thin-wall: " + setting.table().title(), all);
+            name(
+                    setting,
+                    CABLE_TABLE,
+                    TEXTS.of("assumed.cable-table", "title", setting.table().title()),
+                    all);
         }
         if (uses(plan, AMPACITY) || uses(plan, AMPACITY_NEEDED)) {
-            name(setting, IN_THERMAL_INSULATION, "not inside thermal insulation", all);
+            name(setting, IN_THERMAL_INSULATION, TEXTS.of("assumed.in-thermal-insulation"), all);
             if (!setting.gave(AMBIENT_TEMPERATURE)) {
-                name(setting, ENGINE_SPACE, "not in an engine space", all);
+                name(setting, ENGINE_SPACE, TEXTS.of("assumed.engine-space"), all);
             }
         }
         if (uses(plan, FUSE) || uses(plan, SECTION_FOR_AMPACITY)) {
-            name(setting, FUSE_SERIES, "fuse series blade", all);
+            name(setting, FUSE_SERIES, TEXTS.of("assumed.fuse-series"), all);
         }
     }
 

@@ -15,9 +15,12 @@ import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Setting;
 import wireworthy.rules.Voltages;
+import wireworthy.texts.TextBundle;
 
 /** What could hurt someone in the numbers of a question, worst first. */
 public final class Cautions {
+    private static final TextBundle TEXTS = new TextBundle("cautions");
+
     private static final double EVEN = 1e-9;
     private static final double EXTRA_LOW = 60;
 
@@ -61,12 +64,12 @@ public final class Cautions {
             add(
                     "fuse-above-cable",
                     Danger.FIRE,
-                    "A fuse of "
-                            + amps(fuse)
-                            + " is above the "
-                            + ceilingText(ceiling)
-                            + " this cable can carry: the cable would overheat before the fuse"
-                            + " opens. Take a thicker cable or a smaller fuse.");
+                    TEXTS.of(
+                            "fuse-above-cable",
+                            "fuse",
+                            amps(fuse),
+                            "ceiling",
+                            ceilingText(ceiling)));
         }
         if (asked(FUSE) && fuse.isEmpty() && worked.problem(FUSE).isEmpty()) {
             noRating(ceiling);
@@ -82,25 +85,31 @@ public final class Cautions {
 
     private void noRating(final OptionalDouble ceiling) {
         final OptionalDouble floor = worked.value(FUSE_FLOOR);
-        final String from =
-                "No rating of the series "
-                        + setting.series().id()
-                        + " fits: the floor is "
-                        + FigureText.roundedUp(floor.orElse(0), Dimension.CURRENT);
+        final String least = FigureText.roundedUp(floor.orElse(0), Dimension.CURRENT);
         if (ceiling.isPresent() && setting.series().atOrAbove(floor.orElse(0)).isPresent()) {
             add(
                     "no-rating-fits",
                     Danger.FIRE,
-                    from
-                            + " and the cable's ceiling is "
-                            + ceilingText(ceiling)
-                            + ". Never take a fuse above the ceiling: take a thicker cable, a"
-                            + " cooler or roomier way for it, or split the circuit.");
+                    TEXTS.of(
+                            "no-rating-fits",
+                            "series",
+                            setting.series().id(),
+                            "floor",
+                            least,
+                            "ceiling",
+                            ceilingText(ceiling)));
         } else {
             add(
                     "no-rating-fits",
                     Danger.FIRE,
-                    from + " and the series ends below it. " + othersReaching(floor.orElse(0)));
+                    TEXTS.of(
+                            "series-ends-below",
+                            "series",
+                            setting.series().id(),
+                            "floor",
+                            least,
+                            "others",
+                            othersReaching(floor.orElse(0))));
         }
     }
 
@@ -110,9 +119,7 @@ public final class Cautions {
                         .filter(each -> each.atOrAbove(floor).isPresent())
                         .map(FuseSeries::id)
                         .collect(Collectors.joining(", "));
-        return series.isEmpty()
-                ? "Split the circuit."
-                : "Series that reach it: " + series + "; or split the circuit.";
+        return series.isEmpty() ? TEXTS.of("split") : TEXTS.of("others-reach", "series", series);
     }
 
     private void belowFloor(final double fuse) {
@@ -121,11 +128,12 @@ public final class Cautions {
             add(
                     "fuse-below-floor",
                     Danger.WILL_NOT_WORK,
-                    "A fuse of "
-                            + FigureText.of(fuse, Dimension.CURRENT)
-                            + " is below the floor of "
-                            + FigureText.roundedUp(floor.getAsDouble(), Dimension.CURRENT)
-                            + ": it may open for nothing, unless the appliance's maker names it.");
+                    TEXTS.of(
+                            "fuse-below-floor",
+                            "fuse",
+                            FigureText.of(fuse, Dimension.CURRENT),
+                            "floor",
+                            FigureText.roundedUp(floor.getAsDouble(), Dimension.CURRENT)));
         }
     }
 
@@ -142,11 +150,12 @@ public final class Cautions {
             add(
                     "fuse-voltage-low",
                     Danger.FIRE,
-                    "A fuse rated "
-                            + FigureText.of(rated, Dimension.VOLTAGE)
-                            + " can't be trusted to put out the arc at up to "
-                            + FigureText.of(highest, Dimension.VOLTAGE)
-                            + " while charging: take one rated higher by its maker.");
+                    TEXTS.of(
+                            "fuse-voltage-low",
+                            "rated",
+                            FigureText.of(rated, Dimension.VOLTAGE),
+                            "highest",
+                            FigureText.of(highest, Dimension.VOLTAGE)));
         }
     }
 
@@ -156,22 +165,17 @@ public final class Cautions {
         final OptionalDouble capacity =
                 given.isPresent() ? given : setting.series().breakingCapacity();
         if (capacity.isEmpty()) {
-            add(
-                    "breaking-capacity-unknown",
-                    Danger.FIRE,
-                    "How large a short-circuit current this fuse can break is not known here: look"
-                            + " up its breaking capacity and compare it with what the battery can"
-                            + " drive.");
+            add("breaking-capacity-unknown", Danger.FIRE, TEXTS.of("breaking-capacity-unknown"));
         } else if (fault.isPresent() && above(fault, capacity)) {
             add(
                     "breaking-capacity-low",
                     Danger.FIRE,
-                    "The short-circuit current of "
-                            + amps(fault)
-                            + " is more than the "
-                            + amps(capacity)
-                            + " this fuse can break: it could burst and burn. Take a fuse of higher"
-                            + " breaking capacity.");
+                    TEXTS.of(
+                            "breaking-capacity-low",
+                            "fault",
+                            amps(fault),
+                            "capacity",
+                            amps(capacity)));
         }
     }
 
@@ -182,28 +186,21 @@ public final class Cautions {
             add(
                     "current-above-cable",
                     Danger.FIRE,
-                    "The circuit draws "
-                            + amps(current)
-                            + ", more than the "
-                            + ceilingText(ampacity)
-                            + " this cable can carry: it overheats. Take a thicker cable or split"
-                            + " the circuit.");
+                    TEXTS.of(
+                            "current-above-cable",
+                            "current",
+                            amps(current),
+                            "ampacity",
+                            ceilingText(ampacity)));
         }
     }
 
     private void source() {
         if (worked.value(SHORT_CIRCUIT_CURRENT).isPresent() && asked(SHORT_CIRCUIT_CURRENT)) {
-            add(
-                    "short-circuit",
-                    Danger.FIRE,
-                    "Never try a short circuit: this current burns and throws molten metal. A fuse"
-                            + " at the battery, before anything else.");
+            add("short-circuit", Danger.FIRE, TEXTS.of("short-circuit"));
         }
         if (worked.value(ADIABATIC_TIME).isPresent()) {
-            add(
-                    "adiabatic-estimate",
-                    Danger.FIRE,
-                    "The time is an order of magnitude, never a verdict that a cable survives.");
+            add("adiabatic-estimate", Danger.FIRE, TEXTS.of("adiabatic-estimate"));
         }
     }
 
@@ -217,11 +214,12 @@ public final class Cautions {
             add(
                     "drop-over-limit",
                     Danger.WILL_NOT_WORK,
-                    "The cable takes "
-                            + FigureText.of(drop.getAsDouble(), Dimension.VOLTAGE)
-                            + ", more than the limit of "
-                            + FigureText.of(limit.getAsDouble(), Dimension.VOLTAGE)
-                            + ".");
+                    TEXTS.of(
+                            "drop-over-limit",
+                            "drop",
+                            FigureText.of(drop.getAsDouble(), Dimension.VOLTAGE),
+                            "limit",
+                            FigureText.of(limit.getAsDouble(), Dimension.VOLTAGE)));
         } else {
             WarmDrop.of(worked).ifPresent(warm -> onlyCold(warm, limit.getAsDouble()));
         }
@@ -232,34 +230,25 @@ public final class Cautions {
             add(
                     "limit-met-only-cold",
                     Danger.WILL_NOT_WORK,
-                    "The limit is met only by cold copper of full section: a real cable (IEC 60228"
-                            + " class 5 maximum) at 60 °C takes up to "
-                            + FigureText.of(warm, Dimension.VOLTAGE)
-                            + ", above the limit of "
-                            + FigureText.of(limit, Dimension.VOLTAGE)
-                            + ".");
+                    TEXTS.of(
+                            "limit-met-only-cold",
+                            "warm",
+                            FigureText.of(warm, Dimension.VOLTAGE),
+                            "limit",
+                            FigureText.of(limit, Dimension.VOLTAGE)));
         }
     }
 
     private void chassis() {
         if (setting.chassis() && worked.value(LOOP_RESISTANCE).isPresent() && !given(RESISTANCE)) {
-            add(
-                    "chassis-not-counted",
-                    Danger.WILL_NOT_WORK,
-                    "The way back through the chassis is not counted: measure its resistance and"
-                            + " give it as \"resistance\". Joints and rust can make it the larger"
-                            + " part.");
+            add("chassis-not-counted", Danger.WILL_NOT_WORK, TEXTS.of("chassis-not-counted"));
         }
     }
 
     private void supply() {
         final OptionalDouble volts = worked.value(SUPPLY_VOLTAGE);
         if (volts.isPresent() && volts.getAsDouble() > EXTRA_LOW) {
-            add(
-                    "not-extra-low-voltage",
-                    Danger.FIRE,
-                    "Above 60 V direct current this is no longer extra-low voltage: it can kill."
-                            + " Leave it to a licensed person.");
+            add("not-extra-low-voltage", Danger.FIRE, TEXTS.of("not-extra-low-voltage"));
         }
     }
 

@@ -5,9 +5,12 @@ import static wireworthy.rules.Quantity.*;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
+import wireworthy.texts.TextBundle;
 
 /** What a given figure may be at all, SI, both ends included unless zero is no figure. */
 record Limits(double least, double most) {
+    private static final TextBundle REFUSALS = new TextBundle("refusals");
+
     private static final double TINY = 1e-12;
     private static final double MOST = 1e15;
 
@@ -49,14 +52,17 @@ record Limits(double least, double most) {
     String refusal(final Quantity quantity, final double value) {
         final String text = FigureText.of(value, quantity.dimension());
         if (value <= 0 && least > 0) {
-            return text + ": the " + quantity.words() + " must be more than zero";
+            return REFUSALS.of("more-than-zero", "value", text, "quantity", quantity.words());
         }
-        return text
-                + ": the "
-                + quantity.words()
-                + " must lie between "
-                + FigureText.of(least, quantity.dimension())
-                + " and "
-                + FigureText.of(most, quantity.dimension());
+        return REFUSALS.of(
+                "between",
+                "value",
+                text,
+                "quantity",
+                quantity.words(),
+                "least",
+                FigureText.of(least, quantity.dimension()),
+                "most",
+                FigureText.of(most, quantity.dimension()));
     }
 }

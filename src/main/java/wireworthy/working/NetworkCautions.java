@@ -8,9 +8,12 @@ import java.util.Set;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
+import wireworthy.texts.TextBundle;
 
 /** What could hurt someone in a network of cables, worst first. */
 public final class NetworkCautions {
+    private static final TextBundle TEXTS = new TextBundle("cautions");
+
     private static final double EVEN = 1e-9;
 
     private final NetworkSolution solution;
@@ -67,16 +70,16 @@ public final class NetworkCautions {
         return new Caution(
                 "thinner-cable-behind",
                 Danger.FIRE,
-                "From "
-                        + tap.from()
-                        + " to "
-                        + tap.to()
-                        + " the cable is thinner ("
-                        + mm2(tap)
-                        + ") than the one that feeds it ("
-                        + mm2(feed)
-                        + "): a fuse fit for the thick cable lets the thin one overheat. Put a"
-                        + " fuse where the section gets smaller.");
+                TEXTS.of(
+                        "thinner-cable-behind",
+                        "from",
+                        tap.from(),
+                        "to",
+                        tap.to(),
+                        "thin",
+                        mm2(tap),
+                        "thick",
+                        mm2(feed)));
     }
 
     private static String mm2(final CableNetwork.Stretch stretch) {
@@ -91,13 +94,14 @@ public final class NetworkCautions {
                         new Caution(
                                 "drop-over-limit",
                                 Danger.WILL_NOT_WORK,
-                                "At "
-                                        + load.name()
-                                        + " "
-                                        + FigureText.of(drop, Dimension.VOLTAGE, 3)
-                                        + " are lost, more than the "
-                                        + FigureText.of(limit, Dimension.VOLTAGE, 3)
-                                        + " allowed."));
+                                TEXTS.of(
+                                        "drop-at-load",
+                                        "load",
+                                        load.name(),
+                                        "drop",
+                                        FigureText.of(drop, Dimension.VOLTAGE, 3),
+                                        "limit",
+                                        FigureText.of(limit, Dimension.VOLTAGE, 3))));
             }
         }
     }

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
+import wireworthy.texts.TextBundle;
 
 /**
  * Works a network of cables by nodal analysis: at each place the currents add up to nothing
@@ -18,6 +19,8 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
  * once it is not, the cable can't deliver the watts.
  */
 public final class NetworkSolver {
+    private static final TextBundle REFUSALS = new TextBundle("refusals");
+
     private static final int MOST_STEPS = 100;
     private static final double CLOSE = 1e-13;
 
@@ -156,10 +159,6 @@ public final class NetworkSolver {
     }
 
     private static Unworkable cannotDeliver() {
-        return new Unworkable(
-                "given.network",
-                "the cable can't deliver these loads: the more current they draw, the fewer volts"
-                        + " arrive, and at no voltage do they get what they need; take a larger"
-                        + " section, a shorter run, fewer loads or a higher system voltage");
+        return new Unworkable("given.network", REFUSALS.of("cannot-deliver"));
     }
 }

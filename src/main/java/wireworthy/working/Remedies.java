@@ -10,9 +10,12 @@ import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Voltages;
+import wireworthy.texts.TextBundle;
 
 /** The four ways out of too much drop, each with its number. */
 public final class Remedies {
+    private static final TextBundle TEXTS = new TextBundle("cautions");
+
     private static final double EVEN = 1e-9;
 
     private final Worked worked;
@@ -74,9 +77,10 @@ public final class Remedies {
                 "shorter-run",
                 ONE_WAY_LENGTH,
                 most,
-                "Shorten the run to "
-                        + FigureText.roundedDown(most, Dimension.LENGTH)
-                        + " one way: move the battery or the load nearer.");
+                TEXTS.of(
+                        "way.shorter-run",
+                        "length",
+                        FigureText.roundedDown(most, Dimension.LENGTH)));
     }
 
     private Remedy split(final double amps) {
@@ -86,11 +90,12 @@ public final class Remedies {
                 "split-circuit",
                 CIRCUIT_CURRENT,
                 most,
-                "Split the loads over "
-                        + circuits
-                        + " circuits of this cable, none above "
-                        + FigureText.roundedDown(most, Dimension.CURRENT)
-                        + ", each with its own fuse.");
+                TEXTS.of(
+                        "way.split-circuit",
+                        "circuits",
+                        circuits,
+                        "amps",
+                        FigureText.roundedDown(most, Dimension.CURRENT)));
     }
 
     private Remedy larger(final double section) {
@@ -104,14 +109,12 @@ public final class Remedies {
                 "larger-section",
                 standard.isPresent() ? STANDARD_SECTION : SECTION_FOR_DROP,
                 standard.orElse(exact),
-                "Take a larger section: "
-                        + FigureText.roundedUp(exact, Dimension.AREA)
-                        + " just meets the limit; "
-                        + (standard.isPresent()
-                                ? "the size to buy is "
-                                        + FigureText.of(standard.getAsDouble(), Dimension.AREA, 4)
-                                : "no size on offer is as large")
-                        + ".");
+                TEXTS.of(
+                        standard.isPresent() ? "way.larger-section" : "way.larger-section.none",
+                        "exact",
+                        FigureText.roundedUp(exact, Dimension.AREA),
+                        "standard",
+                        FigureText.of(standard.orElse(exact), Dimension.AREA, 4)));
     }
 
     private void higher(final double volts, final List<Remedy> ways) {
@@ -137,10 +140,11 @@ public final class Remedies {
                 "higher-voltage",
                 SUPPLY_VOLTAGE,
                 system,
-                "Run it at "
-                        + FigureText.of(system, Dimension.VOLTAGE)
-                        + ": the same watts take less current and lose "
-                        + FigureText.of(dropAt(system, volts) / system, Dimension.SHARE)
-                        + " in this cable. Every appliance on it must be made for that voltage.");
+                TEXTS.of(
+                        "way.higher-voltage",
+                        "volts",
+                        FigureText.of(system, Dimension.VOLTAGE),
+                        "share",
+                        FigureText.of(dropAt(system, volts) / system, Dimension.SHARE)));
     }
 }

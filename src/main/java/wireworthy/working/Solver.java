@@ -12,9 +12,12 @@ import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
+import wireworthy.texts.TextBundle;
 
 /** Works questions; the plan for each shape is found once and kept. Safe from several threads. */
 public final class Solver {
+    private static final TextBundle REFUSALS = new TextBundle("refusals");
+
     private static final int MOST_PLANS = 5000;
     private static final double CONTRADICTION = 0.01;
 
@@ -113,10 +116,7 @@ public final class Solver {
         final boolean boat =
                 "boat-cable".equals(question.names().getOrDefault(Quantity.CABLE_TABLE, ""));
         if (chassis && boat) {
-            throw new Unworkable(
-                    "given.return",
-                    "a boat has no chassis to bring the current back: its return is a core of its"
-                            + " own, so leave \"return\" out or write \"own core\"");
+            throw new Unworkable("given.return", REFUSALS.of("no-chassis"));
         }
     }
 
@@ -140,15 +140,16 @@ public final class Solver {
                         .distinct()
                         .map(ref -> ref.quantity().words())
                         .collect(Collectors.joining(", "));
-        return "the "
-                + given.quantity().words()
-                + " is given as "
-                + FigureText.of(typed, given.quantity().dimension())
-                + ", but the others given ("
-                + others
-                + ") make it "
-                + FigureText.of(worked, given.quantity().dimension())
-                + ": they contradict each other; measure or look up again and leave one out";
+        return REFUSALS.of(
+                "contradict",
+                "quantity",
+                given.quantity().words(),
+                "typed",
+                FigureText.of(typed, given.quantity().dimension()),
+                "others",
+                others,
+                "worked",
+                FigureText.of(worked, given.quantity().dimension()));
     }
 
     private static java.util.function.Predicate<Step> gives(final Ref ref) {

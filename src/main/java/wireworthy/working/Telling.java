@@ -14,9 +14,12 @@ import wireworthy.rules.Formula;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Slip;
+import wireworthy.texts.TextBundle;
 
 /** Tells the lines of a working in words and numbers. */
 public final class Telling {
+    private static final TextBundle TEXTS = new TextBundle("working");
+
     private static final int IN_WORKINGS = 4;
     private static final int RESULT = 3;
 
@@ -80,7 +83,9 @@ public final class Telling {
                 ref -> {
                     final String subject = question.subject(ref);
                     final String words = ref.quantity().words();
-                    return subject.isEmpty() ? words : words + " of " + subject;
+                    return subject.isEmpty()
+                            ? words
+                            : TEXTS.of("of-load", "what", words, "load", subject);
                 });
     }
 
@@ -91,14 +96,15 @@ public final class Telling {
             final Ref ref,
             final double value) {
         final String sum = formula.fill(in -> number(in, plan.value(in, values), formula));
-        final String result = Double.isNaN(value) ? "nothing fits" : exact(ref.quantity(), value);
+        final String result =
+                Double.isNaN(value) ? TEXTS.of("nothing-fits") : exact(ref.quantity(), value);
         return formula.onlyCopies() ? result : sum + " = " + result;
     }
 
     private static String number(final Ref ref, final double value, final Formula formula) {
         final Dimension dimension = ref.quantity().dimension();
         if (Double.isNaN(value)) {
-            return "none";
+            return TEXTS.of("none");
         }
         if (formula.inWords()) {
             return dimension == Dimension.TEMPERATURE
@@ -117,7 +123,7 @@ public final class Telling {
 
     /** A result for people: three figures; floors and ceilings as in the lines of a working. */
     public static String result(final Quantity quantity, final double value) {
-        return Double.isNaN(value) ? "nothing fits" : text(quantity, value, RESULT);
+        return Double.isNaN(value) ? TEXTS.of("nothing-fits") : text(quantity, value, RESULT);
     }
 
     private static final Set<Quantity> FLOORS =
@@ -146,7 +152,7 @@ public final class Telling {
         final double mm2 = worked.values()[step.inputs()[0]] / Dimension.AREA.scale();
         return table.rowFor(mm2)
                 .filter(row -> mm2 > row.sectionMm2() * (1 + 1e-6))
-                .map(row -> "not in the table: the next lower row, " + row.label() + ", is taken. ")
+                .map(row -> TEXTS.of("next-row", "row", row.label()) + " ")
                 .orElse("")
                 .concat(columnNote(table, worked.values()[step.inputs()[1]]))
                 .strip();
@@ -157,9 +163,10 @@ public final class Telling {
                 .filter(column -> column < insulation - 1e-6)
                 .mapToObj(
                         column ->
-                                "The column for "
-                                        + FigureText.of(column, Dimension.TEMPERATURE)
-                                        + " insulation, the next lower one, is taken.")
+                                TEXTS.of(
+                                        "next-column",
+                                        "insulation",
+                                        FigureText.of(column, Dimension.TEMPERATURE)))
                 .findFirst()
                 .orElse("");
     }

@@ -11,6 +11,7 @@ import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Refusal;
+import wireworthy.texts.TextBundle;
 
 /**
  * A question worked: its plan and the value at each place.
@@ -20,6 +21,7 @@ import wireworthy.rules.Refusal;
  */
 public record Worked(
         Question question, Plan plan, double[] values, Map<Quantity, List<Quantity>> missing) {
+    private static final TextBundle REFUSALS = new TextBundle("refusals");
 
     /** SI value of the circuit's own quantity; empty where the plan has none or nothing fits. */
     public OptionalDouble value(final Quantity quantity) {
@@ -55,21 +57,19 @@ public record Worked(
         final List<Quantity> needed = missing.getOrDefault(asked, List.of());
         if (needed.isEmpty()) {
             return new Unworkable(
-                    "find", asked.words() + " can't be worked from what is given" + hint(asked));
+                    "find", REFUSALS.of("unreached", "quantity", asked.words()) + hint(asked));
         }
         final String list =
                 needed.stream().distinct().map(Quantity::id).collect(Collectors.joining(", "));
         return new Unworkable(
                 "given." + needed.get(0).id(),
-                "to work the " + asked.words() + ", give also: " + list + hint(asked));
+                REFUSALS.of("give-also", "quantity", asked.words(), "list", list) + hint(asked));
     }
 
     private static String hint(final Quantity asked) {
         return switch (asked) {
-            case SECTION ->
-                    "; to have a section chosen, ask for standard-section or section-for-drop";
-            case LOAD_CURRENT ->
-                    "; what a load behind a converter takes from the battery is supply-current";
+            case SECTION -> REFUSALS.of("hint.section");
+            case LOAD_CURRENT -> REFUSALS.of("hint.load-current");
             default -> "";
         };
     }
@@ -133,9 +133,8 @@ public record Worked(
 
     private static String negative(final Quantity quantity) {
         return quantity == Quantity.VOLTAGE_AT_LOAD
-                ? "the cable would take more volts than the supply has: it can't deliver this"
-                        + " current; check the length, the section and the current"
-                : "the " + quantity.words() + " would be less than nothing; check the givens";
+                ? REFUSALS.of("more-than-supply")
+                : REFUSALS.of("less-than-nothing", "quantity", quantity.words());
     }
 
     /** How the given or assumed value was typed, if it was. */

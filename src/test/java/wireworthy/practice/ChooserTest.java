@@ -33,7 +33,8 @@ class ChooserTest {
                 "Text.",
                 Drawing.LAMP,
                 Map.of(),
-                Task.Figures.one("Ask?", Quantity.DROP));
+                Task.Figures.one("Ask?", Quantity.DROP),
+                false);
     }
 
     private Choice next(final long day) {
@@ -216,7 +217,16 @@ class ChooserTest {
         for (final Skill skill : List.of(Skill.FUSE_CHOICE, Skill.DROP)) {
             templates.add(
                     new Template(
-                            "whole", 1, skill.id(), skill, 1, "", Drawing.LAMP, Map.of(), whole));
+                            "whole",
+                            1,
+                            skill.id(),
+                            skill,
+                            1,
+                            "",
+                            Drawing.LAMP,
+                            Map.of(),
+                            whole,
+                            false));
         }
         for (int i = 0; i < 300; i++) {
             answer(next(i / 20), i / 20, true);

@@ -124,7 +124,8 @@ class DrawTest {
                 "Text.",
                 Drawing.LAMP,
                 given,
-                Task.Figures.one("Which?", find));
+                Task.Figures.one("Which?", find),
+                false);
     }
 
     @Test

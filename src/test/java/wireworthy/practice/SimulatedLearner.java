@@ -49,7 +49,8 @@ final class SimulatedLearner {
                 "Text.",
                 Drawing.LAMP,
                 Map.of(),
-                Task.Figures.one("Ask?", Quantity.DROP));
+                Task.Figures.one("Ask?", Quantity.DROP),
+                false);
     }
 
     Standing standing() {

@@ -10,8 +10,10 @@ import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Region;
 import javafx.scene.text.Text;
 
 /**
@@ -98,6 +100,29 @@ public final class Screens {
         return found;
     }
 
+    /** Texts that reach out of what holds them, to the left or to the right. */
+    public static List<String> beside(final Parent root) {
+        final List<String> found = new ArrayList<>();
+        root.lookupAll(".label")
+                .forEach(
+                        node -> {
+                            if (node instanceof Label label
+                                    && isSeen(label)
+                                    && !label.getText().isBlank()
+                                    && reachesOut(label)) {
+                                found.add(label.getText());
+                            }
+                        });
+        return found;
+    }
+
+    private static boolean reachesOut(final Label label) {
+        final double left = label.getLayoutX() + label.getTranslateX();
+        return label.getParent() instanceof Region region
+                && region.getWidth() > 0
+                && (left < -1 || left + label.getWidth() > region.getWidth() + 1);
+    }
+
     /** Whether a page that never scrolls sideways would have to. */
     private static boolean tooWide(final ScrollPane page) {
         return page.getHbarPolicy() == ScrollPane.ScrollBarPolicy.NEVER
@@ -121,6 +146,18 @@ public final class Screens {
             }
         }
         return true;
+    }
+
+    /** Writes a picture of each part of this style in a scene, side by side with nothing else. */
+    public static void writeParts(final String name, final String style, final Scene scene) {
+        int number = 0;
+        for (final Node part : scene.getRoot().lookupAll("." + style)) {
+            try {
+                Png.write(part.snapshot(null, null), FOLDER.resolve(name + ++number + ".png"));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
     }
 
     /** Writes a picture of a scene as it stands. */

@@ -62,7 +62,7 @@ class StandPlaceTest extends WindowTest {
     @Test
     void itIsReachedByAKeyAndFromASkillOneGoesStraightIntoPractice() {
         push(KeyCode.F2);
-        assertThat(reads(StandPlace.TITLE)).isTrue();
+        assertThat(reads(wireworthy.window.stand.StandTexts.of("title"))).isTrue();
         assertThat(focused()).startsWith("units and prefixes: worked loose");
 
         final Skill wanted = Skill.FUSE_FLOOR;
@@ -77,7 +77,7 @@ class StandPlaceTest extends WindowTest {
 
     @Test
     void fromASkillOneGoesToItsLesson() {
-        clickOn(StandPlace.TITLE);
+        clickOn(wireworthy.window.stand.StandTexts.of("title"));
         goTo(Skill.FUSE_CEILING.words());
         push(KeyCode.SPACE);
         clickOn("Open its lesson");

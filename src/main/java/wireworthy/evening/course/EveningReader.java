@@ -11,7 +11,7 @@ import org.commonmark.parser.Parser;
 import wireworthy.evening.EveningProblem;
 import wireworthy.evening.wish.Wish;
 import wireworthy.practice.ContentFile;
-import wireworthy.practice.TextBundle;
+import wireworthy.texts.TextBundle;
 
 /** Reads the file of an evening: a title, a line that says what to print, a plan. */
 final class EveningReader {

@@ -10,7 +10,7 @@ import wireworthy.paper.Block;
 import wireworthy.paper.Pages;
 import wireworthy.paper.PaperSize;
 import wireworthy.practice.Exercise;
-import wireworthy.practice.TextBundle;
+import wireworthy.texts.TextBundle;
 
 /**
  * A sheet on paper: a copy for each learner, the key, and the slip finder. The same sheet and names

@@ -12,8 +12,8 @@ import wireworthy.marking.Outcome;
 import wireworthy.marking.SlipFigures;
 import wireworthy.practice.ChoiceProblem;
 import wireworthy.practice.Problem;
-import wireworthy.practice.TextBundle;
 import wireworthy.rules.Ref;
+import wireworthy.texts.TextBundle;
 import wireworthy.working.Telling;
 import wireworthy.working.Worked;
 

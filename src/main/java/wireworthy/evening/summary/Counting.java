@@ -12,9 +12,9 @@ import wireworthy.evening.Sheet;
 import wireworthy.evening.handin.HandIn;
 import wireworthy.evening.handin.Reply;
 import wireworthy.practice.Exercise;
-import wireworthy.practice.TextBundle;
 import wireworthy.rules.Skill;
 import wireworthy.rules.SlipCatalogue;
+import wireworthy.texts.TextBundle;
 
 /** Counts what was right, what wrong and by which slips. */
 final class Counting {

@@ -5,7 +5,7 @@ import java.util.stream.Collectors;
 import wireworthy.paper.Block;
 import wireworthy.paper.Pages;
 import wireworthy.paper.PaperSize;
-import wireworthy.practice.TextBundle;
+import wireworthy.texts.TextBundle;
 
 /** The summary of an evening on paper. */
 public final class SummaryPages {
@@ -17,7 +17,8 @@ public final class SummaryPages {
     public static byte[] pdf(final Summary summary, final PaperSize size) {
         final String mark = summary.sheet().mark();
         final Pages pages =
-                new Pages(TEXTS.of("summary.title"), size, TEXTS.of("foot", "mark", mark), "evening");
+                new Pages(
+                        TEXTS.of("summary.title"), size, TEXTS.of("foot", "mark", mark), "evening");
         final Block body = pages.body();
         body.say("h1", TEXTS.of("summary.title"));
         body.say("p", TEXTS.of("summary.of", "mark", mark, "count", summary.handedIn()));

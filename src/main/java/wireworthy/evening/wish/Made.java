@@ -15,8 +15,8 @@ import wireworthy.evening.Sheet;
 import wireworthy.evening.Shelf;
 import wireworthy.evening.SystemVoltage;
 import wireworthy.practice.Exercise;
-import wireworthy.practice.TextBundle;
 import wireworthy.rules.Skill;
+import wireworthy.texts.TextBundle;
 
 /**
  * What comes of a wish.

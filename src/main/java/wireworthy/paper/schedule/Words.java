@@ -1,19 +1,18 @@
 package wireworthy.paper.schedule;
 
 import java.util.OptionalDouble;
-import java.util.ResourceBundle;
 import wireworthy.rules.Quantity;
+import wireworthy.texts.TextBundle;
 import wireworthy.working.Telling;
 
 /** The words of the schedule. */
 final class Words {
-    private static final ResourceBundle TEXTS =
-            ResourceBundle.getBundle("wireworthy.texts.schedule");
+    private static final TextBundle TEXTS = new TextBundle("schedule");
 
     private Words() {}
 
     static String of(final String key) {
-        return TEXTS.getString(key);
+        return TEXTS.of(key);
     }
 
     /** A text with one place filled in. */

@@ -55,7 +55,7 @@ final class Afterwards {
     private String text() {
         final double missing = predicted - measured;
         if (Math.abs(missing) <= near()) {
-            return "As predicted, as near as such a measurement goes.";
+            return Said.of("as-predicted");
         }
         return missing > 0 ? less(missing) : more(-missing);
     }
@@ -69,14 +69,14 @@ final class Afterwards {
     }
 
     private String less(final double missing) {
-        return volts(missing)
-                + " less arrive than predicted. It may be a loose, dirty or badly crimped joint"
-                + joint(missing)
-                + larger(missing)
-                + " Or the battery itself stood lower: measure there at the same moment. One figure"
-                + " can't tell which: with everything on, measure across each joint, fuse holder"
-                + " and switch in turn. A joint that grows warm can start a fire: switch off first,"
-                + " then make it anew.";
+        return Said.of(
+                "less",
+                "volts",
+                volts(missing),
+                "joint",
+                joint(missing),
+                "causes",
+                larger(missing));
     }
 
     /** Not in a network: which current goes through the joint is not known there. */
@@ -88,11 +88,12 @@ final class Afterwards {
         return sums.value(CIRCUIT_CURRENT).stream()
                 .mapToObj(
                         amps ->
-                                " (one alone would have "
-                                        + FigureText.of(missing / amps, Dimension.RESISTANCE, 2)
-                                        + " and be heated by "
-                                        + FigureText.of(missing * amps, Dimension.POWER, 2)
-                                        + ")")
+                                Said.of(
+                                        "joint",
+                                        "ohms",
+                                        FigureText.of(missing / amps, Dimension.RESISTANCE, 2),
+                                        "watts",
+                                        FigureText.of(missing * amps, Dimension.POWER, 2)))
                 .findFirst()
                 .orElse("");
     }
@@ -102,11 +103,11 @@ final class Afterwards {
         return factor(missing)
                 .map(
                         times ->
-                                sized("; a longer run", ONE_WAY_LENGTH, times)
-                                        + sized("; a thinner cable", SECTION, 1 / times)
-                                        + sized("; loads that draw more", CIRCUIT_CURRENT, times)
-                                        + ".")
-                .orElse("; a longer run, a thinner cable or loads that draw more than planned.");
+                                causes(
+                                        sized("longer-run", ONE_WAY_LENGTH, times),
+                                        sized("thinner-cable", SECTION, 1 / times),
+                                        sized("draw-more", CIRCUIT_CURRENT, times)))
+                .orElse(Said.of("less.causes"));
     }
 
     private String more(final double above) {
@@ -114,18 +115,12 @@ final class Afterwards {
                 factor(-above)
                         .map(
                                 times ->
-                                        sized("a shorter run", ONE_WAY_LENGTH, times)
-                                                + sized("; a thicker cable", SECTION, 1 / times)
-                                                + sized(
-                                                        "; loads that draw less",
-                                                        CIRCUIT_CURRENT,
-                                                        times))
-                        .orElse("a load that was off or draws less than planned");
-        return volts(above)
-                + " more arrive than predicted. It may be "
-                + causes
-                + ". Or the battery stood higher, as while it is charged: measure there at the same"
-                + " moment, with everything of this circuit on.";
+                                        causes(
+                                                sized("shorter-run", ONE_WAY_LENGTH, times),
+                                                sized("thicker-cable", SECTION, 1 / times),
+                                                sized("draw-less", CIRCUIT_CURRENT, times)))
+                        .orElse(Said.of("more.cause"));
+        return Said.of("more", "volts", volts(above), "causes", causes);
     }
 
     /** How many times the predicted drop there is; empty where no one cable explains it. */
@@ -138,14 +133,20 @@ final class Afterwards {
         return sums.value(quantity).stream()
                 .mapToObj(
                         value ->
-                                cause
-                                        + " ("
-                                        + FigureText.of(value * times, quantity.dimension(), 2)
-                                        + " rather than "
-                                        + FigureText.of(value, quantity.dimension())
-                                        + ")")
+                                Said.of(
+                                        "rather",
+                                        "cause",
+                                        Said.of(cause),
+                                        "value",
+                                        FigureText.of(value * times, quantity.dimension(), 2),
+                                        "planned",
+                                        FigureText.of(value, quantity.dimension())))
                 .findFirst()
-                .orElse(cause);
+                .orElse(Said.of(cause));
+    }
+
+    private static String causes(final String... causes) {
+        return String.join("; ", causes);
     }
 
     private static String volts(final double volts) {

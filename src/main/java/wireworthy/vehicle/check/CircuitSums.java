@@ -89,17 +89,10 @@ record CircuitSums(
     private static void cable(final Circuit circuit, final Givens givens) {
         final Entries<Quantity> given = circuit.part().given();
         if (!given.has(ONE_WAY_LENGTH) && !given.has(LOOP_LENGTH)) {
-            givens.note(
-                    FieldNote.missing(
-                            "given.one-way-length",
-                            "Without the length of the cable no drop can be worked."));
+            givens.note(FieldNote.missing("given.one-way-length", Said.of("no-length")));
         }
         if (!given.has(SECTION)) {
-            givens.note(
-                    FieldNote.missing(
-                            "given.section",
-                            "Without the section neither what the cable can carry nor its drop can"
-                                    + " be worked; a standard section is proposed."));
+            givens.note(FieldNote.missing("given.section", Said.of("no-section")));
         }
     }
 

@@ -51,30 +51,31 @@ final class Faults {
             final OptionalDouble breaking,
             final OptionalDouble heating) {
         if (current.isEmpty()) {
-            return "How large a short-circuit current could be is not known before the battery's"
-                    + " inner resistance and voltage are.";
+            return Said.of("fault.unknown");
         }
-        return "Right behind this fuse up to "
-                + FigureText.roughlyUp(current.getAsDouble(), Dimension.CURRENT)
-                + " could flow; "
-                + breaks(breaking)
+        return Said.of(
+                        "fault",
+                        "amps",
+                        FigureText.roughlyUp(current.getAsDouble(), Dimension.CURRENT),
+                        "breaks",
+                        breaks(breaking))
                 + heats(heating);
     }
 
     private static String breaks(final OptionalDouble breaking) {
         return breaking.isEmpty()
-                ? "how much it can break stands in its maker's data."
-                : "it can break " + amps(breaking.getAsDouble()) + ".";
+                ? Said.of("fault.maker")
+                : Said.of("fault.breaks", "amps", amps(breaking.getAsDouble()));
     }
 
     private static String heats(final OptionalDouble heating) {
         return heating.isEmpty()
                 ? ""
-                : " Such a current heats this cable to the limit of its insulation in a time of the"
-                        + " order of "
-                        + FigureText.of(power(heating.getAsDouble()), Dimension.SHORT_TIME)
-                        + " (an order of magnitude, no more): how fast the fuse opens then stands"
-                        + " in its maker's curve.";
+                : " "
+                        + Said.of(
+                                "fault.heats",
+                                "time",
+                                FigureText.of(power(heating.getAsDouble()), Dimension.SHORT_TIME));
     }
 
     /** The power of ten at or below it, to the safe side: more would feign what no sum knows. */
@@ -95,12 +96,7 @@ final class Faults {
         return new Caution(
                 "breaking-capacity-low",
                 Danger.FIRE,
-                "A short circuit right behind this fuse could reach "
-                        + amps(current)
-                        + ", more than the "
-                        + amps(breaking)
-                        + " it can break: it could burst and burn. Take one of higher breaking"
-                        + " capacity.");
+                Said.of("fault.too-much", "current", amps(current), "breaking", amps(breaking)));
     }
 
     private static String amps(final double value) {

@@ -78,11 +78,9 @@ final class FeedTree {
             return Optional.empty();
         }
         if (feeders[circuit] < 0) {
-            return wrong("No circuit is called \"" + from + "\".");
+            return wrong(Said.of("no-circuit", "name", from));
         }
-        return inACircle(circuit)
-                ? wrong("It would feed itself through \"" + from + "\".")
-                : Optional.empty();
+        return inACircle(circuit) ? wrong(Said.of("feeds-itself", "name", from)) : Optional.empty();
     }
 
     private static Optional<FieldNote> wrong(final String text) {

@@ -83,33 +83,35 @@ public record FuseWindow(
                 : Optional.of(
                         FieldNote.wrong(
                                 where,
-                                "The series "
-                                        + series.id()
-                                        + " has no fuse of "
-                                        + FigureText.of(chosen.getAsDouble(), Dimension.CURRENT)
-                                        + ": choose one of "
-                                        + listed(series.ratings())
-                                        + " A, or name the series it is of."));
+                                Said.of(
+                                        "window.not-made",
+                                        "series",
+                                        series.id(),
+                                        "fuse",
+                                        FigureText.of(chosen.getAsDouble(), Dimension.CURRENT),
+                                        "ratings",
+                                        listed(series.ratings()))));
     }
 
     /** The window for people: which ratings fit, or why none does and what to change. */
     public String text() {
         if (!known()) {
             return floor.isEmpty()
-                    ? "The fuse can't be chosen before the current is known."
-                    : "At least "
-                            + up(floor.getAsDouble())
-                            + "; how much at most can't be said before the cable is known.";
+                    ? Said.of("window.no-current")
+                    : Said.of("window.at-least", "floor", up(floor.getAsDouble()));
         }
-        final String ends = up(floor.getAsDouble()) + " to " + down(ceiling.getAsDouble());
-        return between.isEmpty() ? "None fits: " + why() : "From " + ends + ": " + ratings();
-    }
-
-    private String ratings() {
-        return listed(between)
-                + " A of the series "
-                + series.id()
-                + (between.size() == 1 ? " fits." : " fit.");
+        return between.isEmpty()
+                ? Said.of("window.none", "why", why())
+                : Said.of(
+                        between.size() == 1 ? "window.one" : "window",
+                        "floor",
+                        up(floor.getAsDouble()),
+                        "ceiling",
+                        down(ceiling.getAsDouble()),
+                        "ratings",
+                        listed(between),
+                        "series",
+                        series.id());
     }
 
     private static String listed(final List<Double> ratings) {
@@ -122,20 +124,9 @@ public record FuseWindow(
         final String least = up(floor.getAsDouble());
         final String most = down(ceiling.getAsDouble());
         if (!atLeast(ceiling.getAsDouble(), floor.getAsDouble())) {
-            return "the current needs a fuse of at least "
-                    + least
-                    + ", the cable allows "
-                    + most
-                    + " at most. Take a thicker cable, a cooler or roomier way for it, or split"
-                    + " the circuit.";
+            return Said.of("window.crossed", "least", least, "most", most);
         }
-        return "the series "
-                + series.id()
-                + " has no rating from "
-                + least
-                + " to "
-                + most
-                + ". Take a thicker cable or a series with a rating between; never one above.";
+        return Said.of("window.no-rating", "series", series.id(), "least", least, "most", most);
     }
 
     private static String up(final double amps) {

@@ -37,7 +37,7 @@ final class LoadsGiven {
         }
         taps.forEach(tap -> loads.tap(tap).ifPresent(list::add));
         if (list.isEmpty() && loads.sound) {
-            loads.wrong(FieldNote.missing("given.loads", "Add what hangs on this circuit."));
+            loads.wrong(FieldNote.missing("given.loads", Said.of("loads.none")));
         }
         loads.notes.forEach(to::note);
         return loads.sound ? Optional.of(list) : Optional.empty();
@@ -59,7 +59,7 @@ final class LoadsGiven {
         final ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("name", named(where, load.name()));
         if (DRAWS.stream().noneMatch(load.entries()::has)) {
-            wrong(FieldNote.missing(where + ".power", "Give its power or its current."));
+            wrong(FieldNote.missing(where + ".power", Said.of("loads.power")));
         }
         load.entries().typed().forEach((entry, text) -> entry(where, json, entry, text));
         return json;
@@ -83,7 +83,7 @@ final class LoadsGiven {
     private void hours(final String path, final ObjectNode json, final Understood.Figure hours) {
         final double share = hours.read().value() / DAY;
         if (share > 1) {
-            wrong(FieldNote.wrong(path, "A day has 24 hours."));
+            wrong(FieldNote.wrong(path, Said.of("loads.day")));
         } else {
             once(path, json, LoadEntry.SHARE_OF_TIME, Givens.exact(share, Dimension.SHARE));
         }
@@ -93,21 +93,22 @@ final class LoadsGiven {
     private void once(
             final String path, final ObjectNode json, final LoadEntry entry, final String text) {
         if (json.has(entry.key())) {
-            wrong(FieldNote.wrong(path, "Give the hours a day or the share of time, not both."));
+            wrong(FieldNote.wrong(path, Said.of("loads.both")));
         }
         json.put(entry.key(), text);
     }
 
     private String named(final String where, final String name) {
         if (names.contains(name)) {
-            notes.add(FieldNote.wrong(where + ".name", "Two loads are called \"" + name + "\"."));
+            notes.add(FieldNote.wrong(where + ".name", Said.of("loads.twice", "name", name)));
         }
         return name(name);
     }
 
     /** A name that no other load of the list has. */
     private String name(final String name) {
-        final String plain = name.isBlank() ? "load " + (names.size() + 1) : name;
+        final String plain =
+                name.isBlank() ? Said.of("loads.unnamed", "number", names.size() + 1) : name;
         String own = plain;
         for (int again = 2; names.contains(own); again++) {
             own = plain + " (" + again + ")";
@@ -118,12 +119,7 @@ final class LoadsGiven {
 
     private Optional<ObjectNode> tap(final Tap tap) {
         if (tap.current().isEmpty()) {
-            wrong(
-                    FieldNote.missing(
-                            "given.loads",
-                            "The current of \""
-                                    + tap.name()
-                                    + "\", which is tapped off this cable, is not known yet."));
+            wrong(FieldNote.missing("given.loads", Said.of("loads.tap", "name", tap.name())));
             return Optional.empty();
         }
         final ObjectNode json = JsonNodeFactory.instance.objectNode();

@@ -78,10 +78,10 @@ public record Purchases(
         private final List<String> missing = new ArrayList<>();
 
         private void main(final CheckedVehicle checked) {
-            fuse(checked.mainFuse(), "main fuse");
+            fuse(checked.mainFuse(), Said.of("buy.main-fuse"));
             final Part part = checked.vehicle().main();
             final Optional<Found> needed = checked.main().found(STANDARD_SECTION);
-            cable(part, needed, "any colour", "main cable");
+            cable(part, needed, Said.of("buy.any-colour"), Said.of("buy.main-cable"));
         }
 
         private void circuit(final CheckedCircuit checked) {
@@ -110,7 +110,7 @@ public record Purchases(
                             .or(() -> needed.flatMap(Counting::kind));
             final OptionalDouble loop = loop(part);
             if (section.isEmpty() || loop.isEmpty()) {
-                missing.add(whose + ": cable");
+                missing.add(Said.of("buy.cable", "whose", whose));
                 return;
             }
             final Kind kind = section.get().and(table(part));
@@ -126,7 +126,7 @@ public record Purchases(
 
         private void fuse(final FuseWindow window, final String whose) {
             if (window.inUse().isEmpty()) {
-                missing.add(whose + ": fuse");
+                missing.add(Said.of("buy.fuse", "whose", whose));
                 return;
             }
             final String series = window.series().id();
@@ -179,7 +179,7 @@ public record Purchases(
     }
 
     private static String colour(final Circuit circuit) {
-        return circuit.colour().isBlank() ? "any colour" : circuit.colour().strip();
+        return circuit.colour().isBlank() ? Said.of("buy.any-colour") : circuit.colour().strip();
     }
 
     /** On a chassis return only one conductor is laid. */

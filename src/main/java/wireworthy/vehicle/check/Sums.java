@@ -116,8 +116,8 @@ record Sums(
         return FieldNote.missing(
                 ANSWERS + "." + quantity.id(),
                 worked.problem(quantity)
-                        .map(why -> "It can't be checked yet: " + why.what() + ".")
-                        .orElse("It is among what is given, so there is nothing to check."));
+                        .map(why -> Said.of("not-yet", "why", why.what()))
+                        .orElse(Said.of("given-already")));
     }
 
     static String sentence(final String text) {

@@ -45,18 +45,10 @@ final class SupplyCheck {
 
     private static void needed(final Entries<Quantity> given, final Givens givens) {
         if (!given.has(SUPPLY_VOLTAGE) && !given.has(BATTERY_VOLTAGE)) {
-            givens.note(
-                    FieldNote.missing(
-                            "given.supply-voltage",
-                            "Without the voltage of the supply hardly anything can be worked."));
+            givens.note(FieldNote.missing("given.supply-voltage", Said.of("no-supply")));
         }
         if (!given.has(INTERNAL_RESISTANCE)) {
-            givens.note(
-                    FieldNote.missing(
-                            "given.internal-resistance",
-                            "Without the inner resistance of the whole bank, from its maker's data,"
-                                    + " it can't be said whether the fuses can break a short"
-                                    + " circuit."));
+            givens.note(FieldNote.missing("given.internal-resistance", Said.of("no-resistance")));
         }
     }
 
@@ -80,9 +72,7 @@ final class SupplyCheck {
             givens.note(
                     FieldNote.missing(
                             "daily-energy",
-                            "The energy of a day can't be added up before it is known of: "
-                                    + String.join(", ", open)
-                                    + "."));
+                            Said.of("no-energy", "names", String.join(", ", open))));
         }
     }
 
@@ -97,7 +87,7 @@ final class SupplyCheck {
         final String always = alwaysOn();
         final List<Assumed> assumed = new ArrayList<>(part.assumed());
         if (!always.isEmpty() && part.value(DAILY_ENERGY).isPresent()) {
-            assumed.add(new Assumed("hours-a-day", "on all day long: " + always));
+            assumed.add(new Assumed("hours-a-day", Said.of("always-on", "names", always)));
         }
         return new CheckedPart(
                 part.found(), part.marks(), part.cautions(), part.notes(), part.working(), assumed);

@@ -53,20 +53,17 @@ final class TapCautions {
             final Feed feed, final OptionalDouble fuse, final OptionalDouble ampacity) {
         final String why =
                 fuse.isPresent() && ampacity.isPresent()
-                        ? "the fuse of "
-                                + FigureText.of(fuse.getAsDouble(), Dimension.CURRENT)
-                                + " there is above the "
-                                + FigureText.roundedDown(ampacity.getAsDouble(), Dimension.CURRENT)
-                                + " this cable can carry, and lets it overheat"
-                        : "a fuse fit for the thick cable lets a thinner one overheat";
+                        ? Said.of(
+                                "tapped.fuse",
+                                "fuse",
+                                FigureText.of(fuse.getAsDouble(), Dimension.CURRENT),
+                                "ampacity",
+                                FigureText.roundedDown(ampacity.getAsDouble(), Dimension.CURRENT))
+                        : Said.of("tapped.thick");
         return new Caution(
                 "thinner-cable-behind",
                 Danger.FIRE,
-                "This cable is tapped off \""
-                        + feed.circuit()
-                        + "\" without a fuse of its own: "
-                        + why
-                        + ". Put a fuse where it leaves the other cable, or take a thicker one.");
+                Said.of("tapped", "circuit", feed.circuit(), "why", why));
     }
 
     /** A limit that holds in its own cable but not from the fuse board on. */
@@ -86,12 +83,13 @@ final class TapCautions {
         return new Caution(
                 "drop-over-limit",
                 Danger.WILL_NOT_WORK,
-                "Counted from the fuse board, with the cable of \""
-                        + fed.circuit(index).feed().circuit()
-                        + "\", "
-                        + FigureText.of(drop.getAsDouble(), Dimension.VOLTAGE)
-                        + " are lost, more than the limit of "
-                        + FigureText.of(limit.getAsDouble(), Dimension.VOLTAGE)
-                        + ".");
+                Said.of(
+                        "far-drop",
+                        "circuit",
+                        fed.circuit(index).feed().circuit(),
+                        "drop",
+                        FigureText.of(drop.getAsDouble(), Dimension.VOLTAGE),
+                        "limit",
+                        FigureText.of(limit.getAsDouble(), Dimension.VOLTAGE)));
     }
 }

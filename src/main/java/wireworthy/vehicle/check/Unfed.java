@@ -1,7 +1,7 @@
 package wireworthy.vehicle.check;
 
 import java.util.List;
-import wireworthy.practice.TextBundle;
+import wireworthy.texts.TextBundle;
 import wireworthy.working.CableNetwork;
 import wireworthy.working.Caution;
 import wireworthy.working.Danger;

@@ -35,15 +35,13 @@ public record Way(Remedy remedy, OptionalDouble copper) {
     private static String cost(final double kilograms) {
         final double grams = Math.abs(kilograms) * 1000;
         if (grams < 1) {
-            return "It costs no copper.";
+            return Said.of("copper.none");
         }
         final String mass =
                 grams < 1000
                         ? FigureText.number(grams, Dimension.FACTOR, 2) + " g"
                         : FigureText.number(grams / 1000, Dimension.FACTOR, 2) + " kg";
-        return kilograms > 0
-                ? "It costs " + mass + " more copper."
-                : "It saves " + mass + " of copper.";
+        return Said.of(kilograms > 0 ? "copper.more" : "copper.less", "mass", mass);
     }
 
     private static OptionalDouble copper(final Worked worked, final Remedy remedy) {

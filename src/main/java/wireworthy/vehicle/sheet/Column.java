@@ -2,7 +2,7 @@ package wireworthy.vehicle.sheet;
 
 import java.util.List;
 import java.util.Locale;
-import wireworthy.practice.TextBundle;
+import wireworthy.texts.TextBundle;
 
 /**
  * A column of a spreadsheet and what it is taken for.

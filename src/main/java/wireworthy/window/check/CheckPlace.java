@@ -13,8 +13,6 @@ public final class CheckPlace implements Place, AutoCloseable {
     /** The name under which the settings keep this place. */
     public static final String ID = "check";
 
-    public static final String TITLE = "Check my sums";
-
     private final Supplier<SumsInUse> inUse;
     private final Shelf shelf;
     private final Dialogs dialogs;
@@ -35,9 +33,14 @@ public final class CheckPlace implements Place, AutoCloseable {
         return ID;
     }
 
+    /** What stands on its terminal, in the language in use. */
+    public static String name() {
+        return CheckTexts.of("title");
+    }
+
     @Override
     public String title() {
-        return TITLE;
+        return name();
     }
 
     /** Builds it, with the vehicle that was open last. */

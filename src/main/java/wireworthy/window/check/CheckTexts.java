@@ -1,6 +1,6 @@
 package wireworthy.window.check;
 
-import wireworthy.practice.TextBundle;
+import wireworthy.texts.TextBundle;
 
 /** The texts of the place, from {@code texts/check.properties}. */
 final class CheckTexts {

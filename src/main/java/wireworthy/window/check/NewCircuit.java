@@ -21,10 +21,12 @@ final class NewCircuit {
         }
         if (sums.dropLimit() != usual.dropLimit()) {
             circuit =
-                    circuit.withGiven(DROP_LIMIT, FigureText.of(sums.dropLimit(), Dimension.SHARE));
+                    circuit.withGiven(
+                            DROP_LIMIT, FigureText.inFiles(sums.dropLimit(), Dimension.SHARE));
         }
         if (sums.margin() != usual.margin()) {
-            circuit = circuit.withGiven(MARGIN, FigureText.of(sums.margin(), Dimension.FACTOR));
+            circuit =
+                    circuit.withGiven(MARGIN, FigureText.inFiles(sums.margin(), Dimension.FACTOR));
         }
         return circuit;
     }

@@ -20,18 +20,16 @@ public final class EveningPlace implements Place {
     /** The name under which the settings keep this place. */
     public static final String ID = "evening";
 
-    public static final String TITLE = "Evening class";
-
     private final List<EveningPart> parts;
     private final Map<EveningPart, Parent> built = new HashMap<>();
     private final SideList<EveningPart> list =
             new SideList<>(
-                    TITLE,
+                    name(),
                     part -> EveningTexts.of(part.key()),
                     part -> EveningTexts.of(part.key() + ".note"),
                     this::show);
     private final VBox side = new VBox(list);
-    private final SideAndPage page = new SideAndPage(side, TITLE);
+    private final SideAndPage page = new SideAndPage(side, name());
     private Optional<Shell> shell = Optional.empty();
     private Optional<EveningPart> inView = Optional.empty();
 
@@ -76,9 +74,14 @@ public final class EveningPlace implements Place {
         return ID;
     }
 
+    /** What stands on its terminal, in the language in use. */
+    public static String name() {
+        return EveningTexts.of("title");
+    }
+
     @Override
     public String title() {
-        return TITLE;
+        return name();
     }
 
     @Override

@@ -1,6 +1,6 @@
 package wireworthy.window.evening;
 
-import wireworthy.practice.TextBundle;
+import wireworthy.texts.TextBundle;
 
 /** The texts of the place, from {@code texts/evening-class.properties}. */
 final class EveningTexts {

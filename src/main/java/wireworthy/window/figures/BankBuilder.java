@@ -85,66 +85,79 @@ final class BankBuilder implements FigureModel<BankBuilder.Shown> {
         /** What comes of it, in a line. */
         String verdict() {
             if (!extraLow) {
-                return "above 60 V this is no longer extra-low voltage: it can kill; leave it to a"
-                        + " licensed person";
+                return FigureTexts.of("bank.too-high");
             }
             if (tapped) {
-                return ("never take %s off part of a %s string: that part runs flat while the rest"
-                                + " is overcharged; take a converter to %s")
-                        .formatted(tapVolts(), volts(), tapVolts());
+                return FigureTexts.of("bank.tapped", "tap", tapVolts(), "volts", volts());
             }
-            return parallel == 1
-                    ? volts() + ", with a fuse at the plus of the string"
-                    : volts() + ", with a fuse at the plus of each string";
+            return FigureTexts.of(parallel == 1 ? "bank.fuse" : "bank.fuses", "volts", volts());
         }
 
         /** What its fuses must be able to break. */
         String fault() {
             final String blade = Telling.result(Quantity.BREAKING_CAPACITY, BLADE_BREAKS);
-            final String most = "a short circuit can drive " + faultAmps() + ": ";
-            return pastBlades()
-                    ? most + "more than the " + blade + " a blade fuse can break"
-                    : most + "a blade fuse can break " + blade;
+            return FigureTexts.of(
+                    pastBlades() ? "bank.past-blades" : "bank.blades",
+                    "amps",
+                    faultAmps(),
+                    "blade",
+                    blade);
         }
 
         @Override
         public String words() {
             final StringBuilder text = new StringBuilder();
-            text.append(counted(parallel, "string")).append(parallel == 1 ? " of " : ", each of ");
-            text.append(counted(series, "battery"))
-                    .append(" in series, ")
-                    .append(each)
-                    .append(". ");
+            text.append(
+                    FigureTexts.of(
+                            parallel == 1 ? "bank.made" : "bank.made.strings",
+                            "strings",
+                            parallel,
+                            "batteries",
+                            batteries(),
+                            "each",
+                            each));
+            text.append(' ');
             rows.forEach(
                     row ->
                             text.append(
                                     "%s: %s = %s. "
                                             .formatted(
                                                     Told.capital(row.name), row.sum, row.result)));
-            text.append(Told.capital(fault())).append(" (ISO 8820-3). ");
-            text.append(sound() ? "Sound: " : "Unsound: ").append(verdict()).append(". ");
-            return text.append(CAUTION).toString();
+            text.append(FigureTexts.of("bank.source", "fault", Told.capital(fault())));
+            text.append(' ');
+            text.append(FigureTexts.of(sound() ? "sound" : "unsound", "verdict", verdict()));
+            text.append(' ');
+            return text.append(caution()).toString();
         }
 
-        private static String counted(final int number, final String what) {
-            final String many = what.equals("battery") ? "batteries" : what + "s";
-            return number == 1 ? "1 " + what : number + " " + many;
+        private String batteries() {
+            return FigureTexts.of(series == 1 ? "bank.battery" : "bank.batteries", "count", series);
         }
     }
 
     /** What holds for every bank. */
-    static final String CAUTION =
-            "All batteries of one type, one age and one capacity. A lithium bank is work for a"
-                    + " qualified person.";
+    static String caution() {
+        return FigureTexts.of("bank.caution");
+    }
 
     BankBuilder(final Figure figure, final Solver solver) {
         this.solver = solver;
-        voltage = Knob.of("voltage of one battery", figure.handle(FigureOption.BATTERY_VOLTAGE));
-        capacity = Knob.of("capacity of one", figure.handle(FigureOption.BATTERY_CAPACITY));
-        series = Knob.of("in series", figure.handle(FigureOption.IN_SERIES));
-        parallel = Knob.of("strings in parallel", figure.handle(FigureOption.IN_PARALLEL));
-        share = Knob.of("usable share", figure.handle(FigureOption.USABLE_SHARE));
-        resistance = Knob.of("resistance of one", figure.handle(FigureOption.BATTERY_RESISTANCE));
+        voltage =
+                Knob.of(
+                        FigureTexts.of("bank.voltage"),
+                        figure.handle(FigureOption.BATTERY_VOLTAGE));
+        capacity =
+                Knob.of(
+                        FigureTexts.of("bank.capacity"),
+                        figure.handle(FigureOption.BATTERY_CAPACITY));
+        series = Knob.of(FigureTexts.of("bank.series"), figure.handle(FigureOption.IN_SERIES));
+        parallel =
+                Knob.of(FigureTexts.of("bank.parallel"), figure.handle(FigureOption.IN_PARALLEL));
+        share = Knob.of(FigureTexts.of("usable-share"), figure.handle(FigureOption.USABLE_SHARE));
+        resistance =
+                Knob.of(
+                        FigureTexts.of("bank.resistance"),
+                        figure.handle(FigureOption.BATTERY_RESISTANCE));
         final Stream<Observable> moving =
                 Stream.concat(all().map(Knob::stop), Stream.of((Observable) tap));
         now = Bindings.createObjectBinding(this::shown, moving.toArray(Observable[]::new));
@@ -195,7 +208,7 @@ final class BankBuilder implements FigureModel<BankBuilder.Shown> {
                 (int) Math.round(series.value()),
                 (int) Math.round(parallel.value()),
                 voltage.value(),
-                "each " + voltage.text() + ", " + capacity.text(),
+                FigureTexts.of("bank.each", "voltage", voltage.text(), "capacity", capacity.text()),
                 tap.get() && series.value() > 1,
                 worked.value(Quantity.BANK_VOLTAGE).orElseThrow(),
                 asking.cautions(solver, Quantity.BANK_VOLTAGE).stream()
@@ -206,8 +219,8 @@ final class BankBuilder implements FigureModel<BankBuilder.Shown> {
                                 row(worked, "capacity", Quantity.BANK_CAPACITY),
                                 row(worked, "energy", Quantity.BANK_ENERGY),
                                 row(worked, "usable", Quantity.USABLE_ENERGY),
-                                row(worked, "inner resistance", Quantity.INTERNAL_RESISTANCE),
-                                row(worked, "short circuit", Quantity.SHORT_CIRCUIT_CURRENT))
+                                row(worked, "resistance", Quantity.INTERNAL_RESISTANCE),
+                                row(worked, "short-circuit", Quantity.SHORT_CIRCUIT_CURRENT))
                         .toList());
     }
 
@@ -219,7 +232,7 @@ final class BankBuilder implements FigureModel<BankBuilder.Shown> {
                         .findFirst()
                         .orElseThrow();
         return new Row(
-                name,
+                FigureTexts.of("bank.row." + name),
                 numbers.substring(0, numbers.lastIndexOf(" = ")),
                 Telling.result(quantity, worked.value(quantity).orElseThrow()));
     }

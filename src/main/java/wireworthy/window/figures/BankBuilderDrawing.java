@@ -48,7 +48,7 @@ final class BankBuilderDrawing extends Drawing {
         this.model = model;
         Stream.generate(this::row).limit(model.mostStrings()).forEach(strings::add);
         model.now().getValue().rows().forEach(each -> figures.add(figures()));
-        caution.setText(BankBuilder.CAUTION);
+        caution.setText(BankBuilder.caution());
         minus.setText("−");
         tapBox.setWrapText(true);
         tapBox.selectedProperty().bindBidirectional(model.tap());
@@ -74,7 +74,7 @@ final class BankBuilderDrawing extends Drawing {
         plus.setText("+ " + shown.volts());
         tapWords.setText("✗ " + shown.tapVolts());
         each.setText(shown.each());
-        tapBox.setText("take " + Texts.kept(shown.tapVolts()) + " off one battery of a string");
+        tapBox.setText(FigureTexts.of("bank.tap", "volts", Texts.kept(shown.tapVolts())));
         tapBox.setDisable(shown.series() == 1);
         for (int i = 0; i < figures.size(); i++) {
             figures.get(i).name().setText(shown.rows().get(i).name());

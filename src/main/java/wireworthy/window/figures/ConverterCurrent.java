@@ -70,25 +70,36 @@ final class ConverterCurrent implements FigureModel<ConverterCurrent.Shown> {
 
         @Override
         public String words() {
-            return ("The appliance gets %s. The converter is %s efficient, so the battery gives %s;"
-                            + " the rest turns to heat. At %s that is %s: %s. On the mains side"
-                            + " of the converter, at 230 V, the same appliance draws only %s.")
-                    .formatted(
-                            deliveredWatts(),
-                            percent(),
-                            takenWatts(),
-                            volts(),
-                            batteryAmps(),
-                            supply.numbers(),
-                            mainsAmps());
+            return FigureTexts.of(
+                    "converter.words",
+                    "delivered",
+                    deliveredWatts(),
+                    "efficiency",
+                    percent(),
+                    "taken",
+                    takenWatts(),
+                    "volts",
+                    volts(),
+                    "amps",
+                    batteryAmps(),
+                    "numbers",
+                    supply.numbers(),
+                    "mains",
+                    mainsAmps());
         }
     }
 
     ConverterCurrent(final Figure figure, final Solver solver) {
         this.solver = solver;
-        power = Knob.of("power of the appliance", figure.handle(FigureOption.LOAD_POWER));
-        efficiency = Knob.of("efficiency", figure.handle(FigureOption.EFFICIENCY));
-        voltage = Knob.of("battery voltage", figure.handle(FigureOption.SUPPLY_VOLTAGE));
+        power = Knob.of(FigureTexts.of("converter.power"), figure.handle(FigureOption.LOAD_POWER));
+        efficiency =
+                Knob.of(
+                        FigureTexts.of("converter.efficiency"),
+                        figure.handle(FigureOption.EFFICIENCY));
+        voltage =
+                Knob.of(
+                        FigureTexts.of("converter.voltage"),
+                        figure.handle(FigureOption.SUPPLY_VOLTAGE));
         mostCurrent = supply(power.greatest(), efficiency.smallest(), voltage.smallest()).value();
         mostTaken = taken(voltage.smallest(), mostCurrent);
         now =

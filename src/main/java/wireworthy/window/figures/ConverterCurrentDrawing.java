@@ -16,6 +16,7 @@ final class ConverterCurrentDrawing extends Drawing {
     private static final double THICKEST = 1.5;
     private static final double POWER = 13.4;
     private static final double BAR = 1.5;
+    private static final double LINE = 1.4;
 
     private final ObservableValue<ConverterCurrent.Shown> now;
     private final Label batterySide = text(Styles.SOFT, Styles.SMALL);
@@ -35,34 +36,40 @@ final class ConverterCurrentDrawing extends Drawing {
     private final Label taken = text(Styles.SMALL, Styles.STRONG);
     private final Label batteryWord = text(Styles.SOFT, Styles.SMALL);
     private final Label applianceWord = text(Styles.SOFT, Styles.SMALL);
-    private final Label formula = text(Styles.SOFT, Styles.SMALL);
+    private final Label formula = paragraph(Styles.SOFT, Styles.SMALL);
     private final Label numbers = text(Styles.LARGE);
 
     ConverterCurrentDrawing(final ObservableValue<ConverterCurrent.Shown> now) {
         this.now = now;
-        batteryWord.setText("battery");
-        applianceWord.setText("appliance");
-        heatWords.setText("heat");
+        batteryWord.setText(FigureTexts.of("thins.battery"));
+        applianceWord.setText(FigureTexts.of("converter.appliance"));
+        heatWords.setText(FigureTexts.of("converter.heat"));
         now.addListener((of, before, shown) -> show(shown));
         show(now.getValue());
     }
 
     private void show(final ConverterCurrent.Shown shown) {
-        batterySide.setText("battery side, " + shown.volts());
-        mainsSide.setText("mains side, 230 V");
+        batterySide.setText(FigureTexts.of("converter.battery-side", "volts", shown.volts()));
+        mainsSide.setText(FigureTexts.of("converter.mains-side"));
         batteryAmps.setText(shown.batteryAmps());
         mainsAmps.setText(shown.mainsAmps());
-        efficiency.setText("converter " + shown.percent());
-        deliveredWords.setText(shown.deliveredWatts() + " to the appliance");
+        efficiency.setText(FigureTexts.of("converter.share", "efficiency", shown.percent()));
+        deliveredWords.setText(
+                FigureTexts.of("converter.delivered", "watts", shown.deliveredWatts()));
         formula.setText(shown.supply().formula());
         numbers.setText(shown.supply().numbers());
-        taken.setText(shown.takenWatts() + " taken from the battery");
+        taken.setText(FigureTexts.of("converter.taken", "watts", shown.takenWatts()));
         requestLayout();
     }
 
     @Override
     double height(final double width) {
-        return POWER + BAR + 1.6;
+        return POWER + BAR + 1.6 + further(width);
+    }
+
+    /** How much further down all stands where the formula takes a second line. */
+    private double further(final double width) {
+        return Math.max(0, high(formula, width) - LINE);
     }
 
     @Override
@@ -70,7 +77,9 @@ final class ConverterCurrentDrawing extends Drawing {
         final double middle = width / 2;
         final double left = middle - BOX / 2;
         final double right = middle + BOX / 2;
-        put(formula, Pos.TOP_LEFT, 0, 0);
+        lay(formula, 0, 0, width, high(formula, width));
+        final double down = further(width) * em();
+        getChildren().forEach(part -> part.setTranslateY(part == formula ? 0 : down));
         put(numbers, Pos.TOP_LEFT, 0, 1.4);
         conductors(left, right, width);
         lay(battery, 0, MIDDLE - 1.2, 2.4, 2.4);

@@ -77,19 +77,23 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
         /** What comes of it, in a line. */
         String verdict() {
             if (out == 0) {
-                return "nothing is switched on";
+                return FigureTexts.of("day.nothing");
             }
             return covered()
-                    ? "the day is covered, with " + wattHours(balance) + " left over"
-                    : "short by %s a day: a full bank is down to its limit in %s"
-                            .formatted(wattHours(-balance), dayText(daysShort.orElseThrow()));
+                    ? FigureTexts.of("day.covered", "left", wattHours(balance))
+                    : FigureTexts.of(
+                            "day.short",
+                            "lack",
+                            wattHours(-balance),
+                            "days",
+                            dayText(daysShort.orElseThrow()));
         }
 
         /** How long the bank lasts without charge. */
         String lasts() {
             return days.isEmpty()
-                    ? "without loads the bank keeps its charge for now"
-                    : "without any charge it lasts " + dayText(days.getAsDouble());
+                    ? FigureTexts.of("day.keeps")
+                    : FigureTexts.of("day.lasts", "days", dayText(days.getAsDouble()));
         }
 
         @Override
@@ -99,14 +103,27 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
                             .filter(Load::on)
                             .map(each -> each.load().text() + ": " + each.wattHours())
                             .collect(Collectors.joining("; "));
-            return (out == 0
+            final String used =
+                    out == 0
                             ? ""
-                            : "Out in a day: %s. Together %s. ".formatted(list, wattHours(out)))
-                    + "In: %s from the sun, %s from the alternator. "
-                            .formatted(wattHours(sun), wattHours(engine))
-                    + "%s. ".formatted(Told.capital(verdict()))
-                    + "The bank of %s, of which %s may be used, holds %s; %s."
-                            .formatted(capacity, share, wattHours(usable), lasts());
+                            : FigureTexts.of("day.out", "list", list, "all", wattHours(out)) + " ";
+            return used
+                    + FigureTexts.of(
+                            "day.words",
+                            "sun",
+                            wattHours(sun),
+                            "engine",
+                            wattHours(engine),
+                            "verdict",
+                            Told.capital(verdict()),
+                            "capacity",
+                            capacity,
+                            "share",
+                            share,
+                            "usable",
+                            wattHours(usable),
+                            "lasts",
+                            lasts());
         }
 
         static String wattHours(final double joule) {
@@ -115,21 +132,29 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
 
         private static String dayText(final double days) {
             final String number = FigureText.of(days, Dimension.FACTOR, 2);
-            return number + (number.equals("1") ? " day" : " days");
+            return FigureTexts.of(number.equals("1") ? "day.one" : "day.several", "count", number);
         }
     }
 
     DaysEnergy(final Figure figure, final Solver solver) {
         this.solver = solver;
-        voltage = Knob.of("voltage", figure.handle(FigureOption.SUPPLY_VOLTAGE));
-        capacity = Knob.of("bank", figure.handle(FigureOption.BANK_CAPACITY));
-        share = Knob.of("usable share", figure.handle(FigureOption.USABLE_SHARE));
-        panel = Knob.of("panels", figure.handle(FigureOption.ARRAY_POWER));
-        sunHours = Knob.of("hours of full sun", figure.handle(FigureOption.SUN_HOURS));
-        panelShare = Knob.of("of it arrives", figure.handle(FigureOption.ARRAY_EFFICIENCY));
-        engineCurrent = Knob.of("alternator", figure.handle(FigureOption.CHARGE_CURRENT));
-        engineTime = Knob.of("engine runs", figure.handle(FigureOption.CHARGE_TIME));
-        engineShare = Knob.of("of it stays", figure.handle(FigureOption.CHARGE_EFFICIENCY));
+        voltage =
+                Knob.of(FigureTexts.of("day.voltage"), figure.handle(FigureOption.SUPPLY_VOLTAGE));
+        capacity = Knob.of(FigureTexts.of("day.bank"), figure.handle(FigureOption.BANK_CAPACITY));
+        share = Knob.of(FigureTexts.of("usable-share"), figure.handle(FigureOption.USABLE_SHARE));
+        panel = Knob.of(FigureTexts.of("day.panels"), figure.handle(FigureOption.ARRAY_POWER));
+        sunHours = Knob.of(FigureTexts.of("day.sun-hours"), figure.handle(FigureOption.SUN_HOURS));
+        panelShare =
+                Knob.of(
+                        FigureTexts.of("day.arrives"),
+                        figure.handle(FigureOption.ARRAY_EFFICIENCY));
+        engineCurrent =
+                Knob.of(
+                        FigureTexts.of("day.alternator"),
+                        figure.handle(FigureOption.CHARGE_CURRENT));
+        engineTime = Knob.of(FigureTexts.of("day.engine"), figure.handle(FigureOption.CHARGE_TIME));
+        engineShare =
+                Knob.of(FigureTexts.of("day.stays"), figure.handle(FigureOption.CHARGE_EFFICIENCY));
         switches = LoadSwitch.of(figure.handle(FigureOption.LOADS));
         final Stream<Observable> moving =
                 Stream.concat(all().map(Knob::stop), switches.stream().map(LoadSwitch::on));
@@ -179,7 +204,8 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
                 usable,
                 days(usable, out),
                 days(usable, -balance),
-                capacity.text() + " at " + voltage.text(),
+                FigureTexts.of(
+                        "day.capacity", "capacity", capacity.text(), "voltage", voltage.text()),
                 share.text());
     }
 

@@ -33,9 +33,9 @@ final class DaysEnergyDrawing extends Drawing {
     DaysEnergyDrawing(final DaysEnergy model) {
         this.model = model;
         model.switches().forEach(this::load);
-        out.name().setText("out, all together");
-        sun.name().setText("in from the sun");
-        engine.name().setText("in from the alternator");
+        out.name().setText(FigureTexts.of("day.out.all"));
+        sun.name().setText(FigureTexts.of("day.in.sun"));
+        engine.name().setText(FigureTexts.of("day.in.engine"));
         model.now().addListener((of, before, shown) -> show(shown));
         show(model.now().getValue());
     }
@@ -60,7 +60,7 @@ final class DaysEnergyDrawing extends Drawing {
         sun.number().setText(DaysEnergy.Shown.wattHours(shown.sun()));
         engine.number().setText(DaysEnergy.Shown.wattHours(shown.engine()));
         bank.number().setText(DaysEnergy.Shown.wattHours(shown.usable()));
-        bank.name().setText("usable of the bank, " + shown.share());
+        bank.name().setText(FigureTexts.of("day.usable", "share", shown.share()));
         lasts.setText(shown.lasts());
         verdict.say(shown.covered() ? Verdict.SOUND : Verdict.CAUTION, shown.verdict());
         requestLayout();

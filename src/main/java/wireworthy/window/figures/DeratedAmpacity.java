@@ -84,29 +84,47 @@ final class DeratedAmpacity implements FigureModel<DeratedAmpacity.Shown> {
         /** What comes of it, in a line. */
         String verdict() {
             if (ampacity <= 0) {
-                return "nothing remains: it is too hot for this insulation";
+                return FigureTexts.of("derated.nothing");
             }
             return fuse.isPresent()
-                    ? "%s remain, the ceiling of the fuse: at most %s (%s)"
-                            .formatted(
-                                    amps(),
-                                    FigureText.of(fuse.getAsDouble(), Dimension.CURRENT),
-                                    series)
-                    : "%s remain: no %s fuse is that small".formatted(amps(), series);
+                    ? FigureTexts.of(
+                            "derated.remain",
+                            "amps",
+                            amps(),
+                            "fuse",
+                            FigureText.of(fuse.getAsDouble(), Dimension.CURRENT),
+                            "series",
+                            series)
+                    : FigureTexts.of("derated.none", "amps", amps(), "series", series);
         }
 
         @Override
         public String words() {
-            return "%s carries %s by the table (%s). ".formatted(cable, tableAmps(), tableSource)
-                    + factors.stream().map(Shown::sentence).collect(Collectors.joining(" "))
-                    + " So "
-                    + verdict()
-                    + ". Figures are rounded down.";
+            return FigureTexts.of(
+                    "derated.words",
+                    "cable",
+                    cable,
+                    "amps",
+                    tableAmps(),
+                    "source",
+                    tableSource,
+                    "factors",
+                    factors.stream().map(Shown::sentence).collect(Collectors.joining(" ")),
+                    "verdict",
+                    verdict());
         }
 
         private static String sentence(final Factor factor) {
-            return "For %s the factor is %s, which leaves %s (%s)."
-                    .formatted(factor.name(), factor.text(), factor.leftAmps(), factor.source());
+            return FigureTexts.of(
+                    "derated.factor",
+                    "what",
+                    factor.name(),
+                    "factor",
+                    factor.text(),
+                    "left",
+                    factor.leftAmps(),
+                    "source",
+                    factor.source());
         }
     }
 
@@ -116,14 +134,21 @@ final class DeratedAmpacity implements FigureModel<DeratedAmpacity.Shown> {
         sizes = CableTables.named(table.name());
         seriesName = figure.named(FigureOption.FUSE_SERIES);
         series = FuseSeriesTable.named(seriesName.name());
-        section = Knob.of("cable, " + table.name(), figure.handle(FigureOption.SECTION));
-        ambient = Knob.of("air around it", figure.handle(FigureOption.AMBIENT_TEMPERATURE));
-        cables =
+        section =
                 Knob.of(
-                        "two-core cables lying together",
-                        figure.handle(FigureOption.TWO_CORE_CABLES));
-        engineSpace = Tick.of("in an engine space", figure.yes(FigureOption.ENGINE_SPACE));
-        inWall = Tick.of("inside wall insulation", figure.yes(FigureOption.IN_THERMAL_INSULATION));
+                        FigureTexts.of("cable", "table", table.name()),
+                        figure.handle(FigureOption.SECTION));
+        ambient =
+                Knob.of(
+                        FigureTexts.of("derated.air"),
+                        figure.handle(FigureOption.AMBIENT_TEMPERATURE));
+        cables = Knob.of(FigureTexts.of("together"), figure.handle(FigureOption.TWO_CORE_CABLES));
+        engineSpace =
+                Tick.of(FigureTexts.of("derated.engine"), figure.yes(FigureOption.ENGINE_SPACE));
+        inWall =
+                Tick.of(
+                        FigureTexts.of("derated.wall"),
+                        figure.yes(FigureOption.IN_THERMAL_INSULATION));
         most =
                 new Asking()
                         .with(Quantity.SECTION, section.greatest())
@@ -168,9 +193,12 @@ final class DeratedAmpacity implements FigureModel<DeratedAmpacity.Shown> {
         final double ampacity = worked.value(Quantity.AMPACITY).orElse(0);
         final double inTable = worked.value(Quantity.TABLE_AMPACITY).orElseThrow();
         return new Shown(
-                section.text()
-                        + ", insulation for "
-                        + FigureText.of(insulation(), Dimension.TEMPERATURE),
+                FigureTexts.of(
+                        "derated.cable",
+                        "section",
+                        section.text(),
+                        "insulation",
+                        FigureText.of(insulation(), Dimension.TEMPERATURE)),
                 inTable,
                 sizes.source().text(),
                 factors(worked, inTable, ampacity),
@@ -208,7 +236,10 @@ final class DeratedAmpacity implements FigureModel<DeratedAmpacity.Shown> {
         final double conductors = CORES * cables.value();
         factors.add(
                 new Factor(
-                        FigureText.number(conductors, Dimension.COUNT, 3) + " conductors together",
+                        FigureTexts.of(
+                                "conductors",
+                                "count",
+                                FigureText.number(conductors, Dimension.COUNT, 3)),
                         company,
                         inTable * heat * company,
                         BundleFactors.source(conductors).text()));
@@ -216,7 +247,7 @@ final class DeratedAmpacity implements FigureModel<DeratedAmpacity.Shown> {
             final TradeFigure wall = TradeFigure.IN_THERMAL_INSULATION;
             factors.add(
                     new Factor(
-                            "wall insulation around it",
+                            FigureTexts.of("derated.wall.factor"),
                             wall.value(),
                             ampacity,
                             wall.source().text()));
@@ -225,17 +256,20 @@ final class DeratedAmpacity implements FigureModel<DeratedAmpacity.Shown> {
     }
 
     private String around() {
-        return hot() ? "engine space, " + ambient.text() : ambient.text() + " around it";
+        return FigureTexts.of(hot() ? "derated.hot" : "derated.around", "air", ambient.text());
     }
 
     private String heatSource() {
         final String tables = FactTables.named("ambient-factors").source().text();
-        final String form = "by a formula that agrees with " + tables;
+        final String form = FigureTexts.of("derated.formula", "tables", tables);
         return hot()
                 ? sizes.engineSpace(insulation())
                         .map(factor -> factor.source())
                         .map(Source::text)
-                        .map(source -> "the smaller of " + source + " and " + form)
+                        .map(
+                                source ->
+                                        FigureTexts.of(
+                                                "derated.smaller", "source", source, "other", form))
                         .orElse(form)
                 : form;
     }

@@ -55,7 +55,8 @@ final class DeratedAmpacityDrawing extends Drawing {
     }
 
     private void show(final DeratedAmpacity.Shown shown) {
-        rows.get(0).show("in the table", "", shown.tableAmps(), shown.tableSource());
+        rows.get(0)
+                .show(FigureTexts.of("derated.table"), "", shown.tableAmps(), shown.tableSource());
         for (int i = 1; i < ROWS; i++) {
             final boolean used = i <= shown.factors().size();
             rows.get(i).see(used);

@@ -1,6 +1,7 @@
 package wireworthy.window.figures;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import wireworthy.facts.FuseTimes;
@@ -98,32 +99,26 @@ record Fault(
     /** How long the fuse takes, in words. */
     String fuseTime() {
         if (longest.isEmpty()) {
-            return "need not open";
+            return FigureTexts.of("fault.never-opens");
         }
-        final String most = "at most " + seconds(longest.getAsDouble());
+        final String most = seconds(longest.getAsDouble());
         return shortest.isEmpty()
-                ? most
-                : seconds(shortest.getAsDouble()) + " to " + seconds(longest.getAsDouble());
+                ? FigureTexts.of("fault.at-most", "time", most)
+                : FigureTexts.of(
+                        "fault.from-to", "from", seconds(shortest.getAsDouble()), "to", most);
     }
 
     /** How long the cable takes, in words. */
     String cableTime() {
-        return cable.isEmpty() ? "more than 5 s" : "about " + roughly(cable.getAsDouble());
+        return cable.isEmpty()
+                ? FigureTexts.of("fault.past")
+                : FigureTexts.of("fault.about", "time", roughly(cable.getAsDouble()));
     }
 
     /** Which is first, in a line. */
     String order() {
-        return switch (first()) {
-            case FUSE -> "the fuse opens first, by a factor of ten or more";
-            case CABLE -> "the cable can be too hot before the fuse opens";
-            case NEVER ->
-                    "so little more than its rating need not open this fuse: the fault goes on"
-                            + " heating the cable";
-            case TOO_NEAR -> "too near to tell which is first: less than a factor of ten";
-            case BEYOND ->
-                    "no telling: past 5 s the cable gives heat away, and this sum no longer"
-                            + " holds";
-        };
+        return FigureTexts.of(
+                "fault.first." + first().name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
     /** What comes of it: the dangers first, then the order. */
@@ -139,18 +134,22 @@ record Fault(
 
     @Override
     public String words() {
-        return ("The short circuit drives %s. The fuse of %s: %s (ISO 8820-3, from memory,"
-                        + " unconfirmed). The cable, %s: %s until its insulation is too hot"
-                        + " (IEC 60364-4-43 and 60949, for times below 5 s): %s. An order of"
-                        + " magnitude only. %s.")
-                .formatted(
-                        amps(),
-                        fuseAmps(),
-                        fuseTime(),
-                        cableName,
-                        cableTime(),
-                        heating,
-                        Told.capital(says()));
+        return FigureTexts.of(
+                "fault.words",
+                "amps",
+                amps(),
+                "fuse",
+                fuseAmps(),
+                "fuse-time",
+                fuseTime(),
+                "cable",
+                cableName,
+                "cable-time",
+                cableTime(),
+                "heating",
+                heating,
+                "says",
+                Told.capital(says()));
     }
 
     static String seconds(final double time) {

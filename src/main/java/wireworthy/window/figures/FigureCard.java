@@ -29,7 +29,7 @@ final class FigureCard extends VBox {
     }
 
     private static ToggleButton toggle(final Label said) {
-        final ToggleButton toggle = new ToggleButton("In words");
+        final ToggleButton toggle = new ToggleButton(FigureTexts.of("in-words"));
         toggle.getStyleClass().setAll(Styles.IN_WORDS);
         said.visibleProperty().bind(toggle.selectedProperty());
         said.managedProperty().bind(toggle.selectedProperty());

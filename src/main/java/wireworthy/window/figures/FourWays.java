@@ -60,11 +60,10 @@ final class FourWays implements FigureModel<FourWays.Shown> {
         /** What comes of it, in a line. */
         String verdict() {
             if (asItIs.within()) {
-                return "%s is within the limit of %s: nothing has to change"
-                        .formatted(asItIs.dropVolts(), limitVolts());
+                return FigureTexts.of(
+                        "ways.within", "drop", asItIs.dropVolts(), "limit", limitVolts());
             }
-            return "%s is past the limit of %s: each of these ways out is enough for the drop"
-                    .formatted(asItIs.dropVolts(), limitVolts());
+            return FigureTexts.of("ways.past", "drop", asItIs.dropVolts(), "limit", limitVolts());
         }
 
         @Override
@@ -76,18 +75,25 @@ final class FourWays implements FigureModel<FourWays.Shown> {
         }
 
         private static String sentence(final String verdict) {
-            return "So " + verdict + ".";
+            return FigureTexts.of("so", "verdict", verdict);
         }
     }
 
     FourWays(final Figure figure, final Solver solver) {
         this.solver = solver;
-        current = Knob.of("circuit current", figure.handle(FigureOption.CIRCUIT_CURRENT));
-        section = Knob.of("section", figure.handle(FigureOption.SECTION));
-        length = Knob.of("length one way", figure.handle(FigureOption.ONE_WAY_LENGTH));
-        voltage = Knob.of("supply voltage", figure.handle(FigureOption.SUPPLY_VOLTAGE));
-        limit = Knob.of("limit", figure.handle(FigureOption.DROP_LIMIT));
-        resistivity = Knob.of("resistivity", figure.handle(FigureOption.RESISTIVITY));
+        current =
+                Knob.of(
+                        FigureTexts.of("circuit-current"),
+                        figure.handle(FigureOption.CIRCUIT_CURRENT));
+        section = Knob.of(FigureTexts.of("section"), figure.handle(FigureOption.SECTION));
+        length = Knob.of(FigureTexts.of("length"), figure.handle(FigureOption.ONE_WAY_LENGTH));
+        voltage =
+                Knob.of(
+                        FigureTexts.of("supply-voltage"),
+                        figure.handle(FigureOption.SUPPLY_VOLTAGE));
+        limit = Knob.of(FigureTexts.of("limit"), figure.handle(FigureOption.DROP_LIMIT));
+        resistivity =
+                Knob.of(FigureTexts.of("resistivity"), figure.handle(FigureOption.RESISTIVITY));
         table = figure.named(FigureOption.CABLE_TABLE);
         now =
                 Bindings.createObjectBinding(
@@ -111,7 +117,7 @@ final class FourWays implements FigureModel<FourWays.Shown> {
     private Shown shown() {
         final Circuit circuit =
                 new Circuit(current.value(), section.value(), length.value(), voltage.value());
-        final Way asItIs = way("as it is", text(circuit), circuit, 1);
+        final Way asItIs = way(FigureTexts.of("ways.as-it-is"), text(circuit), circuit, 1);
         final List<Way> ways = new ArrayList<>();
         Remedies.of(asking(circuit).around(solver, ASKED))
                 .forEach(remedy -> way(circuit, remedy).ifPresent(ways::add));
@@ -119,11 +125,14 @@ final class FourWays implements FigureModel<FourWays.Shown> {
     }
 
     private static String text(final Circuit circuit) {
-        return "%s, %s one way, %s"
-                .formatted(
-                        FigureText.of(circuit.section(), Dimension.AREA, 4),
-                        FigureText.of(circuit.metres(), Dimension.LENGTH),
-                        FigureText.of(circuit.volts(), Dimension.VOLTAGE));
+        return FigureTexts.of(
+                "ways.circuit",
+                "section",
+                FigureText.of(circuit.section(), Dimension.AREA, 4),
+                "length",
+                FigureText.of(circuit.metres(), Dimension.LENGTH),
+                "volts",
+                FigureText.of(circuit.volts(), Dimension.VOLTAGE));
     }
 
     private Optional<Way> way(final Circuit it, final Remedy remedy) {
@@ -132,15 +141,18 @@ final class FourWays implements FigureModel<FourWays.Shown> {
             case "shorter-run" ->
                     Optional.of(
                             way(
-                                    "a shorter run",
-                                    FigureText.roundedDown(value, Dimension.LENGTH) + " one way",
+                                    FigureTexts.of("ways.shorter"),
+                                    FigureTexts.of(
+                                            "one-way",
+                                            "length",
+                                            FigureText.roundedDown(value, Dimension.LENGTH)),
                                     new Circuit(it.amps(), it.section(), value, it.volts()),
                                     1));
             case "split-circuit" -> Optional.of(split(it, value));
             case "larger-section" ->
                     Optional.of(
                             way(
-                                    "a larger section",
+                                    FigureTexts.of("ways.larger"),
                                     sold(value),
                                     new Circuit(it.amps(), value, it.metres(), it.volts()),
                                     1));
@@ -165,9 +177,11 @@ final class FourWays implements FigureModel<FourWays.Shown> {
     private Way split(final Circuit it, final double most) {
         final int circuits = (int) Math.ceil(it.amps() / most * (1 - StandardSizes.SAME));
         return way(
-                circuits + " circuits",
-                FigureText.roundedUp(it.amps() / circuits, Dimension.CURRENT)
-                        + " each, a fuse each",
+                FigureTexts.of("ways.circuits", "count", circuits),
+                FigureTexts.of(
+                        "ways.each",
+                        "amps",
+                        FigureText.roundedUp(it.amps() / circuits, Dimension.CURRENT)),
                 new Circuit(it.amps() / circuits, it.section(), it.metres(), it.volts()),
                 circuits);
     }
@@ -185,7 +199,7 @@ final class FourWays implements FigureModel<FourWays.Shown> {
                         .with(Quantity.VOLTAGE, volts)
                         .value(solver, Quantity.CURRENT);
         return way(
-                "a higher voltage",
+                FigureTexts.of("ways.higher"),
                 FigureText.of(volts, Dimension.VOLTAGE)
                         + ", "
                         + FigureText.of(amps, Dimension.CURRENT),

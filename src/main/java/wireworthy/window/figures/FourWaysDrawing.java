@@ -60,9 +60,9 @@ final class FourWaysDrawing extends Drawing {
 
     FourWaysDrawing(final ObservableValue<FourWays.Shown> now) {
         this.now = now;
-        limitWord.setText("limit");
-        dropWord.setText("drop");
-        copperWord.setText("copper");
+        limitWord.setText(FigureTexts.of("limit"));
+        dropWord.setText(FigureTexts.of("ways.drop"));
+        copperWord.setText(FigureTexts.of("ways.copper"));
         now.addListener((of, before, shown) -> show(shown));
         show(now.getValue());
     }

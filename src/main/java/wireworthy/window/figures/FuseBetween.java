@@ -72,39 +72,36 @@ final class FuseBetween implements FigureModel<FuseBetween.Shown> {
         /** What comes of it, in a line. */
         String verdict() {
             if (fitting.size() == 1) {
-                return amps(fitting.get(0)) + " fits, and only " + amps(fitting.get(0));
+                return FigureTexts.of("fuse.one-fits", "fuse", amps(fitting.get(0)));
             }
             if (fits()) {
-                return listed(fitting.subList(0, fitting.size() - 1))
-                        + " and "
-                        + amps(fitting.get(fitting.size() - 1))
-                        + " fit";
+                return FigureTexts.of(
+                        "fuse.several-fit",
+                        "fuses",
+                        listed(fitting.subList(0, fitting.size() - 1)),
+                        "last",
+                        amps(fitting.get(fitting.size() - 1)));
             }
-            return floor > ceiling
-                    ? "no rating fits: the floor is above the ceiling"
-                    : "no rating fits: none lies between floor and ceiling";
+            return FigureTexts.of(floor > ceiling ? "fuse.crossed" : "fuse.none");
         }
 
         @Override
         public String words() {
             final String between =
-                    "The floor, rounded up, is %s: %s. The ceiling, rounded down, is %s: %s. "
-                            .formatted(floorAmps(), floorFrom, ceilingAmps(), ceilingFrom);
-            return between + (fits() ? fitWords() : noneWords());
-        }
-
-        private String fitWords() {
-            return "Of the standard ratings, "
-                    + verdict()
-                    + ". A smaller one opens for nothing; above the ceiling the cable can overheat"
-                    + " before the fuse opens.";
-        }
-
-        private String noneWords() {
-            return "So "
-                    + verdict()
-                    + ". Never take a fuse above the ceiling: take a thicker cable, lay the cables"
-                    + " apart, or put fewer loads on the circuit.";
+                    FigureTexts.of(
+                            "fuse.between",
+                            "floor",
+                            floorAmps(),
+                            "floor-from",
+                            floorFrom,
+                            "ceiling",
+                            ceilingAmps(),
+                            "ceiling-from",
+                            ceilingFrom);
+            return between
+                    + " "
+                    + FigureTexts.of(
+                            fits() ? "fuse.fit-words" : "fuse.none-words", "verdict", verdict());
         }
 
         static String amps(final double rating) {
@@ -119,13 +116,16 @@ final class FuseBetween implements FigureModel<FuseBetween.Shown> {
     FuseBetween(final Figure figure, final Solver solver) {
         this.solver = solver;
         table = figure.named(FigureOption.CABLE_TABLE);
-        current = Knob.of("circuit current", figure.handle(FigureOption.CIRCUIT_CURRENT));
-        section = Knob.of("cable, " + table.name(), figure.handle(FigureOption.SECTION));
-        cables =
+        current =
                 Knob.of(
-                        "two-core cables lying together",
-                        figure.handle(FigureOption.TWO_CORE_CABLES));
-        margin = Knob.of("margin", figure.handle(FigureOption.MARGIN));
+                        FigureTexts.of("circuit-current"),
+                        figure.handle(FigureOption.CIRCUIT_CURRENT));
+        section =
+                Knob.of(
+                        FigureTexts.of("cable", "table", table.name()),
+                        figure.handle(FigureOption.SECTION));
+        cables = Knob.of(FigureTexts.of("together"), figure.handle(FigureOption.TWO_CORE_CABLES));
+        margin = Knob.of(FigureTexts.of("margin"), figure.handle(FigureOption.MARGIN));
         seriesName = figure.named(FigureOption.FUSE_SERIES);
         series = FuseSeriesTable.named(seriesName.name());
         now =
@@ -180,7 +180,14 @@ final class FuseBetween implements FigureModel<FuseBetween.Shown> {
         final double factor = worked.value(Quantity.BUNDLE_FACTOR).orElseThrow();
         final long conductors = Math.round(worked.value(Quantity.BUNDLED).orElseThrow());
         return factor == 1
-                ? alone + ", the cable alone"
-                : "%s × %.2f, %d conductors together".formatted(alone, factor, conductors);
+                ? FigureTexts.of("fuse.alone", "amps", alone)
+                : FigureTexts.of(
+                        "fuse.bundled",
+                        "amps",
+                        alone,
+                        "factor",
+                        FigureText.number(factor, Dimension.FACTOR, 3),
+                        "count",
+                        conductors);
     }
 }

@@ -47,9 +47,9 @@ final class FuseBetweenDrawing extends Drawing {
     }
 
     private void show(final FuseBetween.Shown shown) {
-        floor.setText("floor " + shown.floorAmps());
+        floor.setText(FigureTexts.of("floor", "amps", shown.floorAmps()));
         floorFrom.setText(shown.floorFrom());
-        ceiling.setText("ceiling " + shown.ceilingAmps());
+        ceiling.setText(FigureTexts.of("ceiling", "amps", shown.ceilingAmps()));
         ceilingFrom.setText(shown.ceilingFrom());
         verdict.say(shown.fits(), shown.verdict());
         ticks.forEach((rating, tick) -> dress(rating, tick.label(), shown));
@@ -109,7 +109,11 @@ final class FuseBetweenDrawing extends Drawing {
         lay(idle, SIDE, top, unused - SIDE, ZONE);
         lay(sound, unused, top, high - unused, ZONE);
         lay(danger, high, top, end - high, ZONE);
-        first(idleWords, unused - SIDE, "opens for nothing", "too small");
+        first(
+                idleWords,
+                unused - SIDE,
+                FigureTexts.of("fuse.idle"),
+                FigureTexts.of("fuse.idle.short"));
         put(idleWords, Pos.CENTER, (SIDE + unused) / 2, top + 0.6);
         dangerWords(high, end, top);
     }
@@ -120,8 +124,14 @@ final class FuseBetweenDrawing extends Drawing {
         final boolean before = mark - from > to - mark;
         final double left = before ? from : mark;
         final double right = before ? mark : to;
-        final String words = "✗ cable can overheat before it opens";
-        first(dangerWords, right - left, words, "✗ cable overheats", "✗ too large", "✗");
+        final String words = FigureTexts.of("fuse.danger");
+        first(
+                dangerWords,
+                right - left,
+                words,
+                FigureTexts.of("fuse.danger.short"),
+                FigureTexts.of("fuse.danger.shorter"),
+                "✗");
         put(dangerWords, Pos.CENTER, (left + right) / 2, top + 0.55);
     }
 

@@ -41,13 +41,23 @@ final class FuseOrCable implements FigureModel<Fault> {
 
     FuseOrCable(final Figure figure, final Solver solver) {
         this.solver = solver;
-        fuse = Knob.of("fuse", figure.handle(FigureOption.FUSE));
-        section = Knob.of("section", figure.handle(FigureOption.SECTION));
-        insulation = Knob.of("insulation for", figure.handle(FigureOption.INSULATION_TEMPERATURE));
-        voltage = Knob.of("supply voltage", figure.handle(FigureOption.SUPPLY_VOLTAGE));
-        resistance = Knob.of("resistance inside", figure.handle(FigureOption.INTERNAL_RESISTANCE));
-        length = Knob.of("length one way", figure.handle(FigureOption.ONE_WAY_LENGTH));
-        resistivity = Knob.of("resistivity", figure.handle(FigureOption.RESISTIVITY));
+        fuse = Knob.of(FigureTexts.of("fault.fuse"), figure.handle(FigureOption.FUSE));
+        section = Knob.of(FigureTexts.of("section"), figure.handle(FigureOption.SECTION));
+        insulation =
+                Knob.of(
+                        FigureTexts.of("fault.insulation"),
+                        figure.handle(FigureOption.INSULATION_TEMPERATURE));
+        voltage =
+                Knob.of(
+                        FigureTexts.of("supply-voltage"),
+                        figure.handle(FigureOption.SUPPLY_VOLTAGE));
+        resistance =
+                Knob.of(
+                        FigureTexts.of("fault.resistance"),
+                        figure.handle(FigureOption.INTERNAL_RESISTANCE));
+        length = Knob.of(FigureTexts.of("length"), figure.handle(FigureOption.ONE_WAY_LENGTH));
+        resistivity =
+                Knob.of(FigureTexts.of("resistivity"), figure.handle(FigureOption.RESISTIVITY));
         table = figure.named(FigureOption.CABLE_TABLE);
         series = figure.named(FigureOption.FUSE_SERIES);
         times = FuseTimes.of(series.name());
@@ -102,7 +112,8 @@ final class FuseOrCable implements FigureModel<Fault> {
         final double root = worked.value(Quantity.ADIABATIC_K).orElseThrow() * section.value();
         return new Fault(
                 fuse.value(),
-                section.text() + " for " + insulation.text(),
+                FigureTexts.of(
+                        "fault.cable", "section", section.text(), "insulation", insulation.text()),
                 times.rows(),
                 root * root,
                 worked.value(Quantity.SHORT_CIRCUIT_CURRENT).orElseThrow(),
@@ -115,7 +126,7 @@ final class FuseOrCable implements FigureModel<Fault> {
 
     private static String heating(final Worked worked) {
         if (worked.value(Quantity.ADIABATIC_TIME).isEmpty()) {
-            return "past them it gives heat away and the sum no longer holds";
+            return FigureTexts.of("fault.heat-given");
         }
         return Telling.lines(worked).stream()
                 .filter(line -> line.ref().equals(Ref.circuit(Quantity.ADIABATIC_TIME)))

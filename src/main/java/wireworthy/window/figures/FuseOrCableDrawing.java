@@ -24,9 +24,6 @@ final class FuseOrCableDrawing extends Drawing {
     private static final double ROW = 1.6;
     private static final double SIGN = 1.4;
     private static final double LEGEND = 4.6;
-    private static final String SOURCES =
-            "Fuse: ISO 8820-3, from memory, unconfirmed. Cable: IEC 60364-4-43 and 60949, below 5 s"
-                    + " only. An order of magnitude, no more.";
 
     private final FuseOrCable model;
     private final List<Mark> seconds = new ArrayList<>();
@@ -45,7 +42,8 @@ final class FuseOrCableDrawing extends Drawing {
     private final Line fuseLimit = line(Styles.MARK);
     private final Line cableSign = line(Styles.HEAT_LINE);
     private final VerdictLine verdict = across(new VerdictLine());
-    private final Label sources = across(new Label(SOURCES), Styles.SOFT, Styles.SMALL);
+    private final Label sources =
+            across(new Label(FigureTexts.of("fault.sources")), Styles.SOFT, Styles.SMALL);
     private double width;
 
     private record Mark(int power, Line line, Label label) {}
@@ -60,7 +58,7 @@ final class FuseOrCableDrawing extends Drawing {
                 .forEach(power -> amps.add(mark(power, Dimension.CURRENT)));
         model.now().getValue().limits().forEach(each -> band.add(area(Styles.FUSE_BAND)));
         model.now().getValue().limits().forEach(each -> limits.add(line(Styles.MARK)));
-        boundWords.setText("above 5 s the cable's line no longer holds");
+        boundWords.setText(FigureTexts.of("fault.bound"));
         List.of(bound, boundWords, cable, current, currentWords, cableJoint).forEach(Node::toFront);
         model.now().addListener((of, before, shown) -> show(shown));
         show(model.now().getValue());
@@ -77,10 +75,10 @@ final class FuseOrCableDrawing extends Drawing {
     }
 
     private void show(final Fault shown) {
-        currentWords.setText("short circuit " + shown.amps());
-        fuseLegend.name().setText("fuse of " + shown.fuseAmps() + " opens in");
+        currentWords.setText(FigureTexts.of("fault.current", "amps", shown.amps()));
+        fuseLegend.name().setText(FigureTexts.of("fault.fuse-opens", "amps", shown.fuseAmps()));
         fuseLegend.time().setText(shown.fuseTime());
-        cableLegend.name().setText("cable of " + shown.cableName() + ", too hot in");
+        cableLegend.name().setText(FigureTexts.of("fault.cable-hot", "cable", shown.cableName()));
         cableLegend.time().setText(shown.cableTime());
         verdict.say(shown.verdict(), shown.says());
         requestLayout();

@@ -41,8 +41,14 @@ final class FuseScale extends Drawing {
                         Styles.STRONG,
                         shown.fits() ? Styles.SOUND_TEXT : Styles.UNSOUND_TEXT);
         between.setText(
-                "floor %s · ceiling %s (%s)"
-                        .formatted(shown.floorAmps(), shown.ceilingAmps(), shown.cable()));
+                FigureTexts.of(
+                        "scale",
+                        "floor",
+                        shown.floorAmps(),
+                        "ceiling",
+                        shown.ceilingAmps(),
+                        "cable",
+                        shown.cable()));
         requestLayout();
     }
 

@@ -50,13 +50,21 @@ record Guard(String place, double rating, double floor, double ceiling, String c
     /** What comes of it. */
     String verdict() {
         if (overCable()) {
-            return "Fire: the %s fuse %s is above the %s that the %s cable behind it can carry"
-                    .formatted(amps(), place, ceilingAmps(), cable);
+            return FigureTexts.of(
+                    "guard.fire",
+                    "amps",
+                    amps(),
+                    "place",
+                    place,
+                    "ceiling",
+                    ceilingAmps(),
+                    "cable",
+                    cable);
         }
         if (opensForNothing()) {
-            return "The %s fuse %s is below its floor of %s: it opens for nothing"
-                    .formatted(amps(), place, floorAmps());
+            return FigureTexts.of(
+                    "guard.idle", "amps", amps(), "place", place, "floor", floorAmps());
         }
-        return "the %s fuse %s fits".formatted(amps(), place);
+        return FigureTexts.of("guard.fits", "amps", amps(), "place", place);
     }
 }

@@ -61,20 +61,23 @@ final class LampsOnAFeed implements FigureModel<LampsOnAFeed.Shown> {
         public String words() {
             final List<Branch> on = branches.stream().filter(Branch::on).toList();
             if (on.isEmpty()) {
-                return "Nothing is switched on, so the feed carries no current.";
+                return FigureTexts.of("lamps.nothing");
             }
             final String list =
                     on.stream()
                             .map(each -> each.load().name() + " " + each.amps())
                             .collect(Collectors.joining(", "));
-            return "On at %s: %s. The feed carries them all: %s."
-                    .formatted(volts(), list, feedAmps());
+            return FigureTexts.of(
+                    "lamps.words", "volts", volts(), "list", list, "amps", feedAmps());
         }
     }
 
     LampsOnAFeed(final Figure figure, final Solver solver) {
         this.solver = solver;
-        voltage = Knob.of("supply voltage", figure.handle(FigureOption.SUPPLY_VOLTAGE));
+        voltage =
+                Knob.of(
+                        FigureTexts.of("supply-voltage"),
+                        figure.handle(FigureOption.SUPPLY_VOLTAGE));
         switches = LoadSwitch.of(figure.handle(FigureOption.LOADS));
         mostCurrent = current(switches.stream().map(LoadSwitch::load).toList(), voltage.smallest());
         now = Bindings.createObjectBinding(this::shown, moving());

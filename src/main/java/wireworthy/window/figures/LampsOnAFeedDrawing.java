@@ -2,6 +2,8 @@ package wireworthy.window.figures;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -40,7 +42,7 @@ final class LampsOnAFeedDrawing extends Drawing {
 
     LampsOnAFeedDrawing(final LampsOnAFeed model) {
         this.model = model;
-        fuseWord.setText("fuse");
+        fuseWord.setText(FigureTexts.of("lamps.fuse"));
         model.switches().forEach(each -> rungs.add(rung(each)));
         model.now().addListener((of, before, shown) -> show(shown));
         show(model.now().getValue());
@@ -63,12 +65,12 @@ final class LampsOnAFeedDrawing extends Drawing {
     }
 
     private static boolean isLamp(final LoadSwitch load) {
-        final String name = load.load().name();
-        return name.contains("lamp") || name.contains("light") || name.contains("strip");
+        final String name = load.load().name().toLowerCase(Locale.ROOT);
+        return Stream.of(FigureTexts.of("lamps.kinds").split(" ")).anyMatch(name::contains);
     }
 
     private void show(final LampsOnAFeed.Shown shown) {
-        feedAmps.setText("feed " + shown.feedAmps());
+        feedAmps.setText(FigureTexts.of("lamps.feed", "amps", shown.feedAmps()));
         volts.setText(shown.volts());
         for (int i = 0; i < rungs.size(); i++) {
             show(rungs.get(i), shown.branches().get(i));

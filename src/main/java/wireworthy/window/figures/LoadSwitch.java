@@ -36,7 +36,10 @@ record LoadSwitch(Handle.Load load, BooleanProperty on) {
         return load.share().isEmpty()
                 ? ""
                 : ", "
-                        + Telling.result(Quantity.TIME, load.share().getAsDouble() * SECONDS_A_DAY)
-                        + " a day";
+                        + FigureTexts.of(
+                                "a-day",
+                                "time",
+                                Telling.result(
+                                        Quantity.TIME, load.share().getAsDouble() * SECONDS_A_DAY));
     }
 }

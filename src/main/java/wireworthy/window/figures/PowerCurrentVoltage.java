@@ -24,7 +24,7 @@ final class PowerCurrentVoltage implements FigureModel<PowerCurrentVoltage.Shown
         CURRENT;
 
         String words() {
-            return name().toLowerCase(Locale.ROOT);
+            return FigureTexts.of("pcv." + name().toLowerCase(Locale.ROOT));
         }
     }
 
@@ -33,7 +33,7 @@ final class PowerCurrentVoltage implements FigureModel<PowerCurrentVoltage.Shown
     private final Knob voltage;
     private final Pick held =
             new Pick(
-                    "held:",
+                    FigureTexts.of("pcv.hold"),
                     Stream.of(Held.values()).map(Held::words).toList(),
                     new SimpleIntegerProperty(0));
     private final ObjectBinding<Shown> now;
@@ -90,30 +90,54 @@ final class PowerCurrentVoltage implements FigureModel<PowerCurrentVoltage.Shown
             final String others =
                     voltages.stream()
                             .filter(each -> !each.chosen())
-                            .map(each -> barText(each) + " at " + each.volts())
-                            .collect(Collectors.joining(" and "));
-            final String first = "The %s is held. ".formatted(held.words()) + sentence();
-            final String same =
-                    held == Held.CURRENT
-                            ? " The same current would bring "
-                            : " The same load would draw ";
-            return others.isEmpty() ? first : first + same + others + ".";
+                            .map(
+                                    each ->
+                                            FigureTexts.of(
+                                                    "pcv.at",
+                                                    "what",
+                                                    barText(each),
+                                                    "volts",
+                                                    each.volts()))
+                            .collect(Collectors.joining(FigureTexts.of("and")));
+            final String first =
+                    FigureTexts.of("pcv.held", "what", held.words()) + " " + sentence();
+            final String same = held == Held.CURRENT ? "pcv.same-current" : "pcv.same-load";
+            return others.isEmpty() ? first : first + " " + FigureTexts.of(same, "others", others);
         }
 
         private String sentence() {
             final AtVoltage at = chosen();
             return held == Held.CURRENT
-                    ? "A current of %s brings %s at %s: %s."
-                            .formatted(at.amps(), at.watts(), at.volts(), at.line().numbers())
-                    : "A load of %s draws %s at %s: %s."
-                            .formatted(at.watts(), at.amps(), at.volts(), at.line().numbers());
+                    ? FigureTexts.of(
+                            "pcv.brings",
+                            "amps",
+                            at.amps(),
+                            "watts",
+                            at.watts(),
+                            "volts",
+                            at.volts(),
+                            "numbers",
+                            at.line().numbers())
+                    : FigureTexts.of(
+                            "pcv.draws",
+                            "amps",
+                            at.amps(),
+                            "watts",
+                            at.watts(),
+                            "volts",
+                            at.volts(),
+                            "numbers",
+                            at.line().numbers());
         }
     }
 
     PowerCurrentVoltage(final Figure figure, final Solver solver) {
         this.solver = solver;
-        power = Knob.of("power of the load", figure.handle(FigureOption.LOAD_POWER));
-        voltage = Knob.of("supply voltage", figure.handle(FigureOption.SUPPLY_VOLTAGE));
+        power = Knob.of(FigureTexts.of("pcv.load"), figure.handle(FigureOption.LOAD_POWER));
+        voltage =
+                Knob.of(
+                        FigureTexts.of("supply-voltage"),
+                        figure.handle(FigureOption.SUPPLY_VOLTAGE));
         hold();
         held.chosen().addListener(changed -> hold());
         now =

@@ -64,15 +64,22 @@ final class SectionToScale implements FigureModel<SectionToScale.Shown> {
         }
 
         String words(final String strandSize) {
-            return "%s: section %s, diameter %s, about %s strands of %s, %s%s."
-                    .formatted(
-                            name,
-                            sectionText(),
-                            diameterText(),
-                            strandsText(),
-                            strandSize,
-                            resistanceText(),
-                            next.isEmpty() ? "" : ", next size not thinner " + next);
+            return FigureTexts.of(
+                    next.isEmpty() ? "scale.conductor" : "scale.conductor.next",
+                    "name",
+                    name,
+                    "section",
+                    sectionText(),
+                    "diameter",
+                    diameterText(),
+                    "strands",
+                    strandsText(),
+                    "strand",
+                    strandSize,
+                    "resistance",
+                    resistanceText(),
+                    "next",
+                    next);
         }
     }
 
@@ -93,21 +100,23 @@ final class SectionToScale implements FigureModel<SectionToScale.Shown> {
             final Conductor one = conductors.get(0);
             final Conductor two = conductors.get(1);
             if (StandardSizes.same(one.section(), two.section())) {
-                return "the same section, the same diameter, the same resistance";
+                return FigureTexts.of("scale.same");
             }
             final Conductor thin = one.section() < two.section() ? one : two;
             final Conductor thick = one.section() < two.section() ? two : one;
             final String wide = times(thick.diameter() / thin.diameter());
-            return ("%s beside %s: %s times the diameter, %s × %s = %s times the section, and the"
-                            + " resistance divided by %s")
-                    .formatted(
-                            thick.name(),
-                            thin.name(),
-                            wide,
-                            wide,
-                            wide,
-                            times(thick.section() / thin.section()),
-                            times(thin.resistance() / thick.resistance()));
+            return FigureTexts.of(
+                    "scale.beside",
+                    "thick",
+                    thick.name(),
+                    "thin",
+                    thin.name(),
+                    "wide",
+                    wide,
+                    "area",
+                    times(thick.section() / thin.section()),
+                    "resistance",
+                    times(thin.resistance() / thick.resistance()));
         }
 
         private static String times(final double ratio) {
@@ -120,19 +129,21 @@ final class SectionToScale implements FigureModel<SectionToScale.Shown> {
                             .map(each -> each.words(strandSize))
                             .collect(Collectors.joining(" "))
                     + " "
-                    + comparison()
-                    + ". The diameter is that of solid wire; a bundle of strands of the same"
-                    + " section is thicker, for there is air between them.";
+                    + FigureTexts.of("scale.words", "comparison", comparison());
         }
     }
 
     SectionToScale(final Figure figure, final Solver solver) {
         this.solver = solver;
-        one = Knob.of("first conductor", figure.handle(FigureOption.SECTION));
-        other = Knob.of("second conductor", figure.handle(FigureOption.OTHER_SECTION));
-        gauge = Knob.of("by gauge", figure.handle(FigureOption.GAUGE));
-        strand = Knob.of("one strand", figure.handle(FigureOption.STRAND_DIAMETER));
-        resistivity = Knob.of("resistivity", figure.handle(FigureOption.RESISTIVITY));
+        one = Knob.of(FigureTexts.of("scale.first"), figure.handle(FigureOption.SECTION));
+        other = Knob.of(FigureTexts.of("scale.second"), figure.handle(FigureOption.OTHER_SECTION));
+        gauge = Knob.of(FigureTexts.of("scale.gauge"), figure.handle(FigureOption.GAUGE));
+        strand =
+                Knob.of(
+                        FigureTexts.of("scale.strand"),
+                        figure.handle(FigureOption.STRAND_DIAMETER));
+        resistivity =
+                Knob.of(FigureTexts.of("resistivity"), figure.handle(FigureOption.RESISTIVITY));
         mostDiameter =
                 Stream.of(
                                 diameter(Quantity.SECTION, one.greatest()),

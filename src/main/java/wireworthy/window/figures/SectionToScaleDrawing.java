@@ -65,22 +65,28 @@ final class SectionToScaleDrawing extends Drawing {
 
     SectionToScaleDrawing(final ObservableValue<SectionToScale.Shown> now) {
         this.now = now;
-        millimetreWord.setText("1 mm");
+        millimetreWord.setText(FigureTexts.of("scale.millimetre"));
         rows =
                 List.of(
                         new Row("", SectionToScale.Conductor::name, Styles.STRONG),
-                        new Row("section", SectionToScale.Conductor::sectionText),
-                        new Row("diameter", SectionToScale.Conductor::diameterText),
-                        new Row("strands", SectionToScale.Conductor::strandsText),
-                        new Row("next not thinner", SectionToScale.Conductor::next),
-                        new Row("resistance", SectionToScale.Conductor::resistanceText));
+                        new Row(FigureTexts.of("section"), SectionToScale.Conductor::sectionText),
+                        new Row(
+                                FigureTexts.of("scale.diameter"),
+                                SectionToScale.Conductor::diameterText),
+                        new Row(
+                                FigureTexts.of("scale.strands"),
+                                SectionToScale.Conductor::strandsText),
+                        new Row(FigureTexts.of("scale.next"), SectionToScale.Conductor::next),
+                        new Row(
+                                FigureTexts.of("scale.resistance"),
+                                SectionToScale.Conductor::resistanceText));
         now.addListener((of, before, shown) -> show(shown));
         show(now.getValue());
     }
 
     private void show(final SectionToScale.Shown shown) {
         rows.forEach(row -> row.show(shown.conductors()));
-        rows.get(3).name.setText("strands of " + shown.strandSize());
+        rows.get(3).name.setText(FigureTexts.of("scale.strands.of", "size", shown.strandSize()));
         comparison.setText(shown.comparison());
         requestLayout();
     }

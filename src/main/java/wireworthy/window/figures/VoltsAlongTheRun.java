@@ -81,34 +81,47 @@ final class VoltsAlongTheRun implements FigureModel<VoltsAlongTheRun.Shown> {
         /** What comes of it, in a line. */
         String verdict() {
             if (!possible()) {
-                return "the cable would take all the volts there are";
+                return FigureTexts.of("volts.all");
             }
-            return within()
-                    ? "within the limit: the load gets " + leftVolts()
-                    : "past the limit: the load gets only " + leftVolts();
+            return FigureTexts.of(within() ? "volts.within" : "volts.past", "volts", leftVolts());
         }
 
         @Override
         public String words() {
-            return "Out and back, the cable takes %s (%s of %s), half on each way of %s: %s."
-                            .formatted(
-                                    dropVolts(),
-                                    percent(),
-                                    supplyVolts(),
-                                    metres(),
-                                    String.join("; ", numbers))
-                    + " The limit is %s: %s.".formatted(limitVolts(), verdict());
+            return FigureTexts.of(
+                    "volts.words",
+                    "drop",
+                    dropVolts(),
+                    "percent",
+                    percent(),
+                    "supply",
+                    supplyVolts(),
+                    "length",
+                    metres(),
+                    "numbers",
+                    String.join("; ", numbers),
+                    "limit",
+                    limitVolts(),
+                    "verdict",
+                    verdict());
         }
     }
 
     VoltsAlongTheRun(final Figure figure, final Solver solver) {
         this.solver = solver;
-        current = Knob.of("circuit current", figure.handle(FigureOption.CIRCUIT_CURRENT));
-        section = Knob.of("section", figure.handle(FigureOption.SECTION));
-        length = Knob.of("length one way", figure.handle(FigureOption.ONE_WAY_LENGTH));
-        voltage = Knob.of("supply voltage", figure.handle(FigureOption.SUPPLY_VOLTAGE));
-        limit = Knob.of("limit", figure.handle(FigureOption.DROP_LIMIT));
-        resistivity = Knob.of("resistivity", figure.handle(FigureOption.RESISTIVITY));
+        current =
+                Knob.of(
+                        FigureTexts.of("circuit-current"),
+                        figure.handle(FigureOption.CIRCUIT_CURRENT));
+        section = Knob.of(FigureTexts.of("section"), figure.handle(FigureOption.SECTION));
+        length = Knob.of(FigureTexts.of("length"), figure.handle(FigureOption.ONE_WAY_LENGTH));
+        voltage =
+                Knob.of(
+                        FigureTexts.of("supply-voltage"),
+                        figure.handle(FigureOption.SUPPLY_VOLTAGE));
+        limit = Knob.of(FigureTexts.of("limit"), figure.handle(FigureOption.DROP_LIMIT));
+        resistivity =
+                Knob.of(FigureTexts.of("resistivity"), figure.handle(FigureOption.RESISTIVITY));
         now =
                 Bindings.createObjectBinding(
                         this::shown, all().map(Knob::stop).toArray(Observable[]::new));

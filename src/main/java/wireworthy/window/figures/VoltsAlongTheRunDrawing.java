@@ -44,9 +44,9 @@ final class VoltsAlongTheRunDrawing extends Drawing {
 
     VoltsAlongTheRunDrawing(final ObservableValue<VoltsAlongTheRun.Shown> now) {
         this.now = now;
-        dangerWords.setText("✗ too few volts");
-        plus.setText("battery +");
-        minus.setText("battery −");
+        dangerWords.setText(FigureTexts.of("volts.danger"));
+        plus.setText(FigureTexts.of("volts.plus"));
+        minus.setText(FigureTexts.of("volts.minus"));
         thick(fall, 0.25);
         now.addListener((of, before, shown) -> show(shown));
         show(now.getValue());
@@ -54,11 +54,13 @@ final class VoltsAlongTheRunDrawing extends Drawing {
 
     private void show(final VoltsAlongTheRun.Shown shown) {
         supply.setText(shown.supplyVolts());
-        limit.setText("limit " + shown.limitVolts());
-        lost.setText(shown.dropVolts() + " lost");
-        percent.setText(shown.percent() + " of " + shown.supplyVolts());
-        out.setText("out " + shown.metres() + " →");
-        back.setText("back " + shown.metres() + " →");
+        limit.setText(FigureTexts.of("volts.limit", "volts", shown.limitVolts()));
+        lost.setText(FigureTexts.of("volts.lost", "volts", shown.dropVolts()));
+        percent.setText(
+                FigureTexts.of(
+                        "volts.share", "percent", shown.percent(), "volts", shown.supplyVolts()));
+        out.setText(FigureTexts.of("volts.out", "length", shown.metres()));
+        back.setText(FigureTexts.of("volts.back", "length", shown.metres()));
         verdict.say(shown.within(), shown.verdict());
         requestLayout();
     }

@@ -34,13 +34,17 @@ record Way(String name, String change, double drop, double share, double limit, 
     }
 
     String words() {
-        return "%s, %s: %s or %s, %s; copper %s."
-                .formatted(
-                        name,
-                        change,
-                        dropVolts(),
-                        percent(),
-                        within() ? "within the limit" : "past the limit",
-                        copperText());
+        return FigureTexts.of(
+                within() ? "way.within" : "way.past",
+                "way",
+                name,
+                "change",
+                change,
+                "drop",
+                dropVolts(),
+                "percent",
+                percent(),
+                "copper",
+                copperText());
     }
 }

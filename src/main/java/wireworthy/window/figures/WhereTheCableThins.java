@@ -90,9 +90,8 @@ final class WhereTheCableThins implements FigureModel<WhereTheCableThins.Shown> 
         /** What comes of it, the worst first. */
         String verdict() {
             if (sound()) {
-                return twoFuses()
-                        ? "each fuse guards the cable behind it"
-                        : "the %s fuse guards both cables".formatted(board().amps());
+                return FigureTexts.of(
+                        twoFuses() ? "thins.each" : "thins.both", "fuse", board().amps());
             }
             return guards.stream()
                     .filter(guard -> !guard.fits())
@@ -104,29 +103,38 @@ final class WhereTheCableThins implements FigureModel<WhereTheCableThins.Shown> 
         @Override
         public String words() {
             final String cables =
-                    ("The load draws %s. The feed of %s can carry %s; it goes over into %s, which"
-                                    + " can carry %s.")
-                            .formatted(
-                                    amps(),
-                                    feed.section(),
-                                    feed.amps(),
-                                    thinner.section(),
-                                    thinner.amps());
+                    FigureTexts.of(
+                            "thins.cables",
+                            "amps",
+                            amps(),
+                            "feed",
+                            feed.section(),
+                            "feed-amps",
+                            feed.amps(),
+                            "thin",
+                            thinner.section(),
+                            "thin-amps",
+                            thinner.amps());
             final String fuses =
                     guards.stream().map(Shown::between).collect(Collectors.joining(" "));
             return sound()
-                    ? cables + " " + fuses + " So " + verdict() + "."
+                    ? cables + " " + fuses + " " + FigureTexts.of("so", "verdict", verdict())
                     : verdict() + ". " + change() + " " + cables + " " + fuses;
         }
 
         private static String between(final Guard guard) {
-            return "The fuse %s: %s; its floor is %s, its ceiling %s, from the %s cable."
-                    .formatted(
-                            guard.place(),
-                            guard.amps(),
-                            guard.floorAmps(),
-                            guard.ceilingAmps(),
-                            guard.cable());
+            return FigureTexts.of(
+                    "thins.fuse",
+                    "place",
+                    guard.place(),
+                    "amps",
+                    guard.amps(),
+                    "floor",
+                    guard.floorAmps(),
+                    "ceiling",
+                    guard.ceilingAmps(),
+                    "cable",
+                    guard.cable());
         }
 
         private String change() {
@@ -135,12 +143,9 @@ final class WhereTheCableThins implements FigureModel<WhereTheCableThins.Shown> 
                             && thinner.smallest().isPresent()
                             && feed.smallest().isPresent();
             if (!all) {
-                return "No rating fits between floor and ceiling: take a thicker cable.";
+                return FigureTexts.of("thins.thicker");
             }
-            return twoFuses()
-                    ? "Take a rating from floor to ceiling."
-                    : "Take a rating from floor to ceiling, or fit a second fuse where the cable"
-                            + " gets thinner.";
+            return FigureTexts.of(twoFuses() ? "thins.rating" : "thins.rating-or-fuse");
         }
     }
 
@@ -148,16 +153,26 @@ final class WhereTheCableThins implements FigureModel<WhereTheCableThins.Shown> 
         this.solver = solver;
         table = figure.named(FigureOption.CABLE_TABLE);
         series = figure.named(FigureOption.FUSE_SERIES);
-        current = Knob.of("circuit current", figure.handle(FigureOption.CIRCUIT_CURRENT));
-        feed = Knob.of("feed, " + table.name(), figure.handle(FigureOption.SECTION));
-        thinner = Knob.of("goes over into", figure.handle(FigureOption.THINNER_SECTION));
-        fuse = Knob.of("fuse at the board", figure.handle(FigureOption.FUSE));
-        secondFuse = Knob.of("second fuse", figure.handle(FigureOption.SECOND_FUSE));
+        current =
+                Knob.of(
+                        FigureTexts.of("circuit-current"),
+                        figure.handle(FigureOption.CIRCUIT_CURRENT));
+        feed =
+                Knob.of(
+                        FigureTexts.of("thins.feed", "table", table.name()),
+                        figure.handle(FigureOption.SECTION));
+        thinner =
+                Knob.of(FigureTexts.of("thins.into"), figure.handle(FigureOption.THINNER_SECTION));
+        fuse = Knob.of(FigureTexts.of("thins.board-fuse"), figure.handle(FigureOption.FUSE));
+        secondFuse =
+                Knob.of(
+                        FigureTexts.of("thins.second-fuse"),
+                        figure.handle(FigureOption.SECOND_FUSE));
         second =
                 Tick.of(
-                        "a second fuse where the cable gets thinner",
+                        FigureTexts.of("thins.second"),
                         figure.yes(FigureOption.SECOND_FUSE_FITTED));
-        margin = Knob.of("margin", figure.handle(FigureOption.MARGIN));
+        margin = Knob.of(FigureTexts.of("margin"), figure.handle(FigureOption.MARGIN));
         mostAmps = mostAmps();
         now = Bindings.createObjectBinding(this::shown, moving());
     }
@@ -210,11 +225,11 @@ final class WhereTheCableThins implements FigureModel<WhereTheCableThins.Shown> 
     private List<Guard> guards(final Stretch first, final Stretch last) {
         if (second.on().get()) {
             return List.of(
-                    guard("at the board", fuse, first),
-                    guard("where the cable thins", secondFuse, last));
+                    guard(FigureTexts.of("thins.at-board"), fuse, first),
+                    guard(FigureTexts.of("thins.at-thin"), secondFuse, last));
         }
         final Stretch weaker = last.ampacity() < first.ampacity() ? last : first;
-        return List.of(guard("at the board", fuse, weaker));
+        return List.of(guard(FigureTexts.of("thins.at-board"), fuse, weaker));
     }
 
     private static Guard guard(final String place, final Knob rating, final Stretch weakest) {

@@ -56,9 +56,9 @@ final class WhereTheCableThinsDrawing extends Drawing {
 
     WhereTheCableThinsDrawing(final ObservableValue<WhereTheCableThins.Shown> now) {
         this.now = now;
-        batteryWord.setText("battery");
-        boardWord.setText("fuse board");
-        none.setText("no fuse where the cable thins: the one at the board guards both cables");
+        batteryWord.setText(FigureTexts.of("thins.battery"));
+        boardWord.setText(FigureTexts.of("thins.board"));
+        none.setText(FigureTexts.of("thins.none"));
         now.addListener((of, before, shown) -> show(shown));
         show(now.getValue());
     }
@@ -73,9 +73,9 @@ final class WhereTheCableThinsDrawing extends Drawing {
         second.setVisible(shown.twoFuses());
         loadAmps.setText(shown.amps());
         feedWords.setText(shown.feed().section());
-        feedAmps.setText("carries " + shown.feed().amps());
+        feedAmps.setText(FigureTexts.of("carries", "amps", shown.feed().amps()));
         thinWords.setText(shown.thinner().section());
-        thinAmps.setText("carries " + shown.thinner().amps());
+        thinAmps.setText(FigureTexts.of("carries", "amps", shown.thinner().amps()));
         danger.setVisible(exceeds(shown.board(), shown.feed()));
         thinDanger.setVisible(exceeds(shown.beforeThinner(), shown.thinner()));
         boardScale.show(shown.board(), shown.mostAmps());

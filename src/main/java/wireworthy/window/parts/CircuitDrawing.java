@@ -92,7 +92,7 @@ public final class CircuitDrawing extends ScaledDrawing {
     private List<Node> texts() {
         final List<Node> texts = new ArrayList<>();
         texts.add(text(labels.supply, 0.1, MIDDLE + 0.35));
-        texts.add(text("fuse", LEFT + 2.8, TOP - 0.9));
+        texts.add(text(PartsTexts.of("fuse"), LEFT + 2.8, TOP - 0.9));
         texts.add(text(labels.cable, LEFT + 6, TOP - 0.9));
         if (!labels.length.isEmpty()) {
             texts.add(measure());
@@ -112,18 +112,18 @@ public final class CircuitDrawing extends ScaledDrawing {
     }
 
     private String inWords() {
-        final String cable =
-                labels.cable.isEmpty() && labels.length.isEmpty()
-                        ? ""
-                        : ", cable " + labels.cable + " " + labels.length;
-        final String end = labels.load.isEmpty() ? "" : " taking " + labels.load;
-        return ("Circuit: supply "
-                        + labels.supply
-                        + ", fuse"
-                        + cable
-                        + ", out and back to a "
-                        + load.name().toLowerCase(java.util.Locale.ROOT)
-                        + end)
-                .replaceAll(" +", " ");
+        final boolean bare = labels.cable.isEmpty() && labels.length.isEmpty();
+        final String words =
+                PartsTexts.of(
+                        bare ? "circuit" : "circuit.cable",
+                        "supply",
+                        labels.supply,
+                        "cable",
+                        labels.cable + " " + labels.length,
+                        "load",
+                        PartsTexts.of("load." + load.name().toLowerCase(java.util.Locale.ROOT)));
+        final String end =
+                labels.load.isEmpty() ? "" : PartsTexts.of("circuit.taking", "taken", labels.load);
+        return (words + end).replaceAll(" +", " ");
     }
 }

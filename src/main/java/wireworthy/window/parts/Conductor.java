@@ -39,12 +39,12 @@ public final class Conductor extends GridPane {
         columns(comparison.partsAt().isPresent());
         int row = 0;
         if (comparison.partsAt().isPresent()) {
-            add(head("A sound working"), SOUND, row);
+            add(head(PartsTexts.of("sound-working")), SOUND, row);
             add(head(wrongTitle), WRONG, row++);
         }
         boolean parted = false;
         for (final Comparison.Row each : comparison.rows()) {
-            final String parting = parted ? "here they part again" : "here they part";
+            final String parting = PartsTexts.of(parted ? "part-again" : "part");
             parted |= each.parts();
             addRow(each, row++, parted, parting);
         }

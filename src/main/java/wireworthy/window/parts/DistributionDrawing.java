@@ -22,13 +22,14 @@ public final class DistributionDrawing extends ScaledDrawing {
      */
     public record Branch(int depth, boolean fused, String name, String fuse, String cable) {
         private String inWords() {
-            final String from = depth == 0 ? "from the board: " : "tapped off: ";
-            return from
-                    + name
-                    + ", "
-                    + (fused ? "fuse " + fuse : "no fuse of its own")
-                    + ", "
-                    + cable;
+            return PartsTexts.of(
+                    depth == 0 ? "from-board" : "tapped",
+                    "name",
+                    name,
+                    "fuse",
+                    PartsTexts.of(fused ? "with-fuse" : "no-fuse", "fuse", fuse),
+                    "cable",
+                    cable);
         }
     }
 

@@ -18,7 +18,10 @@ public final class WorkingStrip extends VBox {
     public WorkingStrip(final List<Line> lines, final List<Assumed> assumed) {
         getStyleClass().add(Styles.WORKING_STRIP);
         getChildren().add(new Conductor(comparison(lines), ""));
-        assumed.forEach(each -> getChildren().add(Texts.soft("Assumed: " + each.text())));
+        assumed.forEach(
+                each ->
+                        getChildren()
+                                .add(Texts.soft(PartsTexts.of("assumed", "what", each.text()))));
     }
 
     private static Comparison comparison(final List<Line> lines) {

@@ -3,9 +3,9 @@ package wireworthy.window.stand;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.ResourceBundle;
 import java.util.stream.Collectors;
 import wireworthy.record.Answer;
+import wireworthy.texts.TextBundle;
 
 /**
  * A slip that was made more than once.
@@ -14,7 +14,7 @@ import wireworthy.record.Answer;
  * @param times how often
  */
 public record SlipAgain(String words, int times) {
-    private static final ResourceBundle SLIPS = ResourceBundle.getBundle("wireworthy.texts.slips");
+    private static final TextBundle SLIPS = new TextBundle("slips");
 
     /** The slips that explain more than one of these answers, the most frequent first. */
     static List<SlipAgain> of(final List<Answer> answers) {
@@ -45,6 +45,6 @@ public record SlipAgain(String words, int times) {
     /** A record of another version may name a slip that is not known here. */
     private static String clause(final String id) {
         final String key = id + ".short";
-        return SLIPS.containsKey(key) ? SLIPS.getString(key) : id.replace('-', ' ');
+        return SLIPS.has(key) ? SLIPS.of(key) : id.replace('-', ' ');
     }
 }

@@ -1,23 +1,19 @@
 package wireworthy.window.stand;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import wireworthy.practice.Prerequisites;
 import wireworthy.practice.SkillState;
-import wireworthy.practice.TextBundle;
 import wireworthy.rules.Skill;
+import wireworthy.texts.TextBundle;
 
 /** What is said of where one stands, from {@code texts/stand.properties}. */
 public final class StandTexts {
     private static final TextBundle TEXTS = new TextBundle("stand");
-    private static final DateTimeFormatter DAY =
-            DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK);
 
     private StandTexts() {}
 
@@ -32,7 +28,9 @@ public final class StandTexts {
 
     /** A day, such as "1 March 2026". */
     public static String day(final long day) {
-        return DAY.format(LocalDate.ofEpochDay(day));
+        final LocalDate date = LocalDate.ofEpochDay(day);
+        final String month = of("months").split(" ")[date.getMonthValue() - 1];
+        return of("day", "day", date.getDayOfMonth(), "month", month, "year", date.getYear());
     }
 
     /** All skills in one sentence: how many are in which state. */

@@ -1,0 +1,5 @@
+/** The language in use, and the texts in it. */
+@NullMarked
+package wireworthy.texts;
+
+import org.jspecify.annotations.NullMarked;
