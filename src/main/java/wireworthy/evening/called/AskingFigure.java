@@ -9,7 +9,7 @@ import wireworthy.marking.Mark;
 import wireworthy.marking.Marker;
 import wireworthy.marking.Outcome;
 import wireworthy.practice.Problem;
-import wireworthy.practice.TextBundle;
+import wireworthy.texts.TextBundle;
 import wireworthy.rules.Reading;
 import wireworthy.working.Worked;
 

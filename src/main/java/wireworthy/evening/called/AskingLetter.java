@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import wireworthy.evening.Asked;
 import wireworthy.practice.ChoiceProblem;
-import wireworthy.practice.TextBundle;
+import wireworthy.texts.TextBundle;
 
 /** One of a few things to choose from, asked of a group: it calls out letters. */
 final class AskingLetter implements Asking {

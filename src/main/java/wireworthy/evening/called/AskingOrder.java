@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import wireworthy.evening.Asked;
 import wireworthy.practice.OrderProblem;
 import wireworthy.practice.Task;
-import wireworthy.practice.TextBundle;
+import wireworthy.texts.TextBundle;
 
 /** Steps to be put in order, asked of a group: it calls out rows of letters. */
 final class AskingOrder implements Asking {

@@ -1,6 +1,6 @@
 package wireworthy.window.evening;
 
-import wireworthy.practice.TextBundle;
+import wireworthy.texts.TextBundle;
 
 /** What stands afterwards, from {@code texts/afterwards.properties}. */
 final class AfterTexts {

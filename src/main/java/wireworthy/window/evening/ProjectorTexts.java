@@ -1,6 +1,6 @@
 package wireworthy.window.evening;
 
-import wireworthy.practice.TextBundle;
+import wireworthy.texts.TextBundle;
 
 /** What stands at the projector, from {@code texts/projector.properties}. */
 final class ProjectorTexts {
