@@ -1,7 +1,6 @@
 package wireworthy.window.evening;
 
 import java.util.List;
-import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
@@ -73,7 +72,7 @@ class ProjectorWall extends BorderPane {
             final double high = getHeight() - BAR * least;
             final double fitting = Math.min(getWidth() / across, high / down);
             textSize = Math.max(least, fitting * STEPS.get(step));
-            wall.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", textSize));
+            wall.setStyle("-fx-font-size: " + textSize + "px;");
             sized();
         }
     }
