@@ -25,6 +25,7 @@ final class MadeView extends VBox {
     private final EveningDesk desk;
     private final VBox outcome = new VBox();
     private final Button make = Buttons.plain(EveningTexts.of("papers.make"), this::make);
+    private final Node buttons;
     private final VBox said = new VBox();
     private final VBox plan = new VBox();
     private final Preview preview = new Preview();
@@ -38,29 +39,20 @@ final class MadeView extends VBox {
         make.getStyleClass().setAll("button", Styles.MAIN);
         outcome.getStyleClass().add(Styles.EVENING_FORM);
         getStyleClass().add(Styles.EVENING_FORM);
-        getChildren()
-                .setAll(
-                        outcome,
-                        Buttons.row(
-                                make, Buttons.plain(EveningTexts.of("made.others"), model::others)),
-                        said,
-                        plan,
-                        preview);
+        buttons = Buttons.row(make, Buttons.plain(EveningTexts.of("made.others"), model::others));
+        buttons.setVisible(false);
+        getChildren().setAll(outcome, buttons, said, plan, preview);
         model.made().subscribe(made -> made.ifPresent(this::show));
         model.pages().subscribe(any -> model.made().get().ifPresent(this::show));
-        papers.busy().subscribe(any -> offer());
-        papers.said().subscribe(now -> say(now));
+        papers.said().subscribe(this::say);
         model.evening().subscribe(evening -> plan(evening.stream().toList()));
-    }
-
-    private void offer() {
-        make.setDisable(papers.busy().get() || model.sheet().isEmpty());
     }
 
     private void show(final Made made) {
         outcome.getChildren()
                 .setAll(made.sheet().map(it -> sheet(made, it)).orElseGet(() -> refused(made)));
-        offer();
+        buttons.setVisible(true);
+        make.setDisable(made.sheet().isEmpty());
         preview.show(made.first());
     }
 
@@ -115,7 +107,13 @@ final class MadeView extends VBox {
                 : said;
     }
 
+    /**
+     * A press while papers are being made does nothing; were it disabled, the keyboard would leave.
+     */
     private void make() {
+        if (papers.busy().get()) {
+            return;
+        }
         model.sheet()
                 .ifPresent(
                         sheet ->
