@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads CSV files of any make. */
@@ -16,6 +15,7 @@ public final class SheetReader {
     private static final long MOST_BYTES = 64L * 1024 * 1024;
     private static final int LOOKED_AT = 30;
     private static final int LETTERS_LOOKED_AT = 4000;
+    private static final int FEW = 2;
     private static final Pattern IN_APOSTROPHES =
             Pattern.compile("(?:^|[,;\\t|])'[^'\\n]*'(?=[,;\\t|\\r\\n])", Pattern.MULTILINE);
     private static final Pattern IN_QUOTES =
@@ -90,9 +90,8 @@ public final class SheetReader {
     /** An apostrophe, where cells stand between two of them and none between quotation marks. */
     private static char quote(final String text) {
         final String first = text.substring(0, Math.min(text.length(), LETTERS_LOOKED_AT));
-        final Matcher cells = IN_APOSTROPHES.matcher(first);
-        final boolean some = cells.find() && cells.find();
-        return some && !IN_QUOTES.matcher(first).find() ? '\'' : '"';
+        return IN_APOSTROPHES.matcher(first).results().limit(FEW).count() == FEW
+                        && !IN_QUOTES.matcher(first).find() ? '\'' : '"';
     }
 
     /** The separator that parts the first rows most evenly. */
