@@ -17,6 +17,7 @@ class LiteralsTest {
     private static final Path WINDOW = Path.of("src/main/java/wireworthy/window");
     private static final Pattern COMMENT = Pattern.compile("(?s)/\\*.*?\\*/|//[^\\n]*");
     private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\n]|\\\\.)*)\"");
+    private static final Pattern STYLE = Pattern.compile("css|-fx-");
     private static final Pattern WORDS = Pattern.compile("[A-Za-z]{3,}[,.:;]? |[ ][A-Za-z]{3,}");
 
     /** Shapes, styles and patterns; and what is read by those who mend the program. */
@@ -45,7 +46,7 @@ class LiteralsTest {
         final String code = COMMENT.matcher(Files.readString(file)).replaceAll("");
         final List<String> said =
                 code.lines()
-                        .filter(line -> !line.contains("Exception(") && !line.contains("css"))
+                        .filter(line -> !line.contains("Exception(") && !STYLE.matcher(line).find())
                         .flatMap(line -> LITERAL.matcher(line).results())
                         .map(literal -> literal.group(1))
                         .filter(text -> WORDS.matcher(text).find())

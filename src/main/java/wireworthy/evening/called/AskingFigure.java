@@ -9,8 +9,8 @@ import wireworthy.marking.Mark;
 import wireworthy.marking.Marker;
 import wireworthy.marking.Outcome;
 import wireworthy.practice.Problem;
-import wireworthy.texts.TextBundle;
 import wireworthy.rules.Reading;
+import wireworthy.texts.TextBundle;
 import wireworthy.working.Worked;
 
 /** A figure asked of a group. */
