@@ -91,7 +91,9 @@ public final class SheetReader {
     private static char quote(final String text) {
         final String first = text.substring(0, Math.min(text.length(), LETTERS_LOOKED_AT));
         return IN_APOSTROPHES.matcher(first).results().limit(FEW).count() == FEW
-                        && !IN_QUOTES.matcher(first).find() ? '\'' : '"';
+                        && !IN_QUOTES.matcher(first).find()
+                ? '\''
+                : '"';
     }
 
     /** The separator that parts the first rows most evenly. */
