@@ -115,6 +115,9 @@ record CircuitSums(
 
     /** How fast a short circuit heats the cable; past 5 s the sum does not hold. */
     static OptionalDouble heating(final CircuitInput input, final Solver solver) {
+        if (input.fault().isEmpty()) {
+            return OptionalDouble.empty();
+        }
         final Givens givens = new Givens().of(input.circuit().part().given(), HEATED);
         input.fault().ifPresent(amps -> givens.worked(SHORT_CIRCUIT_CURRENT, amps));
         return Sums.of(solver, givens, List.of(ADIABATIC_TIME), Entries.none())

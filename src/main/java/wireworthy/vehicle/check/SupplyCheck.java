@@ -30,8 +30,10 @@ final class SupplyCheck {
 
     private final FedSums fed;
     private final int circuits;
+    private final Last<Sums> last;
 
-    SupplyCheck(final FedSums fed, final int circuits) {
+    SupplyCheck(final FedSums fed, final int circuits, final Last<Sums> last) {
+        this.last = last;
         this.fed = fed;
         this.circuits = circuits;
     }
@@ -40,7 +42,11 @@ final class SupplyCheck {
         final Givens givens = new Givens().all(supply.given());
         needed(supply.given(), givens);
         daily(givens);
-        return withAlwaysOn(Sums.of(solver, givens, FIND, supply.answers()).part());
+        return withAlwaysOn(
+                last.of(
+                                List.of(givens.json(), givens.notes(), supply.answers()),
+                                () -> Sums.of(solver, givens, FIND, supply.answers()))
+                        .part());
     }
 
     private static void needed(final Entries<Quantity> given, final Givens givens) {

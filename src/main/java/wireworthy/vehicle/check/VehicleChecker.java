@@ -16,17 +16,22 @@ import wireworthy.working.Solver;
  */
 public final class VehicleChecker {
     private final Solver solver = new Solver();
+    private final LastParts last = new LastParts();
     private Map<CircuitInput, CircuitSums> kept = Map.of();
 
     /** Works all that can be worked of a vehicle. Never throws for what was typed. */
     public synchronized CheckedVehicle check(final Vehicle vehicle) {
         final FeedTree tree = new FeedTree(vehicle);
-        final Source source = Source.of(vehicle, solver);
+        final Source source =
+                last.source()
+                        .of(
+                                List.of(vehicle.supply(), vehicle.main()),
+                                () -> Source.of(vehicle, solver));
         final FedSums fed = new FedSums(tree, sums(vehicle, tree, source));
         final CircuitCheck check = new CircuitCheck(fed);
         final List<CheckedCircuit> circuits =
                 IntStream.range(0, vehicle.circuits().size()).mapToObj(check::of).toList();
-        return new WholeCheck(vehicle, fed, source, solver).of(circuits);
+        return new WholeCheck(vehicle, fed, source, solver, last).of(circuits);
     }
 
     private List<CircuitSums> sums(

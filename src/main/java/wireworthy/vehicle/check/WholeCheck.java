@@ -20,8 +20,15 @@ final class WholeCheck {
     private final FedSums fed;
     private final Source source;
     private final Solver solver;
+    private final LastParts last;
 
-    WholeCheck(final Vehicle vehicle, final FedSums fed, final Source source, final Solver solver) {
+    WholeCheck(
+            final Vehicle vehicle,
+            final FedSums fed,
+            final Source source,
+            final Solver solver,
+            final LastParts last) {
+        this.last = last;
         this.vehicle = vehicle;
         this.fed = fed;
         this.source = source;
@@ -30,9 +37,13 @@ final class WholeCheck {
 
     CheckedVehicle of(final List<CheckedCircuit> circuits) {
         final OptionalDouble together = together();
-        final MainCheck main = new MainCheck(vehicle.main(), source, together, solver);
+        final MainCheck main =
+                last.main()
+                        .of(
+                                List.of(vehicle.main(), source, together),
+                                () -> new MainCheck(vehicle.main(), source, together, solver));
         final CheckedPart supply =
-                new SupplyCheck(fed, circuits.size()).of(vehicle.supply(), solver);
+                new SupplyCheck(fed, circuits.size(), last.supply()).of(vehicle.supply(), solver);
         return new CheckedVehicle(
                 vehicle,
                 circuits,

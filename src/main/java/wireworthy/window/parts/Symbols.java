@@ -23,7 +23,9 @@ final class Symbols {
 
     /** A fuse: a box with the conductor running through it. */
     static List<Node> fuse(final double x, final double y, final double em) {
-        return List.of(box(x - 1.2 * em, y - 0.5 * em, 2.4 * em, em));
+        return List.of(
+                box(x - 1.2 * em, y - 0.5 * em, 2.4 * em, em),
+                symbol(new Line(x - 1.2 * em, y, x + 1.2 * em, y)));
     }
 
     /** A lamp: a circle with a cross. */
