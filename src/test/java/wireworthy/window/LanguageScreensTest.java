@@ -66,7 +66,8 @@ class LanguageScreensTest {
         final List<Screen> all = new ArrayList<>();
         all.add(new Screen("sums", it -> it.window().changeSums()));
         all.add(new Screen("keys", it -> it.window().help()));
-        for (final String place : List.of("practice", "check", "tables", "stand", "people")) {
+        for (final String place :
+                List.of("practice", "check", "evening", "tables", "stand", "people")) {
             all.add(new Screen(place, it -> it.window().go(place)));
         }
         for (final String lesson : LESSONS) {

@@ -66,7 +66,7 @@ final class LampsOnAFeedDrawing extends Drawing {
 
     private static boolean isLamp(final LoadSwitch load) {
         final String name = load.load().name().toLowerCase(Locale.ROOT);
-        return Stream.of(FigureTexts.of("lamps.kinds").split(" ")).anyMatch(name::contains);
+        return Stream.of(FigureTexts.of("lamps.kinds").split(" ", -1)).anyMatch(name::contains);
     }
 
     private void show(final LampsOnAFeed.Shown shown) {

@@ -29,7 +29,7 @@ public final class StandTexts {
     /** A day, such as "1 March 2026". */
     public static String day(final long day) {
         final LocalDate date = LocalDate.ofEpochDay(day);
-        final String month = of("months").split(" ")[date.getMonthValue() - 1];
+        final String month = of("months").split(" ", -1)[date.getMonthValue() - 1];
         return of("day", "day", date.getDayOfMonth(), "month", month, "year", date.getYear());
     }
 
