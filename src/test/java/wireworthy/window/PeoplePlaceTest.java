@@ -38,6 +38,11 @@ class PeoplePlaceTest extends WindowTest {
         public Optional<Path> save(final Node from, final String name, final String ending) {
             return Optional.of(home.resolve("kept." + ending));
         }
+
+        @Override
+        public Optional<Path> folder(final Node from, final String title) {
+            return Optional.empty();
+        }
     }
 
     @Override
