@@ -35,7 +35,7 @@ final class CalledText {
 
     private static List<String> split(final String piece) {
         final List<String> figures = new ArrayList<>();
-        for (final String token : piece.split("\\s+")) {
+        for (final String token : piece.split("\\s+", -1)) {
             if (figures.isEmpty() || begins(token.charAt(0))) {
                 figures.add(token);
             } else {
