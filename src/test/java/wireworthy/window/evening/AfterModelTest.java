@@ -90,7 +90,7 @@ class AfterModelTest {
                 .isInstanceOfSatisfying(
                         AfterState.None.class,
                         none -> {
-                            assertThat(none.trouble()).contains("no sheet mark");
+                            assertThat(none.trouble()).contains("other problem banks");
                             assertThat(none.leftOut()).hasSize(5);
                         });
         handIn(folder, sheet(2, 1));
@@ -134,6 +134,7 @@ class AfterModelTest {
         model.saveCsv(out.resolve("s.csv"));
         assertThat(out.resolve("s.pdf")).isNotEmptyFile();
         assertThat(out.resolve("s.csv")).isNotEmptyFile();
+        Files.writeString(out.resolve("none"), "");
         model.saveCsv(out.resolve("none/s.csv"));
         assertThat(model.said().get()).contains("can't be written");
     }
