@@ -38,7 +38,6 @@ final class ProjectorBar extends VBox {
         previous = Buttons.plain(ProjectorTexts.of("previous"), model::previous);
         next = Buttons.plain(ProjectorTexts.of("next"), model::next);
         getStyleClass().add(Styles.PROJECTOR_BAR);
-        field.setPromptText(ProjectorTexts.of("field"));
         field.setAccessibleText(ProjectorTexts.of("field.read"));
         field.setOnAction(event -> on.ifPresent(ProjectorTask::take));
         said.managedProperty().bind(said.textProperty().isNotEmpty());
@@ -58,6 +57,8 @@ final class ProjectorBar extends VBox {
         on.ifPresent(before -> field.textProperty().unbindBidirectional(before.typed()));
         on = Optional.of(task);
         title.setText(task.title());
+        final boolean letters = !task.asking().lettered().isEmpty();
+        field.setPromptText(ProjectorTexts.of(letters ? "field.letters" : "field"));
         field.textProperty().bindBidirectional(task.typed());
         listening =
                 Optional.of(

@@ -14,6 +14,7 @@ import javafx.scene.layout.VBox;
 import wireworthy.evening.Sheet;
 import wireworthy.rules.Skill;
 import wireworthy.window.FileAsking;
+import wireworthy.window.NextFrame;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Cards;
 import wireworthy.window.parts.PickList;
@@ -154,6 +155,7 @@ final class ProjectorForms {
                                                         new Begin(at + 1, told.isSelected()))),
                         show::fire);
         list.button(0).setSelected(true);
+        NextFrame.then(problems, list::focus);
         final String whose = sheet.plan().ownNumbers() ? "numbers.own" : "numbers.same";
         return List.of(
                 Texts.soft(ProjectorTexts.of(whose)),

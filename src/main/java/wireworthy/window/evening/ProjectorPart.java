@@ -61,7 +61,8 @@ final class ProjectorPart implements EveningPart {
                         What::words,
                         What.SHEET,
                         what -> show(what, forms, shell)),
-                chosen);
+                chosen,
+                Texts.soft(ProjectorTexts.of("keys")));
     }
 
     private void show(final What what, final ProjectorForms forms, final Shell shell) {

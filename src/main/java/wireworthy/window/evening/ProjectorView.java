@@ -117,7 +117,9 @@ final class ProjectorView extends ProjectorWall {
         void arrange() {
             final double wide = getWidth() / textSize();
             final boolean beside = wide >= ROOM_FOR_BOTH;
-            final boolean nothing = task.called().get().isEmpty();
+            // Two workings side by side need the whole wall.
+            final boolean nothing =
+                    task.called().get().isEmpty() || task.opened().get().isPresent();
             final VBox whole = new VBox(center());
             side.setContent(new VBox());
             if (!nothing && !beside) {
