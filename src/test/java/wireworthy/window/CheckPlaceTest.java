@@ -60,7 +60,7 @@ class CheckPlaceTest extends WindowTest {
         assertThat(reads("will not work")).isTrue();
         assertThat(texts()).anyMatch(text -> text.startsWith("Take a larger section"));
         push(KeyCode.SHORTCUT, KeyCode.Z);
-        assertThat(reads("sound")).isTrue();
+        assertThat(reads("a figure to look at")).as("the own drop is still one way").isTrue();
 
         place.close();
         final Circuit kept = kept("my-vehicle.json").circuits().get(0);

@@ -1,6 +1,8 @@
 package wireworthy.window.check;
 
 import javafx.scene.control.TextArea;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
 import wireworthy.window.parts.Styles;
 
@@ -22,8 +24,26 @@ final class NotesField extends VBox implements Refreshing {
         refresh();
         field.textProperty().subscribe(entry::type);
         field.focusedProperty().subscribe(this::focused);
+        field.addEventFilter(KeyEvent.KEY_PRESSED, this::tabLeads);
         getStyleClass().addAll(Styles.ENTRY, Styles.NOTES);
         getChildren().setAll(EntryField.label(entry, field), field);
+    }
+
+    /** On to the next field, as everywhere: with Ctrl, Tab leaves a field of several lines. */
+    private void tabLeads(final KeyEvent key) {
+        if (key.getCode() == KeyCode.TAB && !key.isControlDown()) {
+            key.consume();
+            field.fireEvent(
+                    new KeyEvent(
+                            KeyEvent.KEY_PRESSED,
+                            key.getCharacter(),
+                            key.getText(),
+                            KeyCode.TAB,
+                            key.isShiftDown(),
+                            true,
+                            key.isAltDown(),
+                            key.isMetaDown()));
+        }
     }
 
     private void focused(final boolean focused) {
