@@ -22,7 +22,7 @@ public final class Buttons {
 
     /** Buttons side by side, on several rows where the room or the text size needs it. */
     public static FlowPane row(final Node... buttons) {
-        final FlowPane row = new FlowPane(buttons);
+        final FlowPane row = new WrappingRow(buttons);
         row.getStyleClass().add(Styles.BUTTON_ROW);
         return row;
     }

@@ -13,7 +13,7 @@ import javafx.scene.layout.VBox;
 /** A named row of a few values of which one always holds; on several rows where room is short. */
 public final class OneOf<T> extends VBox {
     private final ToggleGroup group = new ToggleGroup();
-    private final FlowPane row = new FlowPane();
+    private final FlowPane row = new WrappingRow();
     private final String name;
 
     /**

@@ -32,7 +32,7 @@ public final class SomeOf<T> extends VBox {
         this.values = List.copyOf(values);
         this.name = name;
         this.chosen = chosen;
-        final FlowPane row = new FlowPane();
+        final FlowPane row = new WrappingRow();
         row.getStyleClass().add(Styles.PICK_ROW);
         row.setAccessibleRole(AccessibleRole.PARENT);
         getStyleClass().add(Styles.ONE_OF);
