@@ -1,5 +1,6 @@
 package wireworthy.window;
 
+import static java.lang.reflect.Modifier.isAbstract;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -41,7 +42,8 @@ class BaseSheetTest {
     private static boolean isControl(final MatchResult imported) {
         try {
             final ClassLoader here = BaseSheetTest.class.getClassLoader();
-            return Control.class.isAssignableFrom(Class.forName(imported.group(1), false, here));
+            final Class<?> named = Class.forName(imported.group(1), false, here);
+            return Control.class.isAssignableFrom(named) && !isAbstract(named.getModifiers());
         } catch (ClassNotFoundException e) {
             throw new AssertionError(e);
         }
