@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
 import wireworthy.vehicle.Circuit;
@@ -59,10 +60,24 @@ record CircuitSums(
     private CircuitSums doubted() {
         final List<String> said = sums.notes().stream().map(FieldNote::where).toList();
         final List<FieldNote> doubts =
-                Doubts.of(input.circuit()).stream()
+                Stream.concat(unprotected().stream(), Doubts.of(input.circuit()).stream())
                         .filter(note -> !said.contains(note.where()))
                         .toList();
         return new CircuitSums(input, sums.with(List.of(), doubts), network, warmDrop, heating);
+    }
+
+    /** A cable whose ampacity no table tells: no fuse can be said to protect it. */
+    private Optional<FieldNote> unprotected() {
+        final boolean typed = input.circuit().part().given().has(SECTION);
+        return typed && sums.value(FUSE_CEILING).isEmpty()
+                ? sums.worked()
+                        .flatMap(worked -> worked.problem(FUSE_CEILING))
+                        .map(
+                                why ->
+                                        FieldNote.wrong(
+                                                "given.section",
+                                                Said.of("no-ceiling", "why", why.what())))
+                : Optional.empty();
     }
 
     private static CircuitSums worked(final CircuitInput input, final Solver solver) {

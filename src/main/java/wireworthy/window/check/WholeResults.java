@@ -24,12 +24,15 @@ import wireworthy.working.Danger;
 /** What all circuits come to together: what could start a fire first. */
 final class WholeResults extends VBox implements Refreshing {
     private final VehicleModel model;
-    private final Redrawn<List<CheckedVehicle.Placed>> cautions = new Redrawn<>(this::cautions);
+    private final Redrawn<Warned> cautions = new Redrawn<>(this::cautions);
     private final Redrawn<Differing> differing = new Redrawn<>(this::differing);
     private final Redrawn<Totals> totals = new Redrawn<>(WholeResults::totals);
     private final Redrawn<Distribution> drawing = new Redrawn<>(WholeResults::drawing);
     private final MainSection main = new MainSection();
     private final Redrawn<FaultTable> faults = new Redrawn<>(FaultTable::drawn);
+
+    /** What there is to look out for, and whether all circuits could be worked. */
+    private record Warned(List<CheckedVehicle.Placed> placed, boolean worked) {}
 
     /** What runs at once, A. */
     private record Totals(OptionalDouble all, OptionalDouble together) {}
@@ -51,9 +54,13 @@ final class WholeResults extends VBox implements Refreshing {
         return part;
     }
 
-    private List<Node> cautions(final List<CheckedVehicle.Placed> placed) {
+    private List<Node> cautions(final Warned warned) {
+        final List<CheckedVehicle.Placed> placed = warned.placed();
         if (placed.isEmpty()) {
-            return List.of(new Notice(Verdict.SOUND, CheckTexts.of("whole.nothing")));
+            return List.of(
+                    warned.worked()
+                            ? new Notice(Verdict.SOUND, CheckTexts.of("whole.nothing"))
+                            : new Notice(Verdict.CAUTION, CheckTexts.of("whole.too-early")));
         }
         final Map<Danger, List<CheckedVehicle.Placed>> byDanger =
                 placed.stream()
@@ -87,12 +94,14 @@ final class WholeResults extends VBox implements Refreshing {
         return List.of(
                 Texts.subtitle(CheckTexts.of("whole.totals")),
                 Texts.paragraph(
-                        CheckTexts.of(
-                                "whole.currents",
-                                "all",
-                                amps(totals.all()),
-                                "together",
-                                amps(totals.together()))));
+                        totals.all().isEmpty()
+                                ? CheckTexts.of("whole.currents.unknown")
+                                : CheckTexts.of(
+                                        "whole.currents",
+                                        "all",
+                                        amps(totals.all()),
+                                        "together",
+                                        amps(totals.together()))));
     }
 
     private static String amps(final OptionalDouble amps) {
@@ -120,7 +129,8 @@ final class WholeResults extends VBox implements Refreshing {
     }
 
     private void show(final CheckedVehicle checked) {
-        cautions.show(checked.cautions());
+        cautions.show(
+                new Warned(checked.cautions(), checked.totalCurrent().isPresent()));
         differing.show(Differing.of(checked));
         totals.show(new Totals(checked.totalCurrent(), checked.simultaneousCurrent()));
         drawing.show(Distribution.of(checked));

@@ -63,6 +63,23 @@ class CircuitTest {
     }
 
     @Test
+    void whereNoTableTellsWhatACableCarriesNoFuseIsSaidToProtectIt() {
+        final CheckedCircuit winch =
+                Checked.circuit(
+                        """
+                        {"name": "Winch", "given": {"loads": [{"name": "winch", "power": "1200 W"}],
+                           "one-way-length": "2 m", "section": "25 mm2", "fuse": "200 A"}}
+                        """);
+        assertThat(winch.fuse().ceiling()).isEmpty();
+        assertThat(winch.notesAt("given.section"))
+                .extracting(FieldNote::text)
+                .singleElement()
+                .asString()
+                .startsWith("No fuse can be said to protect this cable: ")
+                .contains("8.5 mm2");
+    }
+
+    @Test
     void eachWayOutOfTooMuchDropHasItsNumberAndItsCopper() {
         final CheckedCircuit lamps = Checked.circuit(LAMPS);
         final double now = 1.5e-6 * 10 * 8890;
