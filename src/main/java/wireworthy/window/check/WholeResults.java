@@ -129,8 +129,7 @@ final class WholeResults extends VBox implements Refreshing {
     }
 
     private void show(final CheckedVehicle checked) {
-        cautions.show(
-                new Warned(checked.cautions(), checked.totalCurrent().isPresent()));
+        cautions.show(new Warned(checked.cautions(), checked.totalCurrent().isPresent()));
         differing.show(Differing.of(checked));
         totals.show(new Totals(checked.totalCurrent(), checked.simultaneousCurrent()));
         drawing.show(Distribution.of(checked));

@@ -43,6 +43,7 @@ final class MadeView extends VBox {
         buttons.setVisible(false);
         getChildren().setAll(outcome, buttons, said, plan, preview);
         model.made().subscribe(made -> made.ifPresent(this::show));
+        model.made().subscribe(any -> papers.forget());
         model.pages().subscribe(any -> model.made().get().ifPresent(this::show));
         papers.said().subscribe(this::say);
         model.evening().subscribe(evening -> plan(evening.stream().toList()));

@@ -52,6 +52,13 @@ final class PapersModel {
                 pages -> next(new Job(sheet, wish, names, pages, folder), 0));
     }
 
+    /** Says no more of papers made before: there is another sheet now. */
+    void forget() {
+        if (!busy.get()) {
+            said.set(Said.NOTHING);
+        }
+    }
+
     private void next(final Job job, final int done) {
         if (done == KINDS.size()) {
             end(new Said(EveningTexts.of("papers.done", "folder", job.folder()), false));
