@@ -42,8 +42,8 @@ public record Comparison(List<Row> rows) {
         final SlipFigures figures =
                 SlipFigures.carriedOn(worked, asked, SlipFigures.nothingPinned(worked.plan()));
         final double[] wrong = figures.run(outcome.changes());
-        final List<Row> rows = new ArrayList<>();
-        boolean parted = false;
+        final List<Row> rows = new ArrayList<>(misread(worked, outcome));
+        boolean parted = !rows.isEmpty();
         for (final Step step : Telling.way(worked, asked)) {
             final boolean differs = differs(worked, step, wrong, outcome);
             final Line sound = Telling.line(worked, step, worked.values());
@@ -54,6 +54,25 @@ public record Comparison(List<Row> rows) {
             parted |= differs;
         }
         return new Comparison(rows);
+    }
+
+    /** A given misread in its unit is a line of its own, where the workings part. */
+    private static List<Row> misread(final Worked worked, final Outcome outcome) {
+        return outcome.changes().stream()
+                .filter(Change.Misread.class::isInstance)
+                .map(Change.Misread.class::cast)
+                .map(change -> misread(worked, change))
+                .toList();
+    }
+
+    private static Row misread(final Worked worked, final Change.Misread change) {
+        final Ref given = worked.plan().at(change.place());
+        final String name = given.quantity().words();
+        final double right = worked.values()[change.place()];
+        return new Row(
+                Telling.given(worked, given, right, name),
+                Optional.of(Telling.given(worked, given, change.value(), name).numbers()),
+                true);
     }
 
     /**

@@ -10,7 +10,6 @@ import wireworthy.marking.SlipFigures;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.Direction;
 import wireworthy.rules.FigureText;
-import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Skill;
 import wireworthy.working.Line;
@@ -20,7 +19,6 @@ import wireworthy.working.Worked;
 
 /** Opens the working of a problem line by line, each line fitted to how firmly its skill holds. */
 public final class LineByLine {
-    private static final int EXACT = 6;
 
     private final Problem problem;
     private final Skills skills;
@@ -92,16 +90,11 @@ public final class LineByLine {
         final Worked worked = problem.worked();
         final Dimension dimension = ref.quantity().dimension();
         final double value = worked.value(ref).orElse(Double.NaN);
-        final String given = worked.typed(ref).map(Reading.Read::inItsOwnUnit).orElse("");
-        return new Line(
+        return Telling.given(
+                worked,
                 ref,
-                worked.question().subject(ref),
-                "given",
-                LineTexts.of("given", "name", name, "unit", FigureText.unit(dimension)),
-                given + " = " + FigureText.of(value, dimension, EXACT),
                 value,
-                Optional.empty(),
-                "");
+                LineTexts.of("given", "name", name, "unit", FigureText.unit(dimension)));
     }
 
     private ProblemLine line(final int index) {

@@ -4,6 +4,7 @@ import static wireworthy.rules.Quantity.*;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import wireworthy.facts.CableTable;
 import wireworthy.rules.Dimension;
@@ -12,6 +13,7 @@ import wireworthy.rules.Direction.Reading;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Formula;
 import wireworthy.rules.Quantity;
+import wireworthy.rules.Reading.Read;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Slip;
 import wireworthy.texts.TextBundle;
@@ -22,6 +24,7 @@ public final class Telling {
 
     private static final int IN_WORKINGS = 4;
     private static final int RESULT = 3;
+    private static final int EXACT = 6;
 
     private Telling() {}
 
@@ -66,6 +69,27 @@ public final class Telling {
                 value,
                 direction.source().apply(worked.plan().setting()),
                 note(worked, step));
+    }
+
+    /**
+     * A given turned into the unit one works in, as a line: "1400 mΩ = 1.4 Ω".
+     *
+     * @param value SI; what the given is taken for
+     * @param formula in words
+     */
+    public static Line given(
+            final Worked worked, final Ref ref, final double value, final String formula) {
+        return new Line(
+                ref,
+                worked.question().subject(ref),
+                "given",
+                formula,
+                worked.typed(ref).map(Read::inItsOwnUnit).orElse("")
+                        + " = "
+                        + FigureText.of(value, ref.quantity().dimension(), EXACT),
+                value,
+                Optional.empty(),
+                "");
     }
 
     /** The numbers of a line gone wrong. */

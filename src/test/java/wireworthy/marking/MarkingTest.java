@@ -165,9 +165,9 @@ class MarkingTest {
         assertThat(both.asksAgain()).isTrue();
         assertThat(both.explanation())
                 .endsWith(
-                        "even with twice the load power it would be no more than 10.8 A. A decimal point may"
-                                + " have moved: roughly how large must the load current be? Type it"
-                                + " once more.");
+                        "even with twice the load power it would be no more than 10.8 A. Roughly how"
+                                + " large must the load current be? Look where its decimal point"
+                                + " belongs and type it once more.");
         assertThat(first(Marker.mark(lamp, current, "780"))).containsExactly("power-times-volts");
     }
 
@@ -312,6 +312,20 @@ class MarkingTest {
         assertThat(Marker.mark(lamp, current, "7.77 A").explanation())
                 .contains("here 65 ÷ 12.", "5.42 A")
                 .doesNotContain("5.417");
+    }
+
+    @Test
+    void aGivenMisreadInItsUnitIsTheLineWhereTheWorkingsPart() {
+        final Ref current = Ref.circuit(Quantity.LOAD_CURRENT);
+        final Worked lamp =
+                worked("'resistance': '1400 mohm', 'supply-voltage': '12.3 V'", "load-current");
+        final Mark mark = Marker.mark(lamp, current, "8.79 mA");
+        final Comparison beside = Comparison.of(lamp, current, mark.explained().get(0));
+
+        assertThat(beside.partsAt()).hasValue(0);
+        assertThat(beside.rows().get(0).sound().numbers()).isEqualTo("1400 mΩ = 1.4 Ω");
+        assertThat(beside.rows().get(0).wrong()).hasValue("1400 mΩ = 1400 Ω");
+        assertThat(beside.rows()).extracting(Comparison.Row::parts).containsExactly(true, false);
     }
 
     @Test

@@ -40,9 +40,7 @@ final class Counting {
                 sheet,
                 handIns.size(),
                 problems,
-                skills.values().stream()
-                        .sorted(Comparator.comparingDouble(each -> -each.share()))
-                        .toList(),
+                skills.values().stream().sorted(Missed.MOST_MISSED_FIRST).toList(),
                 slips.values().stream()
                         .sorted(commonest.thenComparingInt(seen -> SlipCatalogue.order(seen.id())))
                         .toList(),

@@ -1,5 +1,7 @@
 package wireworthy.evening.summary;
 
+import java.util.Comparator;
+
 /**
  * How a problem or a skill went.
  *
@@ -9,6 +11,11 @@ package wireworthy.evening.summary;
  * @param open not answered, or not readable
  */
 public record Missed(String label, int right, int wrong, int open) {
+    /** What was answered wrong says more than what nobody came to. */
+    static final Comparator<Missed> MOST_MISSED_FIRST =
+            Comparator.comparingDouble((Missed each) -> -each.part(each.wrong))
+                    .thenComparingDouble(each -> -each.share());
+
     static Missed none(final String label) {
         return new Missed(label, 0, 0, 0);
     }
@@ -24,6 +31,10 @@ public record Missed(String label, int right, int wrong, int open) {
 
     /** The share that was not right. */
     double share() {
-        return (double) (wrong + open) / Math.max(1, right + wrong + open);
+        return part(wrong + open);
+    }
+
+    private double part(final int answers) {
+        return (double) answers / Math.max(1, right + wrong + open);
     }
 }

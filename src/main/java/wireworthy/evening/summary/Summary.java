@@ -78,6 +78,6 @@ public record Summary(
             }
         }
         return places.stream()
-                .sorted(Comparator.comparingDouble((Integer i) -> -problems.get(i).share()));
+                .sorted(Comparator.comparing(problems::get, Missed.MOST_MISSED_FIRST));
     }
 }
