@@ -3,6 +3,7 @@ package wireworthy.texts;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A language of the window, its lessons and problems. Files, the command line and everything that
@@ -52,5 +53,16 @@ public record Language(String code, String name, char decimal) {
     /** A number written with a point, as this language writes it. */
     public String number(final String withPoint) {
         return decimal == '.' ? withPoint : withPoint.replace('.', decimal);
+    }
+
+    /** By its code alone: what records come with takes a window that opens a while to load. */
+    @Override
+    public boolean equals(final @Nullable Object other) {
+        return other instanceof Language language && code.equals(language.code);
+    }
+
+    @Override
+    public int hashCode() {
+        return code.hashCode();
     }
 }

@@ -1,15 +1,12 @@
 package wireworthy.window;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import javafx.application.Application;
 import javafx.scene.Scene;
-import javafx.scene.text.Font;
 import wireworthy.record.Settings;
+import wireworthy.window.parts.Fonts;
 
 /** Dresses a scene: base style, our sheets, the colours of a theme, the size of its text. */
 public final class Looks {
@@ -19,8 +16,6 @@ public final class Looks {
     /** The build puts a cut of it, for the controls there are, before the one of the library. */
     private static final String BASE = "/atlantafx/base/theme/primer-light.css";
 
-    private static final List<String> FONTS =
-            List.of("Andika-Regular.ttf", "Andika-Bold.ttf", "Andika-Italic.ttf");
     static final List<String> SHEETS =
             List.of(
                     "base.css",
@@ -54,7 +49,7 @@ public final class Looks {
         if (!ready) {
             ready = true;
             Application.setUserAgentStylesheet(BASE);
-            FONTS.forEach(Looks::loadFont);
+            Fonts.loadUsual();
         }
     }
 
@@ -75,13 +70,5 @@ public final class Looks {
 
     private static String sheet(final String name) {
         return Objects.requireNonNull(Looks.class.getResource(name), name).toExternalForm();
-    }
-
-    private static void loadFont(final String name) {
-        try (InputStream file = Looks.class.getResourceAsStream("/wireworthy/fonts/" + name)) {
-            Font.loadFont(Objects.requireNonNull(file, name), TEXT_PIXELS);
-        } catch (IOException e) {
-            throw new UncheckedIOException("The bundled font " + name + " cannot be read", e);
-        }
     }
 }

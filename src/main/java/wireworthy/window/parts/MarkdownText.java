@@ -57,6 +57,7 @@ final class MarkdownText extends AbstractVisitor {
 
     @Override
     public void visit(final Emphasis emphasis) {
+        Fonts.loadItalic();
         styled(Styles.EMPHASIS, () -> visitChildren(emphasis));
     }
 
