@@ -21,6 +21,7 @@ import wireworthy.evening.Sheet;
 import wireworthy.evening.SheetPlan;
 import wireworthy.evening.Shelf;
 import wireworthy.evening.print.SheetPages;
+import wireworthy.paper.Pages;
 import wireworthy.paper.PaperSize;
 import wireworthy.record.WholeFile;
 
@@ -95,6 +96,7 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Pages.expect();
         try {
             final Shelf shelf = shelf();
             final CodeNames named = names == null ? CodeNames.numbers(0) : read(names);

@@ -14,6 +14,7 @@ import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.Objects;
 import java.util.TimeZone;
+import java.util.concurrent.CompletableFuture;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.fontbox.ttf.TTFParser;
@@ -59,6 +60,20 @@ public final class Pages {
         }
         body = new Block(html).add("body");
         body.say("div", "foot", foot);
+    }
+
+    /**
+     * Writes a page for nobody, on another thread: whoever knows that pages will be wanted has the
+     * fonts and the library that sets them loaded while something else is being read.
+     */
+    public static void expect() {
+        CompletableFuture.runAsync(
+                () -> {
+                    final Pages pages = new Pages("", PaperSize.A4, "-");
+                    pages.body().say("h1", "-").say("p", "-");
+                    pages.body().add("table").add("tbody").add("tr").say("td", "-");
+                    pages.pdf();
+                });
     }
 
     private static Document empty() {

@@ -9,6 +9,7 @@ import wireworthy.evening.Sheet;
 import wireworthy.evening.SheetPlan;
 import wireworthy.evening.Shelf;
 import wireworthy.evening.print.SheetPages;
+import wireworthy.paper.Pages;
 import wireworthy.paper.PaperSize;
 import wireworthy.rules.Skill;
 
@@ -29,6 +30,7 @@ public final class EveningPapers {
         final var bean =
                 (com.sun.management.OperatingSystemMXBean)
                         ManagementFactory.getOperatingSystemMXBean();
+        Pages.expect();
         final Pick pick = Pick.BySkills.of(EnumSet.allOf(Skill.class), PROBLEMS);
         final Sheet sheet =
                 Sheet.of(new SheetPlan(pick, true, LEARNERS, false, 7), Shelf.builtIn());
