@@ -7,6 +7,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import wireworthy.evening.SheetPlan;
+import wireworthy.evening.summary.NextWeek;
 import wireworthy.window.FileAsking;
 import wireworthy.window.Shell;
 import wireworthy.window.parts.Buttons;
@@ -19,13 +20,13 @@ import wireworthy.window.parts.Verdict;
 /** Afterwards: what was handed in is read, and it is seen what the group stumbled over. */
 final class AfterPart implements EveningPart {
     private final EveningDesk desk;
-    private final Consumer<SheetPlan> make;
+    private final Consumer<NextWeek> make;
     private final VBox found = new VBox();
 
     /**
      * @param make takes the sheet for next week
      */
-    AfterPart(final EveningDesk desk, final Consumer<SheetPlan> make) {
+    AfterPart(final EveningDesk desk, final Consumer<NextWeek> make) {
         this.desk = desk;
         this.make = make;
     }

@@ -5,8 +5,8 @@ import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
-import wireworthy.evening.SheetPlan;
 import wireworthy.evening.handin.HandInFolder;
+import wireworthy.evening.summary.NextWeek;
 import wireworthy.evening.summary.Summary;
 import wireworthy.paper.PaperSize;
 import wireworthy.window.FileAsking;
@@ -25,7 +25,7 @@ final class AfterSummary extends VBox {
     private final AfterState.Read read;
     private final AfterModel model;
     private final FileAsking files;
-    private final Consumer<SheetPlan> make;
+    private final Consumer<NextWeek> make;
     private final ComboBox<PaperSize> size = new ComboBox<>();
     private final VBox deleting = new VBox();
 
@@ -33,7 +33,7 @@ final class AfterSummary extends VBox {
             final AfterState.Read read,
             final AfterModel model,
             final FileAsking files,
-            final Consumer<SheetPlan> make) {
+            final Consumer<NextWeek> make) {
         this.read = read;
         this.model = model;
         this.files = files;
@@ -94,10 +94,11 @@ final class AfterSummary extends VBox {
         size.setAccessibleText(AfterTexts.of("paper"));
         return Cards.card(
                 Texts.subtitle(AfterTexts.of("next")),
-                Texts.paragraph(AfterTexts.of("next.say")),
+                Texts.paragraph(read.nextWeek().why()),
+                Texts.soft(AfterTexts.of("next.say")),
                 Buttons.row(
                         Buttons.plain(
-                                AfterTexts.of("next.do"), () -> model.nextWeek().ifPresent(make))),
+                                AfterTexts.of("next.do"), () -> make.accept(read.nextWeek()))),
                 Texts.subtitle(AfterTexts.of("save")),
                 Buttons.row(
                         Buttons.plain(AfterTexts.of("save.pdf"), this::savePdf),

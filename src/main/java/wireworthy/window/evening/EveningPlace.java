@@ -8,7 +8,7 @@ import java.util.function.Consumer;
 import javafx.scene.Parent;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import wireworthy.evening.SheetPlan;
+import wireworthy.evening.summary.NextWeek;
 import wireworthy.window.Place;
 import wireworthy.window.Shell;
 import wireworthy.window.parts.SideAndPage;
@@ -52,20 +52,20 @@ public final class EveningPlace implements Place {
                                 new ProjectorPart(desk, figures),
                                 new AfterPart(desk, way)));
         way.to =
-                plan -> {
+                next -> {
                     place.open(make.key());
-                    make.begin(plan);
+                    make.begin(next);
                 };
         return place;
     }
 
     /** The way from a part to another one, known once there is a place. */
-    private static final class Way implements Consumer<SheetPlan> {
-        private Consumer<SheetPlan> to = plan -> {};
+    private static final class Way implements Consumer<NextWeek> {
+        private Consumer<NextWeek> to = next -> {};
 
         @Override
-        public void accept(final SheetPlan plan) {
-            to.accept(plan);
+        public void accept(final NextWeek next) {
+            to.accept(next);
         }
     }
 

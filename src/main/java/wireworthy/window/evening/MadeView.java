@@ -3,6 +3,7 @@ package wireworthy.window.evening;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import wireworthy.evening.Sheet;
 import wireworthy.evening.course.Evening;
@@ -41,12 +42,20 @@ final class MadeView extends VBox {
         getStyleClass().add(Styles.EVENING_FORM);
         buttons = Buttons.row(make, Buttons.plain(EveningTexts.of("made.others"), model::others));
         buttons.setVisible(false);
-        getChildren().setAll(outcome, buttons, said, plan, preview);
+        getChildren().setAll(why(), outcome, buttons, said, plan, preview);
         model.made().subscribe(made -> made.ifPresent(this::show));
         model.made().subscribe(any -> papers.forget());
         model.pages().subscribe(any -> model.made().get().ifPresent(this::show));
         papers.said().subscribe(this::say);
         model.evening().subscribe(evening -> plan(evening.stream().toList()));
+    }
+
+    /** What a sheet for next week was chosen by. */
+    private Node why() {
+        final Label words = Texts.strong("");
+        words.textProperty().bind(model.why());
+        words.managedProperty().bind(model.why().isNotEmpty());
+        return words;
     }
 
     private void show(final Made made) {

@@ -20,6 +20,7 @@ import wireworthy.evening.SheetPlan;
 import wireworthy.evening.course.Evening;
 import wireworthy.evening.course.Evenings;
 import wireworthy.evening.print.SheetPages;
+import wireworthy.evening.summary.NextWeek;
 import wireworthy.evening.wish.Made;
 import wireworthy.evening.wish.Wish;
 import wireworthy.evening.wish.WishFile;
@@ -43,6 +44,7 @@ final class MakeModel {
             new ReadOnlyObjectWrapper<>(OptionalInt.empty());
     private final ReadOnlyObjectWrapper<Optional<Evening>> evening =
             new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyStringWrapper why = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper markSaid = new ReadOnlyStringWrapper("");
     private Wish wish = Wish.USUAL;
     private Wish shown = Wish.USUAL;
@@ -87,7 +89,11 @@ final class MakeModel {
 
     /** Wants something else. */
     void change(final UnaryOperator<Wish> how) {
-        wish = how.apply(wish);
+        final Wish other = how.apply(wish);
+        if (!other.wanted().equals(wish.wanted())) {
+            why.set("");
+        }
+        wish = other;
         work();
     }
 
@@ -114,6 +120,7 @@ final class MakeModel {
 
     /** Starts from an evening; names and paper stay as they are. */
     void use(final Optional<Evening> other) {
+        why.set("");
         evening.set(other);
         other.ifPresent(
                 it ->
@@ -132,18 +139,23 @@ final class MakeModel {
         background.run(() -> marked(mark), Runnable::run);
     }
 
-    /** Shows the sheet of a plan, after what is still being read. */
-    void show(final SheetPlan plan) {
-        background.run(() -> plan, it -> replace(wish.like(it)));
+    /** Shows the sheet for next week, after what is still being read. */
+    void show(final NextWeek next) {
+        background.run(() -> next, it -> show(it.plan(), it.why()));
+    }
+
+    /** A sheet that comes from elsewhere is that of no evening to start from. */
+    private void show(final SheetPlan plan, final String reason) {
+        evening.set(Optional.empty());
+        markSaid.set("");
+        why.set(reason);
+        replace(wish.like(plan));
     }
 
     private Runnable marked(final String mark) {
         try {
             final SheetPlan plan = Sheet.marked(mark, desk.shelf()).plan();
-            return () -> {
-                markSaid.set("");
-                replace(wish.like(plan));
-            };
+            return () -> show(plan, "");
         } catch (final EveningProblem e) {
             return () -> markSaid.set(e.text());
         }
@@ -223,6 +235,11 @@ final class MakeModel {
     /** The evening it was started from. */
     ReadOnlyObjectProperty<Optional<Evening>> evening() {
         return evening.getReadOnlyProperty();
+    }
+
+    /** What this sheet was chosen by, in words; empty where the leader chose it. */
+    ReadOnlyStringProperty why() {
+        return why.getReadOnlyProperty();
     }
 
     /** What is the matter with a mark. */

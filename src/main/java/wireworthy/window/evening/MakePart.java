@@ -3,7 +3,7 @@ package wireworthy.window.evening;
 import java.util.Optional;
 import javafx.scene.Parent;
 import javafx.scene.layout.VBox;
-import wireworthy.evening.SheetPlan;
+import wireworthy.evening.summary.NextWeek;
 import wireworthy.window.Bench;
 import wireworthy.window.Shell;
 import wireworthy.window.parts.Styles;
@@ -34,9 +34,9 @@ final class MakePart implements EveningPart {
         return built;
     }
 
-    /** Shows the sheet of a plan, once the part is built. */
-    void begin(final SheetPlan plan) {
-        model().show(plan);
+    /** Shows the sheet for next week, once the part is built. */
+    void begin(final NextWeek next) {
+        model().show(next);
     }
 
     /** What was built. */

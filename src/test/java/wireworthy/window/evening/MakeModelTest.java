@@ -7,9 +7,12 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wireworthy.evening.Pick;
 import wireworthy.evening.Sheet;
+import wireworthy.evening.SheetPlan;
 import wireworthy.evening.SystemVoltage;
 import wireworthy.evening.handin.SheetFile;
+import wireworthy.evening.summary.NextWeek;
 import wireworthy.rules.Skill;
 import wireworthy.window.Background;
 
@@ -88,6 +91,21 @@ class MakeModelTest {
                         Skill.FUSE_CHOICE,
                         Skill.WHERE_FUSES_GO);
         assertThat(model.evening().get()).isPresent();
+    }
+
+    @Test
+    void theSheetForNextWeekIsThatOfNoEveningAndSaysWhatItWasChosenBy() {
+        model.use(model.evenings().evenings().stream().findFirst());
+        final SheetPlan plan =
+                new SheetPlan(Pick.BySkills.of(Set.of(Skill.DROP), 4), true, 9, false, 7);
+        model.show(new NextWeek(plan, "Most went wrong on: drop."));
+        assertThat(model.evening().get()).isEmpty();
+        assertThat(model.why().get()).isEqualTo("Most went wrong on: drop.");
+        assertThat(model.sheet()).hasValueSatisfying(it -> assertThat(it.plan()).isEqualTo(plan));
+        model.others();
+        assertThat(model.why().get()).isNotEmpty();
+        model.change(it -> it.withWanted(it.wanted().withProblems(3)));
+        assertThat(model.why().get()).isEmpty();
     }
 
     @Test
