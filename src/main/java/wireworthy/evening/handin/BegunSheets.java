@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wireworthy.evening.EveningProblem;
+import wireworthy.record.WholeFile;
 
 /**
  * What is being answered on this machine: the sheet files, and for each learner what was put down.
@@ -22,8 +23,12 @@ public final class BegunSheets {
         this.folder = folder;
     }
 
-    /** Answers that were begun here, with the sheet they belong to. */
-    public record Begun(SheetFile sheet, HandIn handIn) {}
+    /**
+     * Answers that were begun here, with the sheet they belong to.
+     *
+     * @param handedIn whether they were handed in from here
+     */
+    public record Begun(SheetFile sheet, HandIn handIn, boolean handedIn) {}
 
     /**
      * Keeps a sheet, so that it can be gone on with.
@@ -89,10 +94,34 @@ public final class BegunSheets {
     private Optional<Begun> begun(final Path file) {
         try {
             final HandIn handIn = HandInFile.read(file);
-            return Optional.of(new Begun(SheetFile.read(sheetFile(handIn.mark())), handIn));
+            return Optional.of(
+                    new Begun(
+                            SheetFile.read(sheetFile(handIn.mark())),
+                            handIn,
+                            Files.exists(handedInFile(handIn))));
         } catch (final EveningProblem e) {
             return Optional.empty();
         }
+    }
+
+    /** Whether the sheet of a mark is being answered here and is not handed in yet. */
+    public boolean unfinished(final String mark) {
+        return all().stream()
+                .anyMatch(each -> each.handIn().mark().equals(mark) && !each.handedIn());
+    }
+
+    /**
+     * Keeps that answers were handed in.
+     *
+     * @throws IOException where that can't be done
+     */
+    public void handedIn(final HandIn handIn) throws IOException {
+        WholeFile.write(handedInFile(handIn), new byte[0]);
+    }
+
+    private Path handedInFile(final HandIn handIn) {
+        final String name = HandInFile.name(handIn.mark(), handIn.learner());
+        return folder.resolve(name.replace(".json", ".handed-in"));
     }
 
     /**
@@ -102,6 +131,7 @@ public final class BegunSheets {
      */
     public void forget(final HandIn handIn) throws IOException {
         Files.deleteIfExists(folder.resolve(HandInFile.name(handIn.mark(), handIn.learner())));
+        Files.deleteIfExists(handedInFile(handIn));
     }
 
     private Path sheetFile(final String mark) {

@@ -45,7 +45,7 @@ final class LaptopModel {
     LaptopModel(final EveningDesk desk, final Background background) {
         this.desk = desk;
         this.background = background;
-        kept = new BegunSheets(desk.folder().sheets().resolve("begun"));
+        kept = desk.begun();
     }
 
     ReadOnlyObjectProperty<Stage> stage() {
@@ -135,7 +135,17 @@ final class LaptopModel {
 
     /** Hands in to a folder. */
     void handIn(final SheetWork work, final Path folder) {
-        act(() -> new Ending(work, Optional.of(HandedIn.into(folder, work.handIn()))));
+        act(() -> new Ending(work, Optional.of(handedIn(work.handIn(), folder))));
+    }
+
+    private HandedIn handedIn(final HandIn handIn, final Path folder) {
+        final HandedIn done = HandedIn.into(folder, handIn);
+        try {
+            kept.handedIn(handIn);
+        } catch (final IOException e) {
+            // It lies where it belongs; here it only stays among what is gone on with.
+        }
+        return done;
     }
 
     /** Shows what is right; nothing counts from then on. */

@@ -44,26 +44,39 @@ final class MadeView extends VBox {
         buttons.setVisible(false);
         getChildren().setAll(why(), outcome, buttons, said, plan, preview);
         model.made().subscribe(made -> made.ifPresent(this::show));
+        model.held().subscribe(any -> model.made().get().ifPresent(this::show));
         model.made().subscribe(any -> papers.forget());
         model.pages().subscribe(any -> model.made().get().ifPresent(this::show));
         papers.said().subscribe(this::say);
-        model.evening().subscribe(evening -> plan(evening.stream().toList()));
+        model.comesFrom().evening().subscribe(evening -> plan(evening.stream().toList()));
     }
 
     /** What a sheet for next week was chosen by. */
     private Node why() {
         final Label words = Texts.strong("");
-        words.textProperty().bind(model.why());
-        words.managedProperty().bind(model.why().isNotEmpty());
+        words.textProperty().bind(model.comesFrom().why());
+        words.managedProperty().bind(model.comesFrom().why().isNotEmpty());
         return words;
     }
 
     private void show(final Made made) {
+        final boolean held = model.held().get();
         outcome.getChildren()
                 .setAll(made.sheet().map(it -> sheet(made, it)).orElseGet(() -> refused(made)));
-        buttons.setVisible(true);
+        if (held) {
+            outcome.getChildren().addAll(held());
+        }
+        buttons.setVisible(!held);
+        buttons.setManaged(!held);
         make.setDisable(made.sheet().isEmpty());
-        preview.show(made.first());
+        preview.show(held ? List.of() : made.first());
+    }
+
+    /** Where the sheet is being answered on this machine, its key is one press further away. */
+    private List<Node> held() {
+        return List.of(
+                new Notice(Verdict.CAUTION, EveningTexts.of("made.held")),
+                Buttons.row(Buttons.plain(EveningTexts.of("made.held.do"), model::lead)));
     }
 
     private List<Node> refused(final Made made) {

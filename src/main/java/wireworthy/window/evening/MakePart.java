@@ -34,6 +34,12 @@ final class MakePart implements EveningPart {
         return built;
     }
 
+    /** A sheet may have been begun or handed in at the laptop meanwhile. */
+    @Override
+    public void shown() {
+        model().look();
+    }
+
     /** Shows the sheet for next week, once the part is built. */
     void begin(final NextWeek next) {
         model().show(next);

@@ -42,16 +42,17 @@ final class OpeningView extends StackPane {
         final List<Node> parts = new ArrayList<>();
         parts.add(Texts.subtitle(EveningTexts.of("laptop.begun")));
         for (final BegunSheets.Begun each : all) {
-            final Button on = Buttons.plain(words(each.handIn()), () -> model.goOn(each));
+            final Button on = Buttons.plain(words(each), () -> model.goOn(each));
             on.setMinHeight(USE_PREF_SIZE);
             parts.add(on);
         }
         return Cards.card(parts.toArray(Node[]::new));
     }
 
-    private static String words(final HandIn handIn) {
+    private static String words(final BegunSheets.Begun begun) {
+        final HandIn handIn = begun.handIn();
         return EveningTexts.of(
-                "laptop.go-on",
+                begun.handedIn() ? "laptop.handed-in" : "laptop.go-on",
                 "learner",
                 (handIn.learner() + " " + handIn.name()).strip(),
                 "mark",

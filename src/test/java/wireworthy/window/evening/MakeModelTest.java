@@ -62,9 +62,9 @@ class MakeModelTest {
         model.change(it -> it.withWanted(it.wanted().withProblems(3)));
         model.openMark(first.toLowerCase(java.util.Locale.ROOT));
         assertThat(mark()).isEqualTo(first);
-        assertThat(model.markSaid().get()).isEmpty();
+        assertThat(model.comesFrom().markSaid().get()).isEmpty();
         model.openMark("0" + first.substring(1, first.length() - 1) + "0");
-        assertThat(model.markSaid().get()).contains("no sheet mark");
+        assertThat(model.comesFrom().markSaid().get()).contains("no sheet mark");
         assertThat(mark()).isEqualTo(first);
     }
 
@@ -90,7 +90,7 @@ class MakeModelTest {
                         Skill.FUSE_CEILING,
                         Skill.FUSE_CHOICE,
                         Skill.WHERE_FUSES_GO);
-        assertThat(model.evening().get()).isPresent();
+        assertThat(model.comesFrom().evening().get()).isPresent();
     }
 
     @Test
@@ -99,13 +99,13 @@ class MakeModelTest {
         final SheetPlan plan =
                 new SheetPlan(Pick.BySkills.of(Set.of(Skill.DROP), 4), true, 9, false, 7);
         model.show(new NextWeek(plan, "Most went wrong on: drop."));
-        assertThat(model.evening().get()).isEmpty();
-        assertThat(model.why().get()).isEqualTo("Most went wrong on: drop.");
+        assertThat(model.comesFrom().evening().get()).isEmpty();
+        assertThat(model.comesFrom().why().get()).isEqualTo("Most went wrong on: drop.");
         assertThat(model.sheet()).hasValueSatisfying(it -> assertThat(it.plan()).isEqualTo(plan));
         model.others();
-        assertThat(model.why().get()).isNotEmpty();
+        assertThat(model.comesFrom().why().get()).isNotEmpty();
         model.change(it -> it.withWanted(it.wanted().withProblems(3)));
-        assertThat(model.why().get()).isEmpty();
+        assertThat(model.comesFrom().why().get()).isEmpty();
     }
 
     @Test
