@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -16,6 +18,7 @@ import wireworthy.record.WholeFile;
  */
 public final class BegunSheets {
     private static final int MOST = 500;
+    private static final int MOST_SHEETS = 6;
 
     private final Path folder;
 
@@ -37,6 +40,36 @@ public final class BegunSheets {
      */
     public void keep(final SheetFile sheet) throws IOException {
         sheet.write(sheetFile(sheet.mark()));
+    }
+
+    /** The sheets that were made or opened on this machine, the last one first. */
+    public List<SheetFile> sheets() {
+        return files("sheet-.*\\.json").stream()
+                .sorted(Comparator.comparing(BegunSheets::changed).reversed())
+                .limit(MOST_SHEETS)
+                .flatMap(file -> sheet(file).stream())
+                .toList();
+    }
+
+    /** The sheet of a mark, where it was made or opened on this machine. */
+    public Optional<SheetFile> sheet(final String mark) {
+        return sheet(sheetFile(mark)).filter(it -> it.mark().equals(mark));
+    }
+
+    private static Optional<SheetFile> sheet(final Path file) {
+        try {
+            return Optional.of(SheetFile.read(file));
+        } catch (final EveningProblem e) {
+            return Optional.empty();
+        }
+    }
+
+    private static FileTime changed(final Path file) {
+        try {
+            return Files.getLastModifiedTime(file);
+        } catch (final IOException e) {
+            return FileTime.fromMillis(0);
+        }
     }
 
     /**
@@ -74,16 +107,16 @@ public final class BegunSheets {
     /** All that was begun here and can be gone on with, what was changed last first. */
     public List<Begun> all() {
         final List<Begun> all = new ArrayList<>();
-        for (final Path file : files()) {
+        for (final Path file : files("hand-in-.*\\.json")) {
             begun(file).ifPresent(all::add);
         }
         all.sort((a, b) -> b.handIn().changed().compareTo(a.handIn().changed()));
         return all;
     }
 
-    private List<Path> files() {
+    private List<Path> files(final String called) {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.getFileName().toString().matches("hand-in-.*\\.json"))
+            return files.filter(file -> file.getFileName().toString().matches(called))
                     .limit(MOST)
                     .toList();
         } catch (final IOException | UncheckedIOException e) {

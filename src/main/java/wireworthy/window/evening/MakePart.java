@@ -29,7 +29,7 @@ final class MakePart implements EveningPart {
     public Parent build(final Shell shell) {
         final MakeModel made = new MakeModel(desk, shell.background());
         model = Optional.of(made);
-        final Parent built = built(made, new PapersModel(shell.background()), shell);
+        final Parent built = built(made, new PapersModel(desk.begun(), shell.background()), shell);
         made.begin();
         return built;
     }

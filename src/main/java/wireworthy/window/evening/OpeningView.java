@@ -33,6 +33,9 @@ final class OpeningView extends StackPane {
         if (!opening.begun().isEmpty()) {
             parts.add(begun(opening.begun()));
         }
+        if (!opening.known().isEmpty()) {
+            parts.add(known(opening.known()));
+        }
         parts.add(byFile());
         parts.add(byMark());
         getChildren().setAll(LaptopPages.page(EveningTexts.of("laptop"), parts));
@@ -45,6 +48,17 @@ final class OpeningView extends StackPane {
             final Button on = Buttons.plain(words(each), () -> model.goOn(each));
             on.setMinHeight(USE_PREF_SIZE);
             parts.add(on);
+        }
+        return Cards.card(parts.toArray(Node[]::new));
+    }
+
+    private Node known(final List<KnownSheet> all) {
+        final List<Node> parts = new ArrayList<>();
+        parts.add(Texts.subtitle(EveningTexts.of("known")));
+        for (final KnownSheet each : all) {
+            final Button button = Buttons.plain(each.words(), () -> model.openMark(each.mark()));
+            button.setMinHeight(USE_PREF_SIZE);
+            parts.add(button);
         }
         return Cards.card(parts.toArray(Node[]::new));
     }

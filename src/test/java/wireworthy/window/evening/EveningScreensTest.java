@@ -224,7 +224,7 @@ class EveningScreensTest {
         if (screen == Screen.LAPTOP_WHO) {
             return;
         }
-        model.choose((LaptopModel.Who) model.stage().get(), 5);
+        model.choose((LaptopModel.Who) model.stage().get(), 5, "");
         final SheetWork work = ((LaptopModel.Working) model.stage().get()).work();
         for (int i = 1; i < 3 && screen != Screen.WORK; i++) {
             work.go(i);

@@ -11,6 +11,7 @@ import wireworthy.evening.Pick;
 import wireworthy.evening.Sheet;
 import wireworthy.evening.SheetPlan;
 import wireworthy.evening.SystemVoltage;
+import wireworthy.evening.handin.BegunSheets;
 import wireworthy.evening.handin.SheetFile;
 import wireworthy.evening.summary.NextWeek;
 import wireworthy.rules.Skill;
@@ -112,7 +113,7 @@ class MakeModelTest {
     void thePapersAndTheFileForTheLaptopsLieInTheFolder() {
         model.change(it -> it.withWanted(it.wanted().withProblems(2)));
         model.change(it -> it.withWho(it.who().withNamed(true).withNames("Wren\nFinch")));
-        final PapersModel papers = new PapersModel(Background.atOnce());
+        final PapersModel papers = new PapersModel(new BegunSheets(folder.resolve("begun")), Background.atOnce());
         final Path out = folder.resolve("out");
         papers.make(model.sheet().orElseThrow(), model.shown(), out);
         assertThat(papers.said().get().text()).contains(out.toString());
