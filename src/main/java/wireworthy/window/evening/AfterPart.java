@@ -2,6 +2,8 @@ package wireworthy.window.evening;
 
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -49,7 +51,12 @@ final class AfterPart implements EveningPart {
         final Button choose = Buttons.main(AfterTexts.of("choose"), () -> choose(model, files));
         final Label said = Texts.strong("");
         said.textProperty().bind(model.said());
-        said.managedProperty().bind(model.said().isNotEmpty());
+        // With a summary on the page it stands beside what was pressed.
+        final BooleanBinding summary =
+                Bindings.createBooleanBinding(
+                        () -> model.state().get() instanceof AfterState.Read, model.state());
+        said.visibleProperty().bind(model.said().isNotEmpty().and(summary.not()));
+        said.managedProperty().bind(said.visibleProperty());
         found.getStyleClass().add(Styles.AFTER);
         model.state().subscribe(state -> show(state, model, files));
         return Pages.page(

@@ -3,6 +3,7 @@ package wireworthy.window.evening;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import wireworthy.evening.handin.HandInFolder;
@@ -10,10 +11,12 @@ import wireworthy.evening.summary.NextWeek;
 import wireworthy.evening.summary.Summary;
 import wireworthy.paper.PaperSize;
 import wireworthy.window.FileAsking;
+import wireworthy.window.NextFrame;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Cards;
 import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.OneOf;
+import wireworthy.window.parts.Scrolling;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
@@ -103,7 +106,8 @@ final class AfterSummary extends VBox {
                 Buttons.row(
                         Buttons.plain(AfterTexts.of("save.pdf"), this::savePdf),
                         size,
-                        Buttons.plain(AfterTexts.of("save.csv"), this::saveCsv)));
+                        Buttons.plain(AfterTexts.of("save.csv"), this::saveCsv)),
+                said());
     }
 
     private void savePdf() {
@@ -112,6 +116,21 @@ final class AfterSummary extends VBox {
 
     private void saveCsv() {
         files.save(this, NAME, "csv").ifPresent(model::saveCsv);
+    }
+
+    /** Where it was saved, beside what saves it. */
+    private Node said() {
+        final Label said = Texts.strong("");
+        said.textProperty().bind(model.said());
+        said.managedProperty().bind(model.said().isNotEmpty());
+        model.said()
+                .subscribe(
+                        words -> {
+                            if (!words.isEmpty()) {
+                                NextFrame.then(said, () -> Scrolling.into(said));
+                            }
+                        });
+        return said;
     }
 
     private Node kept() {

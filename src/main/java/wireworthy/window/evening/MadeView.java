@@ -9,10 +9,12 @@ import wireworthy.evening.Sheet;
 import wireworthy.evening.course.Evening;
 import wireworthy.evening.wish.Made;
 import wireworthy.evening.wish.Wish;
+import wireworthy.window.NextFrame;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Cards;
 import wireworthy.window.parts.Markdown;
 import wireworthy.window.parts.Notice;
+import wireworthy.window.parts.Scrolling;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
@@ -152,6 +154,9 @@ final class MadeView extends VBox {
                         now.trouble()
                                 ? new Notice(Verdict.CAUTION, now.text())
                                 : Texts.strong(now.text()));
+        if (!now.text().isEmpty()) {
+            NextFrame.then(said, () -> Scrolling.into(said));
+        }
     }
 
     private void plan(final List<Evening> evening) {
