@@ -78,6 +78,24 @@ public record CodeNames(List<String> names) {
         return name;
     }
 
+    /**
+     * With the name of one learner as typed; where nothing is typed, as it is.
+     *
+     * @throws EveningProblem where it is none, or several
+     */
+    public CodeNames with(final int learner, final String typed) {
+        if (typed.isBlank()) {
+            return this;
+        }
+        final CodeNames one = read(typed);
+        if (one.size() > 1) {
+            throw new EveningProblem("That is more than one code name", "Type only your own");
+        }
+        final List<String> all = new ArrayList<>(names);
+        all.set(learner - 1, one.of(1));
+        return new CodeNames(all);
+    }
+
     public int size() {
         return names.size();
     }

@@ -1,9 +1,17 @@
 package wireworthy.evening;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import wireworthy.practice.Exercise;
+import wireworthy.practice.SoldBy;
 import wireworthy.practice.Template;
+import wireworthy.record.WireSizes;
+import wireworthy.rules.Skill;
 
 /**
  * A sheet of problems for a class. Learners and problems are numbered from 1; the same mark gives
@@ -76,6 +84,38 @@ public final class Sheet {
     /** A learner's problem; learners beyond those it was made for have theirs, too. */
     public Exercise exercise(final int learner, final int problem) {
         return shelf.draw().exercise(templates.get(problem - 1), plan.numbers(learner, problem));
+    }
+
+    /**
+     * The sheet of another plan, from the same banks.
+     *
+     * @throws EveningProblem where it can't be made
+     */
+    public Sheet other(final SheetPlan other) {
+        return of(other, shelf);
+    }
+
+    /** Of each skill of a pick how many templates fit it. */
+    public Map<Skill, Integer> fitting(final Pick.BySkills by) {
+        return shelf.fitting(by, plan.ownBanks());
+    }
+
+    /** As many problems of these skills, as hard as those of this sheet, cable sold as in it. */
+    public Pick.BySkills likewise(final Set<Skill> skills) {
+        if (plan.pick() instanceof Pick.BySkills by) {
+            return new Pick.BySkills(
+                    skills, by.problems(), by.difficulties(), by.sizes(), by.voltages());
+        }
+        final Set<Difficulty> difficulties =
+                templates.stream()
+                        .map(each -> Difficulty.of(each.difficulty()))
+                        .collect(Collectors.toSet());
+        final Optional<WireSizes> sizes =
+                templates.stream().anyMatch(SoldBy::gauge)
+                        ? Optional.empty()
+                        : Optional.of(WireSizes.MM2);
+        return new Pick.BySkills(
+                skills, problems(), difficulties, sizes, EnumSet.allOf(SystemVoltage.class));
     }
 
     /** All problems of a learner, in order. */

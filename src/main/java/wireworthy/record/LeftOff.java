@@ -8,29 +8,34 @@ package wireworthy.record;
  * @param screen of that lesson, from 0
  * @param topic the bank last practised; empty where all were
  * @param problem the problem that was being worked, as the window names it
+ * @param part of the evening class last open
  */
-public record LeftOff(String place, String lesson, int screen, String topic, String problem) {
+public record LeftOff(String place, String lesson, int screen, String topic, String problem, String part) {
     /** Before the first start. */
-    public static final LeftOff NOWHERE = new LeftOff("", "", 0, "", "");
+    public static final LeftOff NOWHERE = new LeftOff("", "", 0, "", "", "");
 
     public LeftOff {
         screen = Math.max(0, screen);
     }
 
     public LeftOff withPlace(final String id) {
-        return new LeftOff(id, lesson, screen, topic, problem);
+        return new LeftOff(id, lesson, screen, topic, problem, part);
     }
 
     /** At the top of a lesson. */
     public LeftOff withLesson(final String id) {
-        return new LeftOff(place, id, 0, topic, problem);
+        return new LeftOff(place, id, 0, topic, problem, part);
     }
 
     public LeftOff withScreen(final int number) {
-        return new LeftOff(place, lesson, number, topic, problem);
+        return new LeftOff(place, lesson, number, topic, problem, part);
     }
 
     public LeftOff withProblem(final String ofTopic, final String name) {
-        return new LeftOff(place, lesson, screen, ofTopic, name);
+        return new LeftOff(place, lesson, screen, ofTopic, name, part);
+    }
+
+    public LeftOff withPart(final String key) {
+        return new LeftOff(place, lesson, screen, topic, problem, key);
     }
 }

@@ -38,7 +38,8 @@ final class SettingsText {
                         entry(entries, "/lesson", usual.lesson()),
                         entry(entries, "/screen", (double) usual.screen()).intValue(),
                         entry(entries, "/topic", usual.topic()),
-                        entry(entries, "/problem", usual.problem())),
+                        entry(entries, "/problem", usual.problem()),
+                        entry(entries, "/part", usual.part())),
                 window(entries),
                 SumsText.of(entries),
                 entry(entries, "/person", Settings.DEFAULTS.person()),
@@ -110,6 +111,7 @@ final class SettingsText {
         json.writeNumberProperty("screen", leftOff.screen());
         json.writeStringProperty("topic", leftOff.topic());
         json.writeStringProperty("problem", leftOff.problem());
+        json.writeStringProperty("part", leftOff.part());
     }
 
     private static void write(final JsonGenerator json, final WindowBounds window) {

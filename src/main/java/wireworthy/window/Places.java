@@ -58,7 +58,7 @@ final class Places {
                         () -> new CheckPlace(folder.vehicles(), inUse::sums));
         evening =
                 new OnFirstVisit<>(
-                        EveningPlace.ID, EveningPlace.name(), () -> evening(folder, clock, inUse));
+                        EveningPlace.ID, EveningPlace.name(), () -> evening(folder, settings, clock, inUse));
         lessons =
                 new LessonsPlace(
                         ahead::lessons,
@@ -85,11 +85,16 @@ final class Places {
         this.ahead = ahead;
     }
 
-    private EveningPlace evening(final DataFolder folder, final Clock clock, final InUse inUse) {
+    private EveningPlace evening(
+            final DataFolder folder,
+            final SettingsKeeper settings,
+            final Clock clock,
+            final InUse inUse) {
         return EveningPlace.of(
                 new EveningDesk(
                         folder, clock, FileAsking.bySystem(), ahead::lessons, this::toLesson),
-                new ProjectorDesk(ahead.solver(), inUse::sums));
+                new ProjectorDesk(ahead.solver(), inUse::sums),
+                settings);
     }
 
     /** Writes what is not written yet. */

@@ -50,7 +50,8 @@ class EveningPlaceTest extends WindowTest {
         return List.of(
                 EveningPlace.of(
                         TestDesks.desk(folder, stick()),
-                        new ProjectorDesk(new Solver(), () -> SumsInUse.USUAL)));
+                        new ProjectorDesk(new Solver(), () -> SumsInUse.USUAL),
+                        settings));
     }
 
     private static Path stick() {
@@ -64,7 +65,7 @@ class EveningPlaceTest extends WindowTest {
         press("Make the papers");
         assertThat(stick()).isDirectoryContaining("glob:**-slip-finder.pdf");
 
-        atALaptop();
+        aPart(KeyCode.DOWN);
         tabTo(it -> it instanceof TextField f && "By its mark".equals(f.getAccessibleText()));
         write(sheet.mark()).push(KeyCode.ENTER);
         press(String.valueOf(LEARNER));
@@ -72,14 +73,20 @@ class EveningPlaceTest extends WindowTest {
         assertThat(reads("Problem 1 is kept.")).isTrue();
 
         reopen();
-        atALaptop();
         press("Go on: learner 3, sheet " + sheet.mark());
         assertThat(labels()).anyMatch(it -> it.startsWith("Problem 2 of 2"));
         write(right(2)).push(KeyCode.ENTER);
+        aPart(KeyCode.UP);
+        assertThat(labels()).noneMatch(it -> it.startsWith("Key:"));
+        assertThat(reads("I lead this class: show them")).isTrue();
+        aPart(KeyCode.DOWN);
         assertThat(reads("Every problem is answered.")).isTrue();
         press("Hand in");
         press("Hand in again");
         assertThat(labels()).anyMatch(it -> it.startsWith("Handed in again"));
+        aPart(KeyCode.UP);
+        assertThat(labels()).anyMatch(it -> it.startsWith("Key:"));
+        aPart(KeyCode.DOWN);
 
         final HandIns read = HandIns.read(answers(), sheet);
         assertThat(read.taken())
@@ -107,9 +114,10 @@ class EveningPlaceTest extends WindowTest {
         return Asked.of(sheet.exercise(LEARNER, problem)).get(0).right();
     }
 
-    private void atALaptop() {
+    /** The part above or below at the side. */
+    private void aPart(final KeyCode way) {
         tabTo(it -> "Evening class".equals(it.getAccessibleText()));
-        push(KeyCode.DOWN);
+        push(way);
     }
 
     /** The program is closed and opened anew. */
@@ -125,7 +133,7 @@ class EveningPlaceTest extends WindowTest {
         return lookup((Node it) -> it instanceof javafx.scene.control.Labeled)
                 .<javafx.scene.control.Labeled>queryAll()
                 .stream()
-                .map(javafx.scene.control.Labeled::getText)
+                .map(each -> String.valueOf(each.getText()))
                 .toList();
     }
 

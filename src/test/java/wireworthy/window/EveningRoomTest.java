@@ -57,7 +57,8 @@ class EveningRoomTest extends WindowTest {
         return List.of(
                 EveningPlace.of(
                         TestDesks.desk(folder, folder.resolve("in")),
-                        new ProjectorDesk(solver, () -> SumsInUse.USUAL)),
+                        new ProjectorDesk(solver, () -> SumsInUse.USUAL),
+                        settings),
                 new TestPlace("Tables"));
     }
 

@@ -4,17 +4,21 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import wireworthy.evening.EveningProblem;
+import wireworthy.record.WholeFile;
 
 /**
  * What is being answered on this machine: the sheet files, and for each learner what was put down.
  */
 public final class BegunSheets {
     private static final int MOST = 500;
+    private static final int MOST_SHEETS = 6;
 
     private final Path folder;
 
@@ -22,8 +26,12 @@ public final class BegunSheets {
         this.folder = folder;
     }
 
-    /** Answers that were begun here, with the sheet they belong to. */
-    public record Begun(SheetFile sheet, HandIn handIn) {}
+    /**
+     * Answers that were begun here, with the sheet they belong to.
+     *
+     * @param handedIn whether they were handed in from here
+     */
+    public record Begun(SheetFile sheet, HandIn handIn, boolean handedIn) {}
 
     /**
      * Keeps a sheet, so that it can be gone on with.
@@ -32,6 +40,36 @@ public final class BegunSheets {
      */
     public void keep(final SheetFile sheet) throws IOException {
         sheet.write(sheetFile(sheet.mark()));
+    }
+
+    /** The sheets that were made or opened on this machine, the last one first. */
+    public List<SheetFile> sheets() {
+        return files("sheet-.*\\.json").stream()
+                .sorted(Comparator.comparing(BegunSheets::changed).reversed())
+                .limit(MOST_SHEETS)
+                .flatMap(file -> sheet(file).stream())
+                .toList();
+    }
+
+    /** The sheet of a mark, where it was made or opened on this machine. */
+    public Optional<SheetFile> sheet(final String mark) {
+        return sheet(sheetFile(mark)).filter(it -> it.mark().equals(mark));
+    }
+
+    private static Optional<SheetFile> sheet(final Path file) {
+        try {
+            return Optional.of(SheetFile.read(file));
+        } catch (final EveningProblem e) {
+            return Optional.empty();
+        }
+    }
+
+    private static FileTime changed(final Path file) {
+        try {
+            return Files.getLastModifiedTime(file);
+        } catch (final IOException e) {
+            return FileTime.fromMillis(0);
+        }
     }
 
     /**
@@ -69,16 +107,16 @@ public final class BegunSheets {
     /** All that was begun here and can be gone on with, what was changed last first. */
     public List<Begun> all() {
         final List<Begun> all = new ArrayList<>();
-        for (final Path file : files()) {
+        for (final Path file : files("hand-in-.*\\.json")) {
             begun(file).ifPresent(all::add);
         }
         all.sort((a, b) -> b.handIn().changed().compareTo(a.handIn().changed()));
         return all;
     }
 
-    private List<Path> files() {
+    private List<Path> files(final String called) {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> file.getFileName().toString().matches("hand-in-.*\\.json"))
+            return files.filter(file -> file.getFileName().toString().matches(called))
                     .limit(MOST)
                     .toList();
         } catch (final IOException | UncheckedIOException e) {
@@ -89,10 +127,34 @@ public final class BegunSheets {
     private Optional<Begun> begun(final Path file) {
         try {
             final HandIn handIn = HandInFile.read(file);
-            return Optional.of(new Begun(SheetFile.read(sheetFile(handIn.mark())), handIn));
+            return Optional.of(
+                    new Begun(
+                            SheetFile.read(sheetFile(handIn.mark())),
+                            handIn,
+                            Files.exists(handedInFile(handIn))));
         } catch (final EveningProblem e) {
             return Optional.empty();
         }
+    }
+
+    /** Whether the sheet of a mark is being answered here and is not handed in yet. */
+    public boolean unfinished(final String mark) {
+        return all().stream()
+                .anyMatch(each -> each.handIn().mark().equals(mark) && !each.handedIn());
+    }
+
+    /**
+     * Keeps that answers were handed in.
+     *
+     * @throws IOException where that can't be done
+     */
+    public void handedIn(final HandIn handIn) throws IOException {
+        WholeFile.write(handedInFile(handIn), new byte[0]);
+    }
+
+    private Path handedInFile(final HandIn handIn) {
+        final String name = HandInFile.name(handIn.mark(), handIn.learner());
+        return folder.resolve(name.replace(".json", ".handed-in"));
     }
 
     /**
@@ -102,6 +164,7 @@ public final class BegunSheets {
      */
     public void forget(final HandIn handIn) throws IOException {
         Files.deleteIfExists(folder.resolve(HandInFile.name(handIn.mark(), handIn.learner())));
+        Files.deleteIfExists(handedInFile(handIn));
     }
 
     private Path sheetFile(final String mark) {

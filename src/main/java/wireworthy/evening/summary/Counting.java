@@ -3,6 +3,8 @@ package wireworthy.evening.summary;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -40,13 +42,21 @@ final class Counting {
                 sheet,
                 handIns.size(),
                 problems,
-                skills.values().stream().sorted(Missed.MOST_MISSED_FIRST).toList(),
+                mostMissedFirst(),
                 slips.values().stream()
                         .sorted(commonest.thenComparingInt(seen -> SlipCatalogue.order(seen.id())))
                         .toList(),
                 help.entrySet().stream()
                         .map(e -> new HelpWanted(e.getKey(), skill(e.getKey()), e.getValue()))
                         .toList());
+    }
+
+    private Map<Skill, Missed> mostMissedFirst() {
+        final Map<Skill, Missed> sorted = new LinkedHashMap<>();
+        skills.entrySet().stream()
+                .sorted(Map.Entry.comparingByValue(Missed.MOST_MISSED_FIRST))
+                .forEach(each -> sorted.put(each.getKey(), each.getValue()));
+        return sorted;
     }
 
     private String skill(final int problem) {
@@ -72,24 +82,28 @@ final class Counting {
         final Missed before =
                 skills.getOrDefault(verdict.skill(), Missed.none(verdict.skill().words()));
         skills.put(verdict.skill(), before.with(verdict));
-        for (final String id : verdict.slips()) {
+        for (final Verdict.Made made : verdict.slips()) {
             final SlipSeen one =
                     new SlipSeen(
-                            id,
-                            SLIPS.of(id + ".short"),
+                            made.id(),
+                            SLIPS.of(made.id() + ".short"),
+                            Set.of(made.skill()),
                             List.of(who),
                             1,
                             1.0 / verdict.slips().size());
-            slips.merge(id, one, Counting::together);
+            slips.merge(made.id(), one, Counting::together);
         }
     }
 
     private static SlipSeen together(final SlipSeen one, final SlipSeen other) {
         final Set<String> learners = new LinkedHashSet<>(one.learners());
         learners.addAll(other.learners());
+        final Set<Skill> skills = EnumSet.copyOf(one.skills());
+        skills.addAll(other.skills());
         return new SlipSeen(
                 one.id(),
                 one.words(),
+                skills,
                 List.copyOf(learners),
                 one.answers() + other.answers(),
                 one.weight() + other.weight());

@@ -95,7 +95,8 @@ final class AfterModel {
         }
         final Sheet sheet = sheet(wanted.orElse(sheets.get(0).mark())).orElseThrow();
         final HandIns handIns = folder.of(sheet);
-        return new AfterState.Read(folder, sheets, handIns, Summary.of(sheet, handIns.taken()));
+        final Summary summary = Summary.of(sheet, handIns.taken());
+        return new AfterState.Read(folder, sheets, handIns, summary, summary.nextWeek(seeds));
     }
 
     private Optional<Sheet> sheet(final String mark) {
@@ -128,13 +129,6 @@ final class AfterModel {
         } catch (final EveningProblem e) {
             return Optional.of(e);
         }
-    }
-
-    /** A sheet for next week of what was missed; empty before anything is read. */
-    Optional<SheetPlan> nextWeek() {
-        return state.get() instanceof AfterState.Read read
-                ? Optional.of(read.summary().nextWeek(seeds.getAsInt()))
-                : Optional.empty();
     }
 
     /** Writes the summary to print. */

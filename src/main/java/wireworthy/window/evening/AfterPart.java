@@ -2,11 +2,14 @@ package wireworthy.window.evening;
 
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import wireworthy.evening.SheetPlan;
+import wireworthy.evening.summary.NextWeek;
 import wireworthy.window.FileAsking;
 import wireworthy.window.Shell;
 import wireworthy.window.parts.Buttons;
@@ -19,13 +22,13 @@ import wireworthy.window.parts.Verdict;
 /** Afterwards: what was handed in is read, and it is seen what the group stumbled over. */
 final class AfterPart implements EveningPart {
     private final EveningDesk desk;
-    private final Consumer<SheetPlan> make;
+    private final Consumer<NextWeek> make;
     private final VBox found = new VBox();
 
     /**
      * @param make takes the sheet for next week
      */
-    AfterPart(final EveningDesk desk, final Consumer<SheetPlan> make) {
+    AfterPart(final EveningDesk desk, final Consumer<NextWeek> make) {
         this.desk = desk;
         this.make = make;
     }
@@ -48,7 +51,12 @@ final class AfterPart implements EveningPart {
         final Button choose = Buttons.main(AfterTexts.of("choose"), () -> choose(model, files));
         final Label said = Texts.strong("");
         said.textProperty().bind(model.said());
-        said.managedProperty().bind(model.said().isNotEmpty());
+        // With a summary on the page it stands beside what was pressed.
+        final BooleanBinding summary =
+                Bindings.createBooleanBinding(
+                        () -> model.state().get() instanceof AfterState.Read, model.state());
+        said.visibleProperty().bind(model.said().isNotEmpty().and(summary.not()));
+        said.managedProperty().bind(said.visibleProperty());
         found.getStyleClass().add(Styles.AFTER);
         model.state().subscribe(state -> show(state, model, files));
         return Pages.page(

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import wireworthy.evening.handin.HandInFolder;
 import wireworthy.evening.handin.HandIns;
+import wireworthy.evening.summary.NextWeek;
 import wireworthy.evening.summary.Summary;
 
 /** How far one is with the hand-ins of an evening. */
@@ -38,7 +39,8 @@ sealed interface AfterState {
             HandInFolder folder,
             List<HandInFolder.Belonging> sheets,
             HandIns handIns,
-            Summary summary)
+            Summary summary,
+            NextWeek nextWeek)
             implements AfterState {
         public Read {
             sheets = List.copyOf(sheets);

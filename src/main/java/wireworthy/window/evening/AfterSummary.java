@@ -3,17 +3,20 @@ package wireworthy.window.evening;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
-import wireworthy.evening.SheetPlan;
 import wireworthy.evening.handin.HandInFolder;
+import wireworthy.evening.summary.NextWeek;
 import wireworthy.evening.summary.Summary;
 import wireworthy.paper.PaperSize;
 import wireworthy.window.FileAsking;
+import wireworthy.window.NextFrame;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Cards;
 import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.OneOf;
+import wireworthy.window.parts.Scrolling;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
@@ -25,7 +28,7 @@ final class AfterSummary extends VBox {
     private final AfterState.Read read;
     private final AfterModel model;
     private final FileAsking files;
-    private final Consumer<SheetPlan> make;
+    private final Consumer<NextWeek> make;
     private final ComboBox<PaperSize> size = new ComboBox<>();
     private final VBox deleting = new VBox();
 
@@ -33,7 +36,7 @@ final class AfterSummary extends VBox {
             final AfterState.Read read,
             final AfterModel model,
             final FileAsking files,
-            final Consumer<SheetPlan> make) {
+            final Consumer<NextWeek> make) {
         this.read = read;
         this.model = model;
         this.files = files;
@@ -94,15 +97,17 @@ final class AfterSummary extends VBox {
         size.setAccessibleText(AfterTexts.of("paper"));
         return Cards.card(
                 Texts.subtitle(AfterTexts.of("next")),
-                Texts.paragraph(AfterTexts.of("next.say")),
+                Texts.paragraph(read.nextWeek().why()),
+                Texts.soft(AfterTexts.of("next.say")),
                 Buttons.row(
                         Buttons.plain(
-                                AfterTexts.of("next.do"), () -> model.nextWeek().ifPresent(make))),
+                                AfterTexts.of("next.do"), () -> make.accept(read.nextWeek()))),
                 Texts.subtitle(AfterTexts.of("save")),
                 Buttons.row(
                         Buttons.plain(AfterTexts.of("save.pdf"), this::savePdf),
                         size,
-                        Buttons.plain(AfterTexts.of("save.csv"), this::saveCsv)));
+                        Buttons.plain(AfterTexts.of("save.csv"), this::saveCsv)),
+                said());
     }
 
     private void savePdf() {
@@ -111,6 +116,21 @@ final class AfterSummary extends VBox {
 
     private void saveCsv() {
         files.save(this, NAME, "csv").ifPresent(model::saveCsv);
+    }
+
+    /** Where it was saved, beside what saves it. */
+    private Node said() {
+        final Label said = Texts.strong("");
+        said.textProperty().bind(model.said());
+        said.managedProperty().bind(model.said().isNotEmpty());
+        model.said()
+                .subscribe(
+                        words -> {
+                            if (!words.isEmpty()) {
+                                NextFrame.then(said, () -> Scrolling.into(said));
+                            }
+                        });
+        return said;
     }
 
     private Node kept() {

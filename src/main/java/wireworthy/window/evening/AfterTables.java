@@ -2,6 +2,7 @@ package wireworthy.window.evening;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -27,7 +28,7 @@ final class AfterTables {
                     List.of(
                             words(slip.words()),
                             number(String.valueOf(slip.answers())),
-                            words(String.join(", ", slip.learners()))));
+                            words(names(slip.learners()))));
         }
         final VBox card = Cards.card(Texts.subtitle(AfterTexts.of("slips")));
         if (slips.isEmpty()) {
@@ -77,7 +78,7 @@ final class AfterTables {
                                     "skill",
                                     each.skill(),
                                     "names",
-                                    String.join(", ", each.names()))));
+                                    names(each.names()))));
         }
         return Cards.card(parts.toArray(Node[]::new));
     }
@@ -88,6 +89,13 @@ final class AfterTables {
         parts.add(Texts.subtitle(AfterTexts.of("left-out", "count", leftOut.size())));
         leftOut.forEach(each -> parts.add(Texts.paragraph(each.text())));
         return Cards.card(parts.toArray(Node[]::new));
+    }
+
+    /** Each number stays on one line with its name. */
+    private static String names(final List<String> labels) {
+        return labels.stream()
+                .map(label -> label.replaceFirst(" ", "\u00a0"))
+                .collect(Collectors.joining(", "));
     }
 
     private static PlainTable.Cell head(final String key) {

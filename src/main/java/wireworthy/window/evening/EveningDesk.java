@@ -2,11 +2,14 @@ package wireworthy.window.evening;
 
 import java.time.Clock;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import wireworthy.evening.Shelf;
 import wireworthy.evening.course.Evenings;
+import wireworthy.evening.handin.BegunSheets;
 import wireworthy.lessons.LessonHeading;
 import wireworthy.lessons.Lessons;
 import wireworthy.record.DataFolder;
@@ -19,6 +22,7 @@ public final class EveningDesk {
     private final FileAsking files;
     private final Supplier<Lessons> lessons;
     private final Consumer<String> lesson;
+    private final Set<String> led = ConcurrentHashMap.newKeySet();
     private Optional<Shelf> shelf = Optional.empty();
 
     /**
@@ -41,6 +45,24 @@ public final class EveningDesk {
     /** Where this machine keeps what belongs to it. */
     DataFolder folder() {
         return folder;
+    }
+
+    /** What is being answered on this machine. */
+    BegunSheets begun() {
+        return new BegunSheets(folder.sheets().resolve("begun"));
+    }
+
+    /**
+     * Whether the sheet of a mark is being answered here, and nobody said that it is for the leader
+     * to see: not on the window's thread.
+     */
+    boolean answering(final String mark) {
+        return !led.contains(mark) && begun().unfinished(mark);
+    }
+
+    /** Whoever asks for the sheet of a mark leads the class. */
+    void lead(final String mark) {
+        led.add(mark);
     }
 
     Clock clock() {

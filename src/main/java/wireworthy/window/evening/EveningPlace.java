@@ -8,7 +8,8 @@ import java.util.function.Consumer;
 import javafx.scene.Parent;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import wireworthy.evening.SheetPlan;
+import wireworthy.evening.summary.NextWeek;
+import wireworthy.record.SettingsKeeper;
 import wireworthy.window.Place;
 import wireworthy.window.Shell;
 import wireworthy.window.parts.SideAndPage;
@@ -21,6 +22,7 @@ public final class EveningPlace implements Place {
     public static final String ID = "evening";
 
     private final List<EveningPart> parts;
+    private final SettingsKeeper settings;
     private final Map<EveningPart, Parent> built = new HashMap<>();
     private final SideList<EveningPart> list =
             new SideList<>(
@@ -35,13 +37,16 @@ public final class EveningPlace implements Place {
 
     /**
      * @param parts in the order of the side, at least one
+     * @param settings keep which was last open: a learner's laptop is to open where it is answered
      */
-    public EveningPlace(final List<EveningPart> parts) {
+    public EveningPlace(final List<EveningPart> parts, final SettingsKeeper settings) {
         this.parts = List.copyOf(parts);
+        this.settings = settings;
     }
 
     /** With all its parts. */
-    public static EveningPlace of(final EveningDesk desk, final ProjectorDesk figures) {
+    public static EveningPlace of(
+            final EveningDesk desk, final ProjectorDesk figures, final SettingsKeeper settings) {
         final MakePart make = new MakePart(desk);
         final Way way = new Way();
         final EveningPlace place =
@@ -50,22 +55,23 @@ public final class EveningPlace implements Place {
                                 make,
                                 new LaptopPart(desk),
                                 new ProjectorPart(desk, figures),
-                                new AfterPart(desk, way)));
+                                new AfterPart(desk, way)),
+                        settings);
         way.to =
-                plan -> {
+                next -> {
                     place.open(make.key());
-                    make.begin(plan);
+                    make.begin(next);
                 };
         return place;
     }
 
     /** The way from a part to another one, known once there is a place. */
-    private static final class Way implements Consumer<SheetPlan> {
-        private Consumer<SheetPlan> to = plan -> {};
+    private static final class Way implements Consumer<NextWeek> {
+        private Consumer<NextWeek> to = next -> {};
 
         @Override
-        public void accept(final SheetPlan plan) {
-            to.accept(plan);
+        public void accept(final NextWeek next) {
+            to.accept(next);
         }
     }
 
@@ -90,7 +96,10 @@ public final class EveningPlace implements Place {
         side.getStyleClass().addAll(Styles.SIDE, Styles.EVENING_SIDE);
         VBox.setVgrow(list, Priority.ALWAYS);
         list.getItems().setAll(parts);
-        list.choose(any -> true);
+        final String last = settings.now().leftOff().part();
+        if (!list.choose(part -> part.key().equals(last))) {
+            list.choose(any -> true);
+        }
         return page;
     }
 
@@ -112,6 +121,7 @@ public final class EveningPlace implements Place {
     private void show(final EveningPart part) {
         inView.ifPresent(EveningPart::left);
         inView = Optional.of(part);
+        settings.change(it -> it.withLeftOff(at -> at.withPart(part.key())));
         page.show(built.computeIfAbsent(part, it -> it.build(shell.orElseThrow())));
         part.shown();
     }

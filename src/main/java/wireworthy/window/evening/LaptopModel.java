@@ -24,7 +24,7 @@ final class LaptopModel {
     sealed interface Stage {}
 
     /** A sheet is to be opened, or one begun here gone on with. */
-    record Opening(List<BegunSheets.Begun> begun) implements Stage {}
+    record Opening(List<BegunSheets.Begun> begun, List<KnownSheet> known) implements Stage {}
 
     /** Who answers it? */
     record Who(SheetFile file, Sheet sheet) implements Stage {}
@@ -39,13 +39,13 @@ final class LaptopModel {
     private final Background background;
     private final BegunSheets kept;
     private final ReadOnlyObjectWrapper<Stage> stage =
-            new ReadOnlyObjectWrapper<>(new Opening(List.of()));
+            new ReadOnlyObjectWrapper<>(new Opening(List.of(), List.of()));
     private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
 
     LaptopModel(final EveningDesk desk, final Background background) {
         this.desk = desk;
         this.background = background;
-        kept = new BegunSheets(desk.folder().sheets().resolve("begun"));
+        kept = desk.begun();
     }
 
     ReadOnlyObjectProperty<Stage> stage() {
@@ -60,12 +60,25 @@ final class LaptopModel {
     /** Looks what was begun here. */
     void begin() {
         trouble.set("");
-        background.run(kept::all, begun -> stage.set(new Opening(begun)));
+        background.run(this::opening, stage::set);
     }
 
-    /** Opens the sheet of a mark: numbers for names, explained at the end. */
+    private Opening opening() {
+        return new Opening(kept.all(), KnownSheet.of(kept, desk.shelf()));
+    }
+
+    /**
+     * Opens the sheet of a mark as its file has it, where that was here; otherwise with numbers for
+     * names, explained at the end.
+     */
     void openMark(final String mark) {
-        act(() -> who(mark, Explained.AT_THE_END, Optional.empty()));
+        act(
+                () -> {
+                    final String read = Sheet.marked(mark, desk.shelf()).mark();
+                    return kept.sheet(read)
+                            .map(it -> who(read, it.explained(), Optional.of(it.names())))
+                            .orElseGet(() -> who(read, Explained.AT_THE_END, Optional.empty()));
+                });
     }
 
     /** Opens a sheet file. */
@@ -84,9 +97,21 @@ final class LaptopModel {
         return new Who(new SheetFile(sheet.mark(), explained, all), sheet);
     }
 
-    /** One of the learners begins, or goes on. */
-    void choose(final Who who, final int learner) {
-        act(() -> work(who.file(), who.sheet(), learner));
+    /**
+     * One of the learners begins, or goes on.
+     *
+     * @param name the code name as typed; empty where it is known, or there is none
+     */
+    void choose(final Who who, final int learner, final String name) {
+        act(
+                () -> {
+                    final SheetFile file = who.file();
+                    final CodeNames names = file.names().with(learner, name);
+                    return work(
+                            new SheetFile(file.mark(), file.explained(), names),
+                            who.sheet(),
+                            learner);
+                });
     }
 
     /** Goes on with what was begun here. */
@@ -104,6 +129,7 @@ final class LaptopModel {
             kept.keep(file);
             final HandIn handIn =
                     kept.of(sheet.mark(), learner)
+                            .map(before -> before.named(file.names().of(learner)))
                             .orElseGet(
                                     () ->
                                             HandIn.begun(
@@ -135,7 +161,17 @@ final class LaptopModel {
 
     /** Hands in to a folder. */
     void handIn(final SheetWork work, final Path folder) {
-        act(() -> new Ending(work, Optional.of(HandedIn.into(folder, work.handIn()))));
+        act(() -> new Ending(work, Optional.of(handedIn(work.handIn(), folder))));
+    }
+
+    private HandedIn handedIn(final HandIn handIn, final Path folder) {
+        final HandedIn done = HandedIn.into(folder, handIn);
+        try {
+            kept.handedIn(handIn);
+        } catch (final IOException e) {
+            // It lies where it belongs; here it only stays among what is gone on with.
+        }
+        return done;
     }
 
     /** Shows what is right; nothing counts from then on. */
@@ -151,7 +187,7 @@ final class LaptopModel {
                 () -> {
                     try {
                         kept.forget(work.handIn());
-                        return new Opening(kept.all());
+                        return opening();
                     } catch (final IOException e) {
                         throw new EveningProblem(
                                 EveningTexts.of("laptop.not-forgotten"),

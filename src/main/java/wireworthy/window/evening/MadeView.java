@@ -3,15 +3,18 @@ package wireworthy.window.evening;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import wireworthy.evening.Sheet;
 import wireworthy.evening.course.Evening;
 import wireworthy.evening.wish.Made;
 import wireworthy.evening.wish.Wish;
+import wireworthy.window.NextFrame;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Cards;
 import wireworthy.window.parts.Markdown;
 import wireworthy.window.parts.Notice;
+import wireworthy.window.parts.Scrolling;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
@@ -41,20 +44,41 @@ final class MadeView extends VBox {
         getStyleClass().add(Styles.EVENING_FORM);
         buttons = Buttons.row(make, Buttons.plain(EveningTexts.of("made.others"), model::others));
         buttons.setVisible(false);
-        getChildren().setAll(outcome, buttons, said, plan, preview);
+        getChildren().setAll(why(), outcome, buttons, said, plan, preview);
         model.made().subscribe(made -> made.ifPresent(this::show));
+        model.held().subscribe(any -> model.made().get().ifPresent(this::show));
         model.made().subscribe(any -> papers.forget());
         model.pages().subscribe(any -> model.made().get().ifPresent(this::show));
         papers.said().subscribe(this::say);
-        model.evening().subscribe(evening -> plan(evening.stream().toList()));
+        model.comesFrom().evening().subscribe(evening -> plan(evening.stream().toList()));
+    }
+
+    /** What a sheet for next week was chosen by. */
+    private Node why() {
+        final Label words = Texts.strong("");
+        words.textProperty().bind(model.comesFrom().why());
+        words.managedProperty().bind(model.comesFrom().why().isNotEmpty());
+        return words;
     }
 
     private void show(final Made made) {
+        final boolean held = model.held().get();
         outcome.getChildren()
                 .setAll(made.sheet().map(it -> sheet(made, it)).orElseGet(() -> refused(made)));
-        buttons.setVisible(true);
+        if (held) {
+            outcome.getChildren().addAll(held());
+        }
+        buttons.setVisible(!held);
+        buttons.setManaged(!held);
         make.setDisable(made.sheet().isEmpty());
-        preview.show(made.first());
+        preview.show(held ? List.of() : made.first());
+    }
+
+    /** Where the sheet is being answered on this machine, its key is one press further away. */
+    private List<Node> held() {
+        return List.of(
+                new Notice(Verdict.CAUTION, EveningTexts.of("made.held")),
+                Buttons.row(Buttons.plain(EveningTexts.of("made.held.do"), model::lead)));
     }
 
     private List<Node> refused(final Made made) {
@@ -130,6 +154,9 @@ final class MadeView extends VBox {
                         now.trouble()
                                 ? new Notice(Verdict.CAUTION, now.text())
                                 : Texts.strong(now.text()));
+        if (!now.text().isEmpty()) {
+            NextFrame.then(said, () -> Scrolling.into(said));
+        }
     }
 
     private void plan(final List<Evening> evening) {

@@ -82,8 +82,8 @@ final class MakeForm extends VBox {
         mark.setAccessibleText(EveningTexts.of("make.mark"));
         mark.setOnAction(event -> model.openMark(mark.getText()));
         final Label said = Texts.soft("");
-        said.textProperty().bind(model.markSaid());
-        said.managedProperty().bind(model.markSaid().isNotEmpty());
+        said.textProperty().bind(model.comesFrom().markSaid());
+        said.managedProperty().bind(model.comesFrom().markSaid().isNotEmpty());
         final VBox part =
                 new VBox(
                         Texts.strong(EveningTexts.of("make.mark")),

@@ -9,10 +9,10 @@ import java.util.Set;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
 import wireworthy.evening.CodeNames;
 import wireworthy.evening.EveningProblem;
 import wireworthy.evening.Sheet;
@@ -20,6 +20,7 @@ import wireworthy.evening.SheetPlan;
 import wireworthy.evening.course.Evening;
 import wireworthy.evening.course.Evenings;
 import wireworthy.evening.print.SheetPages;
+import wireworthy.evening.summary.NextWeek;
 import wireworthy.evening.wish.Made;
 import wireworthy.evening.wish.Wish;
 import wireworthy.evening.wish.WishFile;
@@ -41,9 +42,8 @@ final class MakeModel {
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<OptionalInt> pages =
             new ReadOnlyObjectWrapper<>(OptionalInt.empty());
-    private final ReadOnlyObjectWrapper<Optional<Evening>> evening =
-            new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyStringWrapper markSaid = new ReadOnlyStringWrapper("");
+    private final ReadOnlyBooleanWrapper held = new ReadOnlyBooleanWrapper();
+    private final ComesFrom comesFrom = new ComesFrom();
     private Wish wish = Wish.USUAL;
     private Wish shown = Wish.USUAL;
     private Evenings evenings = new Evenings(List.of(), List.of());
@@ -80,6 +80,11 @@ final class MakeModel {
         return ownBanks;
     }
 
+    /** Where the sheet comes from. */
+    ComesFrom comesFrom() {
+        return comesFrom;
+    }
+
     /** What is wanted now. */
     Wish wish() {
         return wish;
@@ -87,7 +92,11 @@ final class MakeModel {
 
     /** Wants something else. */
     void change(final UnaryOperator<Wish> how) {
-        wish = how.apply(wish);
+        final Wish other = how.apply(wish);
+        if (!other.wanted().equals(wish.wanted())) {
+            comesFrom.chosenAnew();
+        }
+        wish = other;
         work();
     }
 
@@ -114,7 +123,7 @@ final class MakeModel {
 
     /** Starts from an evening; names and paper stay as they are. */
     void use(final Optional<Evening> other) {
-        evening.set(other);
+        comesFrom.evening(other);
         other.ifPresent(
                 it ->
                         replace(
@@ -132,20 +141,22 @@ final class MakeModel {
         background.run(() -> marked(mark), Runnable::run);
     }
 
-    /** Shows the sheet of a plan, after what is still being read. */
-    void show(final SheetPlan plan) {
-        background.run(() -> plan, it -> replace(wish.like(it)));
+    /** Shows the sheet for next week, after what is still being read. */
+    void show(final NextWeek next) {
+        background.run(() -> next, it -> show(it.plan(), it.why()));
+    }
+
+    private void show(final SheetPlan plan, final String reason) {
+        comesFrom.elsewhere(reason);
+        replace(wish.like(plan));
     }
 
     private Runnable marked(final String mark) {
         try {
             final SheetPlan plan = Sheet.marked(mark, desk.shelf()).plan();
-            return () -> {
-                markSaid.set("");
-                replace(wish.like(plan));
-            };
+            return () -> show(plan, "");
         } catch (final EveningProblem e) {
-            return () -> markSaid.set(e.text());
+            return () -> comesFrom.noMark(e.text());
         }
     }
 
@@ -156,13 +167,37 @@ final class MakeModel {
         background.run(() -> made(number, now), it -> it.ifPresent(all -> show(number, all)));
     }
 
-    private Optional<Made> made(final long number, final Wish now) {
-        return number == asked.get() ? Optional.of(Made.of(now, desk.shelf())) : Optional.empty();
+    private record Outcome(Made made, boolean held) {}
+
+    private Optional<Outcome> made(final long number, final Wish now) {
+        if (number != asked.get()) {
+            return Optional.empty();
+        }
+        final Made all = Made.of(now, desk.shelf());
+        return Optional.of(new Outcome(all, held(all.sheet())));
     }
 
-    private void show(final long number, final Made now) {
+    private boolean held(final Optional<Sheet> sheet) {
+        return sheet.map(Sheet::mark).filter(desk::answering).isPresent();
+    }
+
+    /** Looks again whether the sheet is being answered on this machine. */
+    void look() {
+        final Optional<Sheet> now = sheet();
+        background.run(() -> held(now), held::set);
+    }
+
+    /** The one who asks leads the class: nothing of this sheet is kept back from now on. */
+    void lead() {
+        sheet().map(Sheet::mark).ifPresent(desk::lead);
+        held.set(false);
+    }
+
+    private void show(final long number, final Outcome outcome) {
         if (number == asked.get()) {
             final Wish counted = wish;
+            final Made now = outcome.made();
+            held.set(outcome.held());
             shown = counted;
             made.set(Optional.of(now));
             background.run(() -> pagesOf(number, counted, now), it -> count(number, it));
@@ -220,13 +255,8 @@ final class MakeModel {
         return pages.getReadOnlyProperty();
     }
 
-    /** The evening it was started from. */
-    ReadOnlyObjectProperty<Optional<Evening>> evening() {
-        return evening.getReadOnlyProperty();
-    }
-
-    /** What is the matter with a mark. */
-    ReadOnlyStringProperty markSaid() {
-        return markSaid.getReadOnlyProperty();
+    /** Whether problems and key are kept back: the sheet is being answered on this machine. */
+    ReadOnlyBooleanProperty held() {
+        return held.getReadOnlyProperty();
     }
 }

@@ -3,7 +3,7 @@ package wireworthy.window.evening;
 import java.util.Optional;
 import javafx.scene.Parent;
 import javafx.scene.layout.VBox;
-import wireworthy.evening.SheetPlan;
+import wireworthy.evening.summary.NextWeek;
 import wireworthy.window.Bench;
 import wireworthy.window.Shell;
 import wireworthy.window.parts.Styles;
@@ -29,14 +29,20 @@ final class MakePart implements EveningPart {
     public Parent build(final Shell shell) {
         final MakeModel made = new MakeModel(desk, shell.background());
         model = Optional.of(made);
-        final Parent built = built(made, new PapersModel(shell.background()), shell);
+        final Parent built = built(made, new PapersModel(desk.begun(), shell.background()), shell);
         made.begin();
         return built;
     }
 
-    /** Shows the sheet of a plan, once the part is built. */
-    void begin(final SheetPlan plan) {
-        model().show(plan);
+    /** A sheet may have been begun or handed in at the laptop meanwhile. */
+    @Override
+    public void shown() {
+        model().look();
+    }
+
+    /** Shows the sheet for next week, once the part is built. */
+    void begin(final NextWeek next) {
+        model().show(next);
     }
 
     /** What was built. */

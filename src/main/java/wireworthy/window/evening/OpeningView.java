@@ -33,6 +33,9 @@ final class OpeningView extends StackPane {
         if (!opening.begun().isEmpty()) {
             parts.add(begun(opening.begun()));
         }
+        if (!opening.known().isEmpty()) {
+            parts.add(known(opening.known()));
+        }
         parts.add(byFile());
         parts.add(byMark());
         getChildren().setAll(LaptopPages.page(EveningTexts.of("laptop"), parts));
@@ -42,16 +45,28 @@ final class OpeningView extends StackPane {
         final List<Node> parts = new ArrayList<>();
         parts.add(Texts.subtitle(EveningTexts.of("laptop.begun")));
         for (final BegunSheets.Begun each : all) {
-            final Button on = Buttons.plain(words(each.handIn()), () -> model.goOn(each));
+            final Button on = Buttons.plain(words(each), () -> model.goOn(each));
             on.setMinHeight(USE_PREF_SIZE);
             parts.add(on);
         }
         return Cards.card(parts.toArray(Node[]::new));
     }
 
-    private static String words(final HandIn handIn) {
+    private Node known(final List<KnownSheet> all) {
+        final List<Node> parts = new ArrayList<>();
+        parts.add(Texts.subtitle(EveningTexts.of("known")));
+        for (final KnownSheet each : all) {
+            final Button button = Buttons.plain(each.words(), () -> model.openMark(each.mark()));
+            button.setMinHeight(USE_PREF_SIZE);
+            parts.add(button);
+        }
+        return Cards.card(parts.toArray(Node[]::new));
+    }
+
+    private static String words(final BegunSheets.Begun begun) {
+        final HandIn handIn = begun.handIn();
         return EveningTexts.of(
-                "laptop.go-on",
+                begun.handedIn() ? "laptop.handed-in" : "laptop.go-on",
                 "learner",
                 (handIn.learner() + " " + handIn.name()).strip(),
                 "mark",

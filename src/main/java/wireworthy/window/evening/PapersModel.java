@@ -2,34 +2,35 @@ package wireworthy.window.evening;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import wireworthy.evening.CodeNames;
 import wireworthy.evening.Sheet;
+import wireworthy.evening.handin.BegunSheets;
 import wireworthy.evening.handin.SheetFile;
 import wireworthy.evening.print.SheetPages;
 import wireworthy.evening.wish.Wish;
 import wireworthy.record.WholeFile;
 import wireworthy.window.Background;
 
-/** The papers of a sheet as they are made: one after the other, away from the window's thread. */
+/** The papers of a sheet, made side by side, away from the window's thread. */
 final class PapersModel {
     /** What was said last, and whether it is to be seen to. */
     record Said(String text, boolean trouble) {
         static final Said NOTHING = new Said("", false);
     }
 
-    private static final List<String> KINDS = List.of("sheets", "key", "slip-finder", "laptops");
-
+    private final BegunSheets here;
     private final Background background;
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
     private final ReadOnlyObjectWrapper<Said> said = new ReadOnlyObjectWrapper<>(Said.NOTHING);
 
-    PapersModel(final Background background) {
+    /**
+     * @param here keeps the sheet, so that it can be chosen on this machine without its mark
+     */
+    PapersModel(final BegunSheets here, final Background background) {
+        this.here = here;
         this.background = background;
     }
 
@@ -45,11 +46,17 @@ final class PapersModel {
     /** Makes sheets, key, slip finder and the file for the laptops in a folder. */
     void make(final Sheet sheet, final Wish wish, final Path folder) {
         busy.set(true);
-        said.set(new Said(EveningTexts.of("papers.numbers"), false));
-        final CodeNames names = wish.who().learners();
+        said.set(new Said(EveningTexts.of("papers.making"), false));
         background.run(
-                () -> new SheetPages(sheet, names, wish.handout().paper()),
-                pages -> next(new Job(sheet, wish, names, pages, folder), 0));
+                () -> made(file(sheet, wish), sheet, wish, folder),
+                now -> {
+                    said.set(now);
+                    busy.set(false);
+                });
+    }
+
+    private static SheetFile file(final Sheet sheet, final Wish wish) {
+        return new SheetFile(sheet.mark(), wish.handout().explained(), wish.who().learners());
     }
 
     /** Says no more of papers made before: there is another sheet now. */
@@ -59,49 +66,20 @@ final class PapersModel {
         }
     }
 
-    private void next(final Job job, final int done) {
-        if (done == KINDS.size()) {
-            end(new Said(EveningTexts.of("papers.done", "folder", job.folder()), false));
-            return;
+    private Said made(
+            final SheetFile file, final Sheet sheet, final Wish wish, final Path folder) {
+        final SheetPages.Papers papers =
+                new SheetPages(sheet, file.names(), wish.handout().paper()).all();
+        final String name = "sheet-" + sheet.mark();
+        try {
+            WholeFile.write(folder.resolve(name + "-sheets.pdf"), papers.sheets());
+            WholeFile.write(folder.resolve(name + "-key.pdf"), papers.key());
+            WholeFile.write(folder.resolve(name + "-slip-finder.pdf"), papers.slipFinder());
+            file.write(folder.resolve(name + ".json"));
+        } catch (final IOException e) {
+            return new Said(EveningTexts.of("papers.not", "folder", folder), true);
         }
-        said.set(new Said(EveningTexts.of("papers." + KINDS.get(done)), false));
-        background.run(
-                () -> job.write(KINDS.get(done)),
-                trouble ->
-                        trouble.ifPresentOrElse(
-                                it -> end(new Said(it, true)), () -> next(job, done + 1)));
-    }
-
-    private void end(final Said last) {
-        said.set(last);
-        busy.set(false);
-    }
-
-    /** The papers of one sheet. */
-    private record Job(Sheet sheet, Wish wish, CodeNames names, SheetPages pages, Path folder) {
-        /** Writes one; says why it can't be written. */
-        Optional<String> write(final String kind) {
-            try {
-                if (kind.equals("laptops")) {
-                    new SheetFile(sheet.mark(), wish.handout().explained(), names)
-                            .write(folder.resolve("sheet-" + sheet.mark() + ".json"));
-                } else {
-                    WholeFile.write(
-                            folder.resolve("sheet-" + sheet.mark() + "-" + kind + ".pdf"),
-                            pdf(kind));
-                }
-                return Optional.empty();
-            } catch (final IOException e) {
-                return Optional.of(EveningTexts.of("papers.not", "folder", folder));
-            }
-        }
-
-        private byte[] pdf(final String kind) {
-            return switch (kind) {
-                case "sheets" -> pages.sheets();
-                case "key" -> pages.key();
-                default -> pages.slipFinder();
-            };
-        }
+        KnownSheet.keep(file, here);
+        return new Said(EveningTexts.of("papers.done", "folder", folder), false);
     }
 }

@@ -3,7 +3,6 @@ package wireworthy.window.evening;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -29,7 +28,7 @@ final class ProjectorBar extends VBox {
     private Optional<Subscription> listening = Optional.empty();
     private Optional<ProjectorTask> on = Optional.empty();
 
-    ProjectorBar(final ProjectorModel model, final List<Node> looks) {
+    ProjectorBar(final ProjectorModel model, final ProjectorWall.Ends ends) {
         this.model = model;
         line = button("line", ProjectorTask::reveal);
         back = button("line-back", ProjectorTask::conceal);
@@ -42,9 +41,10 @@ final class ProjectorBar extends VBox {
         field.setOnAction(event -> on.ifPresent(ProjectorTask::take));
         said.managedProperty().bind(said.textProperty().isNotEmpty());
         final FlowPane row = Buttons.row(title, field, undo, tell, line, back, previous, next);
-        row.getChildren().addAll(looks);
+        row.getChildren().addAll(ends.look(), ends.leave());
         row.getStyleClass().add(Styles.PROJECTOR_ROW);
         getChildren().setAll(said, row);
+        new ProjectorBarFold(this, row, ends.look(), List.of(undo, back, previous, ends.leave()));
     }
 
     private Button button(final String key, final Consumer<ProjectorTask> does) {

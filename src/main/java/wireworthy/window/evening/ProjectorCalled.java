@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import wireworthy.evening.called.CalledGroup;
 import wireworthy.evening.called.Counted;
@@ -45,17 +46,18 @@ final class ProjectorCalled extends VBox {
         final Origin origin = group.origin();
         final VBox card = new VBox();
         card.getStyleClass().addAll(Styles.CARD, Styles.CALLED_GROUP);
+        final FlowPane head = Buttons.row(new Badge(verdict(origin.kind()), count(group)));
+        if (origin.kind() != Origin.Kind.SOUND && !origin.why().isEmpty()) {
+            head.getChildren().add(why(group));
+        }
         card.getChildren()
                 .addAll(
-                        new Badge(verdict(origin.kind()), count(group)),
+                        head,
                         Texts.strong(
                                 group.counted().stream()
                                         .map(ProjectorCalled::text)
                                         .collect(Collectors.joining(";  "))),
                         Texts.paragraph(Texts.kept(origin.title())));
-        if (origin.kind() != Origin.Kind.SOUND && !origin.why().isEmpty()) {
-            card.getChildren().add(why(group));
-        }
         return card;
     }
 

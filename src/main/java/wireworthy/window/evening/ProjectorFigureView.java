@@ -39,7 +39,8 @@ final class ProjectorFigureView extends ProjectorWall {
         }
         show(Pages.scroll(title, page));
         final FlowPane row = Buttons.row(Texts.strong(title));
-        row.getChildren().addAll(looks(shell, leave));
+        final Ends ends = ends(shell, leave);
+        row.getChildren().addAll(ends.look(), ends.leave());
         row.getStyleClass().add(Styles.PROJECTOR_ROW);
         final VBox bar = new VBox(row);
         bar.getStyleClass().add(Styles.PROJECTOR_BAR);

@@ -10,6 +10,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wireworthy.evening.Sheet;
 import wireworthy.rules.Skill;
@@ -17,9 +18,11 @@ import wireworthy.window.FileAsking;
 import wireworthy.window.NextFrame;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Cards;
+import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.PickList;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
+import wireworthy.window.parts.Verdict;
 
 /** The forms in which it is chosen what is thrown on the wall. */
 final class ProjectorForms {
@@ -32,6 +35,7 @@ final class ProjectorForms {
     private final CheckBox told = new CheckBox(ProjectorTexts.of("told-at-once"));
     private final TextField mark = new TextField();
     private final Label trouble = Texts.paragraph("");
+    private final VBox known = new VBox();
     private final VBox problems = new VBox();
     private boolean atOnce;
 
@@ -59,6 +63,8 @@ final class ProjectorForms {
         trouble.textProperty().bind(setup.said());
         trouble.managedProperty().bind(setup.said().isNotEmpty());
         problems.getStyleClass().add(Styles.TIGHT);
+        known.getStyleClass().add(Styles.TIGHT);
+        setup.known().subscribe(this::show);
         setup.sheet().subscribe(this::opened);
     }
 
@@ -67,9 +73,31 @@ final class ProjectorForms {
         setup.mark(mark.getText());
     }
 
+    private void show(final List<KnownSheet> sheets) {
+        known.setManaged(!sheets.isEmpty());
+        known.getChildren().clear();
+        if (!sheets.isEmpty()) {
+            known.getChildren().add(Texts.strong(EveningTexts.of("known")));
+            sheets.forEach(each -> known.getChildren().add(open(each)));
+        }
+    }
+
+    private Button open(final KnownSheet sheet) {
+        final Button open =
+                Buttons.plain(
+                        sheet.words(),
+                        () -> {
+                            mark.setText(sheet.mark());
+                            openMark();
+                        });
+        open.setMinHeight(Region.USE_PREF_SIZE);
+        return open;
+    }
+
     /** A sheet by its mark or a file, and from which of its problems to begin. */
     Node sheet() {
         return Cards.card(
+                known,
                 Texts.strong(ProjectorTexts.of("mark")),
                 Buttons.row(
                         mark,
@@ -125,9 +153,22 @@ final class ProjectorForms {
                     if (atOnce) {
                         wall.accept(sheet, new Begin(1, told.isSelected()));
                     } else {
-                        problems.getChildren().setAll(begin(sheet));
+                        problems.getChildren().setAll(setup.held() ? held(sheet) : begin(sheet));
                     }
                 });
+    }
+
+    /** The wall would show the working of what is being answered on this machine. */
+    private List<Node> held(final Sheet sheet) {
+        return List.of(
+                new Notice(Verdict.CAUTION, ProjectorTexts.of("held")),
+                Buttons.row(
+                        Buttons.plain(
+                                ProjectorTexts.of("held.do"),
+                                () -> {
+                                    setup.lead();
+                                    problems.getChildren().setAll(begin(sheet));
+                                })));
     }
 
     private List<Node> begin(final Sheet sheet) {

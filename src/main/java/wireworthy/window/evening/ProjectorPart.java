@@ -2,6 +2,7 @@ package wireworthy.window.evening;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -30,6 +31,7 @@ final class ProjectorPart implements EveningPart {
     private final EveningDesk desk;
     private final ProjectorDesk figures;
     private final VBox chosen = new VBox();
+    private Optional<ProjectorSetup> setup = Optional.empty();
 
     ProjectorPart(final EveningDesk desk, final ProjectorDesk figures) {
         this.desk = desk;
@@ -44,12 +46,13 @@ final class ProjectorPart implements EveningPart {
     @Override
     public Parent build(final Shell shell) {
         final SplittableRandom random = new SplittableRandom(desk.clock().millis());
-        final ProjectorSetup setup =
+        final ProjectorSetup begun =
                 new ProjectorSetup(
-                        desk::shelf, () -> random.nextInt(SheetPlan.SEEDS), shell.background());
+                        desk, () -> random.nextInt(SheetPlan.SEEDS), shell.background());
+        setup = Optional.of(begun);
         chosen.getStyleClass().add(Styles.TIGHT);
         final ProjectorForms forms =
-                new ProjectorForms(setup, desk.files(), (sheet, at) -> wall(sheet, at, shell));
+                new ProjectorForms(begun, desk.files(), (sheet, at) -> wall(sheet, at, shell));
         show(What.SHEET, forms, shell);
         return Pages.page(
                 EveningTexts.of(key()),
@@ -63,6 +66,12 @@ final class ProjectorPart implements EveningPart {
                         what -> show(what, forms, shell)),
                 chosen,
                 Texts.soft(ProjectorTexts.of("keys")));
+    }
+
+    /** A sheet may have been made or opened meanwhile. */
+    @Override
+    public void shown() {
+        setup.ifPresent(ProjectorSetup::look);
     }
 
     private void show(final What what, final ProjectorForms forms, final Shell shell) {

@@ -36,7 +36,7 @@ final class ProjectorView extends ProjectorWall {
     ProjectorView(final ProjectorModel model, final Shell shell, final Runnable leave) {
         super(ACROSS, DOWN);
         this.model = model;
-        bar = new ProjectorBar(model, looks(shell, leave));
+        bar = new ProjectorBar(model, ends(shell, leave));
         setBottom(bar);
         final ProjectorKeys keys = new ProjectorKeys(model, bar.field(), this::back, leave);
         addEventFilter(KeyEvent.KEY_PRESSED, keys);

@@ -2,6 +2,7 @@ package wireworthy.window.evening;
 
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
@@ -81,8 +82,10 @@ class ProjectorWall extends BorderPane {
     void sized() {}
 
     /** What every wall has at the end of its bar. */
-    final List<Node> looks(final Shell shell, final Runnable leave) {
-        return List.of(
+    record Ends(ProjectorLook look, Button leave) {}
+
+    final Ends ends(final Shell shell, final Runnable leave) {
+        return new Ends(
                 new ProjectorLook(this, shell), Buttons.plain(ProjectorTexts.of("leave"), leave));
     }
 }

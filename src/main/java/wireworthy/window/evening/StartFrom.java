@@ -23,7 +23,7 @@ final class StartFrom extends VBox {
                         all.stream().map(StartFrom::name).toList(),
                         number -> use(model, all.get(number)),
                         () -> {});
-        list.button(0).setSelected(true);
+        model.comesFrom().evening().subscribe(evening -> list.button(all.indexOf(evening)).setSelected(true));
         getStyleClass().add(Styles.ONE_OF);
         getChildren().setAll(Texts.strong(EveningTexts.of("make.start")), list);
         model.evenings()
@@ -32,7 +32,7 @@ final class StartFrom extends VBox {
     }
 
     private static void use(final MakeModel model, final Optional<Evening> evening) {
-        if (!model.evening().get().equals(evening)) {
+        if (!model.comesFrom().evening().get().equals(evening)) {
             model.use(evening);
         }
     }

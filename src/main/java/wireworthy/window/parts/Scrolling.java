@@ -2,11 +2,22 @@ package wireworthy.window.parts;
 
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.ScrollPane;
 
 /** Scrolls no further than is needed to see something. */
 public final class Scrolling {
     private Scrolling() {}
+
+    /** Brings a node into view in the page it stands on, if that scrolls. */
+    public static void into(final Node node) {
+        for (Parent at = node.getParent(); at != null; at = at.getParent()) {
+            if (at instanceof ScrollPane pane) {
+                to(pane, node);
+                return;
+            }
+        }
+    }
 
     /** Brings a node of the page into view; its top where it is higher than the view. */
     public static void to(final ScrollPane pane, final Node node) {

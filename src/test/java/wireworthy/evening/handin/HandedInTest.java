@@ -59,9 +59,16 @@ class HandedInTest {
         begun.keep(WREN);
         assertThat(begun.of("ABCD-EFGH", 2)).contains(WREN);
         assertThat(begun.of("ABCD-EFGH", 1)).isEmpty();
-        assertThat(begun.all()).containsExactly(new BegunSheets.Begun(sheet, WREN));
+        assertThat(begun.all()).containsExactly(new BegunSheets.Begun(sheet, WREN, false));
+        assertThat(begun.unfinished("ABCD-EFGH")).isTrue();
+        assertThat(begun.unfinished("ABCD-0000")).isFalse();
+        begun.handedIn(WREN);
+        assertThat(begun.all()).containsExactly(new BegunSheets.Begun(sheet, WREN, true));
+        assertThat(begun.unfinished("ABCD-EFGH")).isFalse();
         begun.forget(WREN);
         assertThat(begun.all()).isEmpty();
+        begun.keep(WREN);
+        assertThat(begun.unfinished("ABCD-EFGH")).isTrue();
     }
 
     @Test

@@ -87,16 +87,6 @@ class SummaryTest {
     }
 
     @Test
-    void theSheetForNextWeekIsOfWhatWasMissed() {
-        final Summary summary = Summary.of(SHEET, group(Set.of("margin-left-out"), 3));
-        final Sheet next = Sheet.of(summary.nextWeek(99), SHELF);
-
-        assertThat(next.problems()).isEqualTo(12);
-        assertThat(next.templates()).extracting(it -> it.skill()).contains(Skill.FUSE_FLOOR);
-        assertThat(next.mark()).isNotEqualTo(SHEET.mark());
-    }
-
-    @Test
     void noCellOfTheCsvIsWorkedAsAFormula() {
         final HandIn hostile =
                 new HandIn(

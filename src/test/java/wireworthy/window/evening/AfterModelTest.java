@@ -18,6 +18,7 @@ import wireworthy.evening.handin.HandIn;
 import wireworthy.evening.handin.HandInFile;
 import wireworthy.evening.handin.HandIns;
 import wireworthy.evening.summary.MadeUpClass;
+import wireworthy.evening.summary.NextWeek;
 import wireworthy.evening.summary.SlipSeen;
 import wireworthy.paper.PaperSize;
 import wireworthy.rules.Skill;
@@ -140,13 +141,13 @@ class AfterModelTest {
     }
 
     @Test
-    void theSheetForNextWeekIsOfWhatWasMissed() throws IOException {
-        assertThat(model.nextWeek()).isEmpty();
+    void theSheetForNextWeekIsOfWhatWasMissedAndSaysSo() throws IOException {
         handIn(folder, sheet(12, 1));
         model.read(folder);
-        final SheetPlan next = model.nextWeek().orElseThrow();
-        assertThat(next.seed()).isEqualTo(99);
-        assertThat(Sheet.of(next, SHELF).problems()).isEqualTo(6);
+        final NextWeek next = read().nextWeek();
+        assertThat(next.plan().seed()).isEqualTo(99);
+        assertThat(Sheet.of(next.plan(), SHELF).problems()).isEqualTo(6);
+        assertThat(next.why()).startsWith("Most went wrong on: ");
     }
 
     @Test

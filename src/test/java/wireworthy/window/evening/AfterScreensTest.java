@@ -19,6 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import wireworthy.record.SettingsFile;
+import wireworthy.record.SettingsKeeper;
 import wireworthy.record.SumsInUse;
 import wireworthy.window.Accessibility;
 import wireworthy.window.FxTest;
@@ -46,7 +48,8 @@ class AfterScreensTest {
     private static EveningPlace place(final String from) {
         return EveningPlace.of(
                 TestDesks.desk(folder.resolve("data"), folder.resolve(from)),
-                new ProjectorDesk(SOLVER, () -> SumsInUse.USUAL));
+                new ProjectorDesk(SOLVER, () -> SumsInUse.USUAL),
+                new SettingsKeeper(new SettingsFile(folder.resolve("settings.json"))));
     }
 
     static Stream<Arguments> screens() {

@@ -136,11 +136,12 @@ class EveningScreensTest {
         final LaptopPart laptop = new LaptopPart(desk);
         final MakePart make = new MakePart(desk);
         keep(wish(screen));
-        final EveningPlace place = new EveningPlace(List.of(make, laptop));
         final SettingsKeeper settings =
                 new SettingsKeeper(new SettingsFile(folder.resolve("settings.json")));
+        final EveningPlace place = new EveningPlace(List.of(make, laptop), settings);
         final Scene scene =
                 new MainWindow(List.of(place), settings, Background.atOnce()).open().scene();
+        place.open("make");
         if (screen == Screen.MAKE_EVENING) {
             make.model().use(make.model().evenings().evenings().stream().findFirst());
         }
@@ -223,7 +224,7 @@ class EveningScreensTest {
         if (screen == Screen.LAPTOP_WHO) {
             return;
         }
-        model.choose((LaptopModel.Who) model.stage().get(), 5);
+        model.choose((LaptopModel.Who) model.stage().get(), 5, "");
         final SheetWork work = ((LaptopModel.Working) model.stage().get()).work();
         for (int i = 1; i < 3 && screen != Screen.WORK; i++) {
             work.go(i);

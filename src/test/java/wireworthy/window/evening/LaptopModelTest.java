@@ -57,7 +57,7 @@ class LaptopModelTest {
         } catch (final IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
-        model.choose((LaptopModel.Who) model.stage().get(), 2);
+        model.choose((LaptopModel.Who) model.stage().get(), 2, "");
         return work();
     }
 
@@ -82,6 +82,36 @@ class LaptopModelTest {
         final LaptopModel.Who who = (LaptopModel.Who) model.stage().get();
         assertThat(who.file().names().size()).isEqualTo(12);
         assertThat(who.file().explained()).isEqualTo(Explained.AT_THE_END);
+    }
+
+    @Test
+    void whoIsKnownByNumberOnlyTypesTheCodeNameThatGoesIntoTheHandIn() {
+        model.openMark(SHEET.mark());
+        model.choose((LaptopModel.Who) model.stage().get(), 3, " Wren ");
+        assertThat(work().learner()).isEqualTo("3 Wren");
+        model.handIn(work(), folder.resolve("stick"));
+        assertThat(HandIns.read(folder.resolve("stick"), SHEET).taken())
+                .singleElement()
+                .satisfies(it -> assertThat(it.name()).isEqualTo("Wren"));
+    }
+
+    @Test
+    void twoNamesAreNotOne() {
+        model.openMark(SHEET.mark());
+        model.choose((LaptopModel.Who) model.stage().get(), 3, "Wren, Finch");
+        assertThat(model.trouble().get()).isEqualTo("That is more than one code name. Type only your own.");
+    }
+
+    @Test
+    void aSheetThatWasHereIsChosenWithoutItsMarkAndItsNamesAreKnown() {
+        work(Explained.NOW);
+        model.begin();
+        final LaptopModel.Opening opening = (LaptopModel.Opening) model.stage().get();
+        assertThat(opening.known()).extracting(KnownSheet::mark).containsExactly(SHEET.mark());
+        model.openMark(opening.known().get(0).mark());
+        final LaptopModel.Who who = (LaptopModel.Who) model.stage().get();
+        assertThat(who.file().names().names()).containsExactly("Finch", "Wren");
+        assertThat(who.file().explained()).isEqualTo(Explained.NOW);
     }
 
     @Test
@@ -147,7 +177,7 @@ class LaptopModelTest {
     void whereNothingCanBeKeptItSaysSoBeforeAnythingIsAnswered() throws IOException {
         Files.writeString(folder.resolve("data"), "a file where the folder should be");
         model.openMark(SHEET.mark());
-        model.choose((LaptopModel.Who) model.stage().get(), 1);
+        model.choose((LaptopModel.Who) model.stage().get(), 1, "");
         assertThat(model.trouble().get()).startsWith("Nothing can be kept in");
         assertThat(model.stage().get()).isInstanceOf(LaptopModel.Who.class);
     }

@@ -7,9 +7,13 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wireworthy.evening.Pick;
 import wireworthy.evening.Sheet;
+import wireworthy.evening.SheetPlan;
 import wireworthy.evening.SystemVoltage;
+import wireworthy.evening.handin.BegunSheets;
 import wireworthy.evening.handin.SheetFile;
+import wireworthy.evening.summary.NextWeek;
 import wireworthy.rules.Skill;
 import wireworthy.window.Background;
 
@@ -59,9 +63,9 @@ class MakeModelTest {
         model.change(it -> it.withWanted(it.wanted().withProblems(3)));
         model.openMark(first.toLowerCase(java.util.Locale.ROOT));
         assertThat(mark()).isEqualTo(first);
-        assertThat(model.markSaid().get()).isEmpty();
+        assertThat(model.comesFrom().markSaid().get()).isEmpty();
         model.openMark("0" + first.substring(1, first.length() - 1) + "0");
-        assertThat(model.markSaid().get()).contains("no sheet mark");
+        assertThat(model.comesFrom().markSaid().get()).contains("no sheet mark");
         assertThat(mark()).isEqualTo(first);
     }
 
@@ -87,14 +91,29 @@ class MakeModelTest {
                         Skill.FUSE_CEILING,
                         Skill.FUSE_CHOICE,
                         Skill.WHERE_FUSES_GO);
-        assertThat(model.evening().get()).isPresent();
+        assertThat(model.comesFrom().evening().get()).isPresent();
+    }
+
+    @Test
+    void theSheetForNextWeekIsThatOfNoEveningAndSaysWhatItWasChosenBy() {
+        model.use(model.evenings().evenings().stream().findFirst());
+        final SheetPlan plan =
+                new SheetPlan(Pick.BySkills.of(Set.of(Skill.DROP), 4), true, 9, false, 7);
+        model.show(new NextWeek(plan, "Most went wrong on: drop."));
+        assertThat(model.comesFrom().evening().get()).isEmpty();
+        assertThat(model.comesFrom().why().get()).isEqualTo("Most went wrong on: drop.");
+        assertThat(model.sheet()).hasValueSatisfying(it -> assertThat(it.plan()).isEqualTo(plan));
+        model.others();
+        assertThat(model.comesFrom().why().get()).isNotEmpty();
+        model.change(it -> it.withWanted(it.wanted().withProblems(3)));
+        assertThat(model.comesFrom().why().get()).isEmpty();
     }
 
     @Test
     void thePapersAndTheFileForTheLaptopsLieInTheFolder() {
         model.change(it -> it.withWanted(it.wanted().withProblems(2)));
         model.change(it -> it.withWho(it.who().withNamed(true).withNames("Wren\nFinch")));
-        final PapersModel papers = new PapersModel(Background.atOnce());
+        final PapersModel papers = new PapersModel(new BegunSheets(folder.resolve("begun")), Background.atOnce());
         final Path out = folder.resolve("out");
         papers.make(model.sheet().orElseThrow(), model.shown(), out);
         assertThat(papers.said().get().text()).contains(out.toString());

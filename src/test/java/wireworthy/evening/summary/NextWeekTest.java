@@ -1,0 +1,125 @@
+package wireworthy.evening.summary;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.function.IntSupplier;
+import org.junit.jupiter.api.Test;
+import wireworthy.evening.Asked;
+import wireworthy.evening.Pick;
+import wireworthy.evening.Sheet;
+import wireworthy.evening.SheetPlan;
+import wireworthy.evening.Shelf;
+import wireworthy.evening.handin.HandIn;
+import wireworthy.evening.handin.Reply;
+import wireworthy.practice.Template;
+import wireworthy.rules.Skill;
+
+/** The sheet for next week is on what went wrong, and on nothing else. */
+class NextWeekTest {
+    private static final Shelf SHELF = Shelf.builtIn();
+    private static final Sheet SHEET =
+            sheet(
+                    Pick.BySkills.of(
+                            Set.of(
+                                    Skill.DROP,
+                                    Skill.FUSE_FLOOR,
+                                    Skill.CURRENT_FROM_POWER,
+                                    Skill.UNITS_AND_PREFIXES),
+                            8));
+
+    private final SplittableRandom random = new SplittableRandom(5);
+    private final IntSupplier seeds = () -> random.nextInt(SheetPlan.SEEDS);
+
+    private static Sheet sheet(final Pick pick) {
+        return Sheet.of(new SheetPlan(pick, true, 12, false, 23), SHELF);
+    }
+
+    private NextWeek next(final List<HandIn> handIns) {
+        return Summary.of(SHEET, handIns).nextWeek(seeds);
+    }
+
+    private static Set<Skill> skills(final NextWeek next) {
+        return ((Pick.BySkills) next.plan().pick()).skills();
+    }
+
+    /** Everybody answers all soundly, but for what is answered otherwise here. */
+    private static List<HandIn> group(final Skill missed, final String answer) {
+        return new MadeUpClass(SHEET, Set.of(), 1)
+                .handIns().stream().map(each -> sound(each, missed, answer)).toList();
+    }
+
+    private static HandIn sound(final HandIn from, final Skill missed, final String answer) {
+        HandIn all = HandIn.begun(from.mark(), from.learner(), "", MadeUpClass.NOW);
+        for (int problem = 1; problem <= SHEET.problems(); problem++) {
+            final List<String> typed =
+                    SHEET.templates().get(problem - 1).skill() == missed
+                            ? List.of(answer)
+                            : Asked.of(SHEET.exercise(from.learner(), problem)).stream()
+                                    .map(Asked::right)
+                                    .toList();
+            all = all.with(new Reply(problem, typed, false, MadeUpClass.NOW));
+        }
+        return all;
+    }
+
+    @Test
+    void itIsOnTheSkillOfTheLineWhereTheSlipWasMadeAndSaysSo() {
+        final NextWeek next =
+                next(new MadeUpClass(SHEET, Set.of("margin-left-out"), 3).handIns());
+        assertThat(skills(next)).contains(Skill.FUSE_FLOOR).hasSizeLessThan(4);
+        assertThat(next.why())
+                .startsWith("Most went wrong on: fuse floor")
+                .contains("The commonest slips there: the margin left out (answers: ");
+    }
+
+    @Test
+    void onlyWhatWentWrongMostComesAgain() {
+        final NextWeek next = next(group(Skill.DROP, "0.000123 V"));
+        assertThat(skills(next)).containsExactly(Skill.DROP);
+        assertThat(next.why()).startsWith("Most went wrong on: drop. ");
+    }
+
+    @Test
+    void whereNothingWasWrongItIsOnWhatWasLeftOpen() {
+        final NextWeek next = next(group(Skill.DROP, ""));
+        assertThat(skills(next)).containsExactly(Skill.DROP);
+        assertThat(next.why()).startsWith("Nothing was wrong, but most was left open on: drop. ");
+    }
+
+    @Test
+    void whereNothingWasMissedTheSkillsComeAgain() {
+        final NextWeek next = next(group(Skill.CHARGING, ""));
+        assertThat(skills(next)).hasSize(4);
+        assertThat(next.why()).startsWith("Nothing was missed.");
+    }
+
+    @Test
+    void problemsOfThisWeekDoNotComeAgainWhereThereAreOthers() {
+        final Sheet next =
+                Sheet.of(next(group(Skill.CURRENT_FROM_POWER, "0.000123 A")).plan(), SHELF);
+        final Set<Template> again = new HashSet<>(next.templates());
+        again.retainAll(SHEET.templates());
+        assertThat(again).isEmpty();
+        assertThat(next.problems()).isEqualTo(SHEET.problems());
+    }
+
+    @Test
+    void itIsNoHarderThanASheetPickedOneByOne() {
+        final List<String> easy =
+                SHELF.templates(false).stream()
+                        .filter(each -> each.difficulty() < 0 && each.skill() == Skill.CURRENT_FROM_POWER)
+                        .map(Template::fullId)
+                        .limit(3)
+                        .toList();
+        final Sheet sheet = sheet(new Pick.ByTemplates(easy));
+        final HandIn none = HandIn.begun(sheet.mark(), 1, "", MadeUpClass.NOW);
+        final NextWeek next = Summary.of(sheet, List.of(none)).nextWeek(seeds);
+        assertThat(Sheet.of(next.plan(), SHELF).templates())
+                .hasSize(3)
+                .allSatisfy(each -> assertThat(each.difficulty()).isNegative());
+    }
+}
