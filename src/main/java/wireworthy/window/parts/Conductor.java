@@ -143,7 +143,7 @@ public final class Conductor extends GridPane {
             parts.add(numbers(numbers));
             parts.add(new Badge(Verdict.UNSOUND, parting));
         } else {
-            parts.add(Texts.soft(numbers));
+            parts.add(Texts.soft(Texts.kept(numbers)));
         }
         return cell(parts, row.parts() ? Optional.of(Styles.UNSOUND) : Optional.empty());
     }
@@ -178,7 +178,8 @@ public final class Conductor extends GridPane {
     }
 
     /** The sum plain, what comes of it strong. */
-    private static TextFlow numbers(final String numbers) {
+    private static TextFlow numbers(final String told) {
+        final String numbers = Texts.kept(told);
         final int end = numbers.lastIndexOf(GIVES);
         final int result = end < 0 ? 0 : end + GIVES.length();
         return new TextFlow(
