@@ -199,6 +199,6 @@ final class Checks {
     }
 
     static String text(final Quantity quantity, final double value) {
-        return Telling.result(quantity, value);
+        return Telling.exact(quantity, value);
     }
 }

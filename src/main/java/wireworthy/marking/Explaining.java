@@ -233,7 +233,7 @@ final class Explaining {
     private static String fill(
             final String text, final Ref ref, final Reading.Read read, final double right) {
         return text.replace("{figure}", figure(ref, read))
-                .replace("{right}", Telling.result(ref.quantity(), right))
+                .replace("{right}", Telling.exact(ref.quantity(), right))
                 .replace("{quantity}", ref.quantity().words());
     }
 

@@ -30,7 +30,15 @@ final class ChoiceView implements ExerciseView {
                         number -> model.chosen().set(Optional.of(all.get(number))),
                         model::answer);
         beside.getStyleClass().add(Styles.TIGHT);
-        model.marked().subscribe(marked -> beside.getChildren().setAll(said(marked)));
+        model.chosen().subscribe(now -> now.map(all::indexOf).ifPresent(options::pick));
+        model.marked().subscribe(this::show);
+    }
+
+    private void show(final Optional<ChoiceProblem.Option> marked) {
+        beside.getChildren().setAll(said(marked));
+        if (marked.isPresent()) {
+            IntoView.bring(beside);
+        }
     }
 
     private List<Node> said(final Optional<ChoiceProblem.Option> marked) {

@@ -81,8 +81,10 @@ final class FigureBeside extends VBox {
                             case SETTLING -> settling();
                             case ASKED_BACK -> askedBack();
                         });
-        if (model.beside().get() == Beside.LINES) {
-            fillIn();
+        switch (model.beside().get()) {
+            case LINES -> fillIn();
+            case MARKED, SETTLING, ASKED_BACK -> IntoView.bring(said);
+            case NOTHING_YET -> {}
         }
     }
 

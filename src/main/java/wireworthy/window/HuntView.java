@@ -68,6 +68,7 @@ final class HuntView implements ExerciseView {
     }
 
     private void open(final int row) {
+        rows.pick(row);
         final String asks =
                 PracticeTexts.of("hunt.place", "quantity", model.figure(row).quantity().words());
         places.forEach(place -> place.getChildren().clear());

@@ -22,6 +22,8 @@ final class IntoView {
     private static void scroll(final Node node) {
         for (Node it = node.getParent(); it != null; it = it.getParent()) {
             if (it instanceof ScrollPane pane) {
+                pane.applyCss();
+                pane.layout();
                 Scrolling.to(pane, node);
                 return;
             }

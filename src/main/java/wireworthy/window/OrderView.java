@@ -26,7 +26,14 @@ final class OrderView implements ExerciseView {
         beside.getStyleClass().add(Styles.TIGHT);
         model.order().addListener((ListChangeListener<Integer>) change -> redraw());
         redraw();
-        model.marked().subscribe(marked -> beside.getChildren().setAll(said(marked)));
+        model.marked().subscribe(this::show);
+    }
+
+    private void show(final Optional<OrderModel.Marked> marked) {
+        beside.getChildren().setAll(said(marked));
+        if (marked.isPresent()) {
+            IntoView.bring(beside);
+        }
     }
 
     private void redraw() {

@@ -92,6 +92,9 @@ final class PartsView implements ExerciseView {
         }
         all.add(new FigureBeside(part, way, new Ways(model.opened().indexOf(part))));
         beside.getChildren().setAll(all);
+        if (part.beside().get() != Beside.NOTHING_YET) {
+            IntoView.bring(beside);
+        }
     }
 
     @Override

@@ -154,6 +154,7 @@ public final class PracticePlace implements Place {
         showSums();
         offer(doing.figure().isPresent());
         view = Optional.of(now);
+        IntoView.bring(answering, question);
     }
 
     /** Says what a result goes by, where table, limit or margin have a part in it. */

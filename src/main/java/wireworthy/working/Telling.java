@@ -120,8 +120,7 @@ public final class Telling {
             final Ref ref,
             final double value) {
         final String sum = formula.fill(in -> number(in, plan.value(in, values), formula));
-        final String result =
-                Double.isNaN(value) ? TEXTS.of("nothing-fits") : exact(ref.quantity(), value);
+        final String result = exact(ref.quantity(), value);
         return formula.onlyCopies() ? result : sum + " = " + result;
     }
 
@@ -140,14 +139,21 @@ public final class Telling {
         return value < 0 ? "(" + text + ")" : text;
     }
 
-    /** As in the lines of a working: four figures, floors rounded up, ceilings rounded down. */
+    /**
+     * As in the lines of a working, and in what is said beside one: four figures, floors rounded
+     * up, ceilings rounded down.
+     */
     public static String exact(final Quantity quantity, final double value) {
-        return text(quantity, value, IN_WORKINGS);
+        return told(quantity, value, IN_WORKINGS);
     }
 
     /** A result for people: three figures; floors and ceilings as in the lines of a working. */
     public static String result(final Quantity quantity, final double value) {
-        return Double.isNaN(value) ? TEXTS.of("nothing-fits") : text(quantity, value, RESULT);
+        return told(quantity, value, RESULT);
+    }
+
+    private static String told(final Quantity quantity, final double value, final int digits) {
+        return Double.isNaN(value) ? TEXTS.of("nothing-fits") : text(quantity, value, digits);
     }
 
     private static final Set<Quantity> FLOORS =

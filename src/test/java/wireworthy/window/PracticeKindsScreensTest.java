@@ -130,8 +130,14 @@ class PracticeKindsScreensTest {
             final String name,
             final Supplier<PracticeModel> model,
             final Consumer<PracticeModel> act) {
-        Screens.render("practice-" + name, () -> built(model.get(), act));
-        assertThat(Path.of("target/screens/practice-" + name + "-dark.png")).isNotEmptyFile();
+        for (final Screens.Setting setting : Screens.Setting.values()) {
+            final PracticeModel at = model.get();
+            final Scene scene = Screens.scene(built(at), setting);
+            act.accept(at);
+            Screens.settle(scene);
+            Screens.write("practice-" + name, setting, scene);
+            assertThat(Screens.cutOff(scene.getRoot())).as("%s", setting).isEmpty();
+        }
     }
 
     @ParameterizedTest(name = "{0}")
@@ -143,14 +149,16 @@ class PracticeKindsScreensTest {
         assertThat(TEXT_SIZES)
                 .allSatisfy(
                         size -> {
-                            final Scene scene = new Scene(built(model.get(), act), 1024, 700);
+                            final PracticeModel at = model.get();
+                            final Scene scene = new Scene(built(at), 1024, 700);
                             Looks.dress(scene, Theme.LIGHT, size);
-                            scene.snapshot(null);
+                            act.accept(at);
+                            Screens.settle(scene);
                             assertThat(Screens.cutOff(scene.getRoot())).isEmpty();
                         });
     }
 
-    private static Parent built(final PracticeModel model, final Consumer<PracticeModel> act) {
+    private static Parent built(final PracticeModel model) {
         final SettingsKeeper settings =
                 new SettingsKeeper(new SettingsFile(folder.resolve("settings.json")));
         settings.change(it -> it.withPlace(PracticePlace.ID));
@@ -163,7 +171,6 @@ class PracticeKindsScreensTest {
                                 settings,
                                 Background.atOnce())
                         .open();
-        act.accept(model);
         final Parent root = whole.scene().getRoot();
         assertThat(root.lookup(".bench")).as("the exercise is shown").isNotNull();
         whole.scene().setRoot(new Group());

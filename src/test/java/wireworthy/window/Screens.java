@@ -59,9 +59,14 @@ public final class Screens {
      */
     public static Scene scene(final Parent node, final Setting setting) {
         final Scene scene = dressed(node, setting);
-        scene.snapshot(null);
-        scene.snapshot(null);
+        settle(scene);
         return scene;
+    }
+
+    /** Lays a scene out anew after something was done in it. */
+    public static void settle(final Scene scene) {
+        scene.snapshot(null);
+        scene.snapshot(null);
     }
 
     private static Scene dressed(final Parent node, final Setting setting) {

@@ -37,6 +37,8 @@ class ThemeTest {
         "soft, brick-ground",
         "copper, paper",
         "copper, sheet",
+        "copper, verdigris-ground",
+        "copper, brick-ground",
         "verdigris, sheet",
         "verdigris, paper",
         "verdigris, verdigris-ground",

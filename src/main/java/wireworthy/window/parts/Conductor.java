@@ -20,7 +20,7 @@ import wireworthy.rules.Words;
 /**
  * A working drawn as a conductor: its lines are joints along a copper line. Where a learner's
  * figure leaves the sound working, a dashed branch leaves the conductor and the two run side by
- * side.
+ * side; where the room is too narrow for two, the branch runs on under the conductor.
  */
 public final class Conductor extends GridPane {
     private static final String GIVES = " = ";
@@ -29,36 +29,82 @@ public final class Conductor extends GridPane {
     private static final int BRANCH = 2;
     private static final int WRONG = 3;
 
+    /** Under this width, in text sizes, there is no room for two workings side by side. */
+    private static final double ROOM_FOR_TWO = 26;
+
+    private final Comparison comparison;
+    private final String wrongTitle;
+    private final Label ruler = new Label();
+    private boolean narrow;
+
     /**
      * The sound working, beside a wrong one where the comparison holds one.
      *
      * @param wrongTitle heads the second column: "What gives 0.526 V"
      */
     public Conductor(final Comparison comparison, final String wrongTitle) {
+        this.comparison = comparison;
+        this.wrongTitle = wrongTitle;
         getStyleClass().add(Styles.WORKING);
-        columns(comparison.partsAt().isPresent());
-        int row = 0;
+        ruler.setVisible(false);
+        ruler.setManaged(false);
+        draw();
         if (comparison.partsAt().isPresent()) {
-            add(head(PartsTexts.of("sound-working")), SOUND, row);
-            add(head(wrongTitle), WRONG, row++);
+            widthProperty().subscribe(any -> measure());
+            ruler.fontProperty().subscribe(any -> measure());
         }
+    }
+
+    private void measure() {
+        final boolean now = getWidth() > 0 && getWidth() < ROOM_FOR_TWO * ruler.getFont().getSize();
+        if (now != narrow) {
+            narrow = now;
+            draw();
+        }
+    }
+
+    private void draw() {
+        getChildren().setAll(ruler);
+        getColumnConstraints().setAll(new ColumnConstraints(), wide());
+        if (comparison.partsAt().isEmpty()) {
+            alone(0);
+        } else if (narrow) {
+            add(head(PartsTexts.of("sound-working")), SOUND, 0);
+            final int below = alone(1);
+            add(head(wrongTitle), SOUND, below);
+            branch(TRUNK, below + 1);
+        } else {
+            getColumnConstraints().addAll(new ColumnConstraints(), wide());
+            add(head(PartsTexts.of("sound-working")), SOUND, 0);
+            add(head(wrongTitle), WRONG, 0);
+            alone(1);
+            branch(BRANCH, 1);
+        }
+    }
+
+    /** The sound working from a row of the grid on; the row after it. */
+    private int alone(final int from) {
+        int row = from;
+        for (final Comparison.Row each : comparison.rows()) {
+            add(rail(), TRUNK, row);
+            add(sound(each), SOUND, row++);
+        }
+        return row;
+    }
+
+    /** The wrong working from where it parts. */
+    private void branch(final int column, final int from) {
+        int row = from;
         boolean parted = false;
         for (final Comparison.Row each : comparison.rows()) {
             final String parting = PartsTexts.of(parted ? "part-again" : "part");
             parted |= each.parts();
-            addRow(each, row++, parted, parting);
+            if (parted) {
+                add(dashes(), column, row);
+                add(wrong(each, parting), column + 1, row);
+            }
+            row++;
         }
-    }
-
-    private void columns(final boolean beside) {
-        getColumnConstraints().setAll(narrow(), wide());
-        if (beside) {
-            getColumnConstraints().addAll(narrow(), wide());
-        }
-    }
-
-    private static ColumnConstraints narrow() {
-        return new ColumnConstraints();
     }
 
     /** The wide columns share what room there is; their text wraps. */
@@ -68,16 +114,6 @@ public final class Conductor extends GridPane {
         column.setPrefWidth(1);
         column.setHgrow(Priority.ALWAYS);
         return column;
-    }
-
-    private void addRow(
-            final Comparison.Row row, final int at, final boolean parted, final String parting) {
-        add(rail(), TRUNK, at);
-        add(sound(row), SOUND, at);
-        if (parted) {
-            add(branch(), BRANCH, at);
-            add(wrong(row, parting), WRONG, at);
-        }
     }
 
     private static Node sound(final Comparison.Row row) {
@@ -107,7 +143,7 @@ public final class Conductor extends GridPane {
             parts.add(numbers(numbers));
             parts.add(new Badge(Verdict.UNSOUND, parting));
         } else {
-            parts.add(Texts.soft(numbers));
+            parts.add(Texts.soft(Texts.kept(numbers)));
         }
         return cell(parts, row.parts() ? Optional.of(Styles.UNSOUND) : Optional.empty());
     }
@@ -142,7 +178,8 @@ public final class Conductor extends GridPane {
     }
 
     /** The sum plain, what comes of it strong. */
-    private static TextFlow numbers(final String numbers) {
+    private static TextFlow numbers(final String told) {
+        final String numbers = Texts.kept(told);
         final int end = numbers.lastIndexOf(GIVES);
         final int result = end < 0 ? 0 : end + GIVES.length();
         return new TextFlow(
@@ -156,7 +193,7 @@ public final class Conductor extends GridPane {
         return text;
     }
 
-    private static Node branch() {
+    private static Node dashes() {
         final Line dashed = new Line();
         dashed.getStyleClass().add(Styles.BRANCH);
         final StackPane cell = new StackPane(dashed);

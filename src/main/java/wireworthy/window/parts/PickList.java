@@ -56,10 +56,7 @@ public final class PickList extends VBox {
 
     private static RadioButton button(
             final String text, final int number, final ToggleGroup group, final IntConsumer told) {
-        final RadioButton button = new RadioButton(Texts.kept(text));
-        button.setMnemonicParsing(false);
-        button.setWrapText(true);
-        button.setMinHeight(USE_PREF_SIZE);
+        final RadioButton button = new Wrapped(Texts.kept(text));
         button.setToggleGroup(group);
         button.selectedProperty()
                 .subscribe(
@@ -69,6 +66,11 @@ public final class PickList extends VBox {
                             }
                         });
         return button;
+    }
+
+    /** Picks the button of a number, from 0, as a press on it does. */
+    public void pick(final int number) {
+        buttons.get(number).setSelected(true);
     }
 
     /** The button of a number, from 0. */
@@ -83,5 +85,23 @@ public final class PickList extends VBox {
                 .findFirst()
                 .orElse(buttons.get(0))
                 .requestFocus();
+    }
+
+    /** All of its text is seen, on as many lines as it needs. */
+    private static final class Wrapped extends RadioButton {
+        /** The toolkit measures the text in a little more room than it then gives it, in pixels. */
+        private static final double ROUNDED_AWAY = 2;
+
+        Wrapped(final String text) {
+            super(text);
+            setMnemonicParsing(false);
+            setWrapText(true);
+            setMinHeight(USE_PREF_SIZE);
+        }
+
+        @Override
+        protected double computePrefHeight(final double width) {
+            return super.computePrefHeight(width < 0 ? width : width - ROUNDED_AWAY);
+        }
     }
 }
