@@ -46,9 +46,10 @@ final class FourWays implements FigureModel<FourWays.Shown> {
      * What is drawn.
      *
      * @param limit V, at the voltage of the circuit as it is
+     * @param supply V, of the circuit as it is
      * @param ways the remedies; none while the limit holds
      */
-    record Shown(Way asItIs, double limit, List<Way> ways) implements Told {
+    record Shown(Way asItIs, double limit, double supply, List<Way> ways) implements Told {
         public Shown {
             ways = List.copyOf(ways);
         }
@@ -57,13 +58,23 @@ final class FourWays implements FigureModel<FourWays.Shown> {
             return Telling.result(Quantity.DROP_LIMIT, limit);
         }
 
+        /** The limit as a share of the voltage, whichever that is: "3 %". */
+        String limitPercent() {
+            return Telling.result(Quantity.DROP_PERCENT, limit / supply);
+        }
+
         /** What comes of it, in a line. */
         String verdict() {
-            if (asItIs.within()) {
-                return FigureTexts.of(
-                        "ways.within", "drop", asItIs.dropVolts(), "limit", limitVolts());
-            }
-            return FigureTexts.of("ways.past", "drop", asItIs.dropVolts(), "limit", limitVolts());
+            return FigureTexts.of(
+                    asItIs.within() ? "ways.within" : "ways.past",
+                    "drop",
+                    asItIs.dropVolts(),
+                    "limit",
+                    limitVolts(),
+                    "percent",
+                    limitPercent(),
+                    "volts",
+                    FigureText.of(supply, Dimension.VOLTAGE));
         }
 
         @Override
@@ -121,7 +132,7 @@ final class FourWays implements FigureModel<FourWays.Shown> {
         final List<Way> ways = new ArrayList<>();
         Remedies.of(asking(circuit).around(solver, ASKED))
                 .forEach(remedy -> way(circuit, remedy).ifPresent(ways::add));
-        return new Shown(asItIs, asItIs.limit(), ways);
+        return new Shown(asItIs, asItIs.limit(), circuit.volts(), ways);
     }
 
     private static String text(final Circuit circuit) {

@@ -4,20 +4,27 @@ import java.util.List;
 import java.util.stream.Stream;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import wireworthy.window.parts.Styles;
 
-/** A row for the circuit as it is and one for each way out: the drop as a share of the limit. */
+/**
+ * A row for the circuit as it is and one for each way out: the drop as a share of the limit. The bar
+ * stands beside the names, or under them where they leave it no room.
+ */
 final class FourWaysDrawing extends Drawing {
     private static final int ROWS = 5;
     private static final double TOP = 2.2;
     private static final double ROW = 3;
     private static final double BAR = 1.1;
+    private static final double BAR_ROW = 1.7;
     private static final double NAMES = 13;
     private static final double FIGURES = 9.6;
     private static final double COPPER = 7.2;
+    private static final double LEAST_BAR = 7;
+    private static final double UNDER = 0.6;
 
     /** The bars end at so many limits, or further on where the drop does. */
     private static final double LIMITS_SHOWN = 3;
@@ -26,7 +33,6 @@ final class FourWaysDrawing extends Drawing {
 
     private final ObservableValue<FourWays.Shown> now;
     private final List<Row> rows = Stream.generate(this::row).limit(ROWS).toList();
-    private final Line limit = line(Styles.LIMIT_LINE);
     private final Label limitWord = text(Styles.SMALL, Styles.SOFT);
     private final Label dropWord = text(Styles.SMALL, Styles.SOFT);
     private final Label copperWord = text(Styles.SMALL, Styles.SOFT);
@@ -37,6 +43,7 @@ final class FourWaysDrawing extends Drawing {
             Label change,
             Region track,
             Region bar,
+            Line limit,
             Label drop,
             Label percent,
             Label copper) {
@@ -50,17 +57,16 @@ final class FourWaysDrawing extends Drawing {
                             Styles.STRONG,
                             way.within() ? Styles.SOUND_TEXT : Styles.UNSOUND_TEXT);
             percent.setText(way.percent());
-            copper.setText(way.copperText());
+            copper.setText(way.copperNumber());
         }
 
-        Stream<Region> parts() {
-            return Stream.of(name, change, track, bar, drop, percent, copper);
+        Stream<Node> parts() {
+            return Stream.of(name, change, track, bar, limit, drop, percent, copper);
         }
     }
 
     FourWaysDrawing(final ObservableValue<FourWays.Shown> now) {
         this.now = now;
-        limitWord.setText(FigureTexts.of("limit"));
         dropWord.setText(FigureTexts.of("ways.drop"));
         copperWord.setText(FigureTexts.of("ways.copper"));
         now.addListener((of, before, shown) -> show(shown));
@@ -73,6 +79,7 @@ final class FourWaysDrawing extends Drawing {
                 text(Styles.SMALL, Styles.SOFT),
                 area(Styles.TRACK),
                 area(Styles.BAR, Styles.CHOSEN),
+                line(Styles.LIMIT_LINE),
                 text(),
                 text(Styles.SMALL, Styles.SOFT),
                 text(Styles.SMALL));
@@ -91,41 +98,69 @@ final class FourWaysDrawing extends Drawing {
                 rows.get(i).show(ways.get(i));
             }
         }
+        limitWord.setText(FigureTexts.of("ways.limit", "percent", shown.limitPercent()));
         verdict.say(shown.asItIs().within(), shown.verdict());
         requestLayout();
     }
 
     @Override
     double height(final double width) {
-        return TOP + ROWS * ROW + 2.6;
+        return foot(width) + high(verdict, width) + 0.4;
+    }
+
+    /** Where the rows end; always room for all, so that nothing jumps. */
+    private double foot(final double width) {
+        return TOP + ROWS * row(width) + UNDER;
+    }
+
+    private double row(final double width) {
+        return beside(width) ? ROW : ROW + BAR_ROW;
+    }
+
+    /** Whether a bar has room between the names and the figures. */
+    private boolean beside(final double width) {
+        return width - FIGURES - COPPER - names() >= LEAST_BAR;
+    }
+
+    private double names() {
+        return rows.stream()
+                .flatMap(row -> Stream.of(row.name(), row.change()))
+                .mapToDouble(label -> width(label) + 0.6)
+                .reduce(NAMES, Math::max);
     }
 
     @Override
     void draw(final double width) {
-        final double end = width - FIGURES - COPPER;
-        final double mark = NAMES + (end - NAMES) / limitsShown();
-        put(limitWord, Pos.TOP_CENTER, mark, 0.2);
+        final boolean beside = beside(width);
+        final double from = beside ? names() : 0;
+        final double to = beside ? width - FIGURES - COPPER : width;
         put(dropWord, Pos.TOP_RIGHT, width - COPPER, 0.2);
         put(copperWord, Pos.TOP_RIGHT, width, 0.2);
         final List<Way> ways = all(now.getValue()).toList();
         for (int i = 0; i < ways.size(); i++) {
-            draw(rows.get(i), ways.get(i), TOP + i * ROW, width);
+            final double y = TOP + i * row(width);
+            words(rows.get(i), y, width);
+            bar(rows.get(i), ways.get(i), y + (beside ? 0.25 : ROW - 0.35), from, to);
         }
-        limit.toFront();
-        lay(limit, mark, TOP - 0.4, mark, TOP + ways.size() * ROW - 0.8);
-        verdict.lay(em(), width, TOP + ROWS * ROW + 0.2);
+        final double under = TOP + ways.size() * row(width) - 0.35;
+        put(limitWord, Pos.TOP_CENTER, from + (to - from) / limitsShown(), beside ? 0.2 : under);
+        verdict.lay(em(), width, foot(width) + 0.2);
     }
 
-    private void draw(final Row row, final Way way, final double y, final double width) {
-        final double room = width - FIGURES - COPPER - NAMES;
-        final double share = way.drop() / way.limit() / limitsShown();
+    private void words(final Row row, final double y, final double width) {
         put(row.name(), Pos.TOP_LEFT, 0, y - 0.3);
         put(row.change(), Pos.TOP_LEFT, 0, y + 1);
-        lay(row.track(), NAMES, y + 0.25, room, BAR);
-        lay(row.bar(), NAMES, y + 0.25, room * share, BAR);
         put(row.drop(), Pos.TOP_RIGHT, width - COPPER, y - 0.3);
         put(row.percent(), Pos.TOP_RIGHT, width - COPPER, y + 1);
         put(row.copper(), Pos.TOP_RIGHT, width, y);
+    }
+
+    private void bar(
+            final Row row, final Way way, final double y, final double from, final double to) {
+        final double limit = from + (to - from) / limitsShown();
+        lay(row.track(), from, y, to - from, BAR);
+        lay(row.bar(), from, y, (limit - from) * way.drop() / way.limit(), BAR);
+        lay(row.limit(), limit, y - 0.3, limit, y + BAR + 0.3);
     }
 
     private double limitsShown() {

@@ -13,6 +13,7 @@ import wireworthy.facts.FuseTimes;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
 import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
 
 /** Time against current, both by powers of ten: the fuse as a band, the cable as a line. */
 final class FuseOrCableDrawing extends Drawing {
@@ -23,7 +24,8 @@ final class FuseOrCableDrawing extends Drawing {
     private static final double HIGH = 13;
     private static final double ROW = 1.6;
     private static final double SIGN = 1.4;
-    private static final double LEGEND = 4.6;
+    private static final double LEGEND_AT = LEFT + SIGN + 0.6;
+    private static final double AXIS_NAME = 1.4;
 
     private final FuseOrCable model;
     private final List<Mark> seconds = new ArrayList<>();
@@ -31,7 +33,10 @@ final class FuseOrCableDrawing extends Drawing {
     private final List<Region> band = new ArrayList<>();
     private final List<Line> limits = new ArrayList<>();
     private final Line bound = line(Styles.IDLE_LINE);
-    private final Label boundWords = text(Styles.SOFT, Styles.SMALL);
+    private final Line boundSign = line(Styles.IDLE_LINE);
+    private final Label boundWords = paragraph(Styles.SOFT, Styles.SMALL);
+    private final Label timeWord = text(Styles.SOFT, Styles.SMALL);
+    private final Label currentWord = text(Styles.SOFT, Styles.SMALL);
     private final Line cable = line(Styles.HEAT_LINE);
     private final Line current = line(Styles.MARK);
     private final Label currentWords = text(Styles.STRONG, Styles.SMALL);
@@ -58,8 +63,10 @@ final class FuseOrCableDrawing extends Drawing {
                 .forEach(power -> amps.add(mark(power, Dimension.CURRENT)));
         model.now().getValue().limits().forEach(each -> band.add(area(Styles.FUSE_BAND)));
         model.now().getValue().limits().forEach(each -> limits.add(line(Styles.MARK)));
-        boundWords.setText(FigureTexts.of("fault.bound"));
-        List.of(bound, boundWords, cable, current, currentWords, cableJoint).forEach(Node::toFront);
+        boundWords.setText(Texts.kept(FigureTexts.of("fault.bound")));
+        timeWord.setText(FigureTexts.of("fault.time"));
+        currentWord.setText(FigureTexts.of("fault.amps"));
+        List.of(bound, cable, current, currentWords, cableJoint).forEach(Node::toFront);
         model.now().addListener((of, before, shown) -> show(shown));
         show(model.now().getValue());
     }
@@ -86,7 +93,32 @@ final class FuseOrCableDrawing extends Drawing {
 
     @Override
     double height(final double wide) {
-        return TOP + HIGH + 1.8 + LEGEND + stacked(wide, verdict, sources);
+        return foot(wide) + stacked(wide, verdict, sources);
+    }
+
+    private static double legendTop() {
+        return TOP + HIGH + 1.9 + AXIS_NAME;
+    }
+
+    private double foot(final double wide) {
+        return legendTop() + 2 * row(wide) + boundHigh(wide) + 0.5;
+    }
+
+    private double boundHigh(final double wide) {
+        return Math.max(ROW, high(boundWords, wide - LEGEND_AT));
+    }
+
+    /** A row of the legend: the time under the name where both have no room side by side. */
+    private double row(final double wide) {
+        return wide - LEGEND_AT >= names() + 1 + times() ? ROW : 2 * ROW;
+    }
+
+    private double names() {
+        return Math.max(width(fuseLegend.name()), width(cableLegend.name()));
+    }
+
+    private double times() {
+        return Math.max(width(fuseLegend.time()), width(cableLegend.time()));
     }
 
     @Override
@@ -98,9 +130,9 @@ final class FuseOrCableDrawing extends Drawing {
         cable(shown);
         final double x = x(shown.current());
         lay(current, x, TOP, x, TOP + HIGH);
-        put(currentWords, Pos.TOP_CENTER, x, 0.1);
-        signs();
-        stack(wide, TOP + HIGH + 1.8 + LEGEND, verdict, sources);
+        put(currentWords, Pos.TOP_CENTER, Math.max(x, LEFT + width(currentWords) / 2), 0.1);
+        legend();
+        stack(wide, foot(wide), verdict, sources);
     }
 
     private void grid() {
@@ -116,7 +148,8 @@ final class FuseOrCableDrawing extends Drawing {
         }
         lay(bound, LEFT, y(Fault.LONGEST_ADIABATIC), width, y(Fault.LONGEST_ADIABATIC));
         thick(bound, 0.08);
-        put(boundWords, Pos.TOP_RIGHT, width - 0.4, y(Fault.LONGEST_ADIABATIC) - 1.5);
+        put(timeWord, Pos.TOP_RIGHT, LEFT - 0.5, 0.1);
+        put(currentWord, Pos.TOP_RIGHT, width, TOP + HIGH + 0.2 + AXIS_NAME);
     }
 
     /** Between two limits the longest time of the lower share and the shortest of the higher. */
@@ -147,21 +180,27 @@ final class FuseOrCableDrawing extends Drawing {
         cableJoint.setRadius(0.4 * em());
     }
 
-    private void signs() {
-        final double y = TOP + HIGH + 2;
+    private void legend() {
+        final double y = legendTop();
+        final double second = y + row(width);
+        final double third = second + row(width);
         lay(fuseSign, LEFT, y + 0.2, SIGN, 1);
         lay(fuseLimit, LEFT, y + 0.2, LEFT, y + 1.2);
-        lay(cableSign, LEFT, y + ROW + 0.4, LEFT + SIGN, y + ROW + 1.1);
+        lay(cableSign, LEFT, second + 0.4, LEFT + SIGN, second + 1.1);
+        lay(boundSign, LEFT, third + 0.7, LEFT + SIGN, third + 0.7);
+        thick(boundSign, 0.08);
         legend(fuseLegend, y);
-        legend(cableLegend, y + ROW);
+        legend(cableLegend, second);
+        lay(boundWords, LEGEND_AT, third, width - LEGEND_AT, boundHigh(width));
     }
 
     private void legend(final Legend legend, final double y) {
-        final double names = Math.max(width(fuseLegend.name()), width(cableLegend.name()));
-        final double times = Math.max(width(fuseLegend.time()), width(cableLegend.time()));
-        final double from = LEFT + SIGN + 0.6;
-        put(legend.name(), Pos.TOP_LEFT, from, y);
-        put(legend.time(), Pos.TOP_RIGHT, from + names + 1 + times, y);
+        put(legend.name(), Pos.TOP_LEFT, LEGEND_AT, y);
+        if (row(width) > ROW) {
+            put(legend.time(), Pos.TOP_LEFT, LEGEND_AT, y + ROW - 0.2);
+        } else {
+            put(legend.time(), Pos.TOP_RIGHT, LEGEND_AT + names() + 1 + times(), y);
+        }
     }
 
     private double x(final double current) {

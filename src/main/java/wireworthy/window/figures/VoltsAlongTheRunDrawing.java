@@ -5,7 +5,9 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
+import javafx.scene.text.TextAlignment;
 import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
 
 /**
  * The volts lost so far, drawn falling along the cable out and back, to one scale with the limit.
@@ -13,9 +15,15 @@ import wireworthy.window.parts.Styles;
 final class VoltsAlongTheRunDrawing extends Drawing {
     private static final double TOP = 2.8;
     private static final double FALL = 8;
-    private static final double LEFT = 4;
+    private static final double LEFT = 4.6;
     private static final double RIGHT = 9;
-    private static final double ROOM_FOR_POLES = 25;
+
+    /** Narrower than this, the poles stand above the ways and what is lost under the drawing. */
+    private static final double ROOM_FOR_ALL = 38;
+
+    private static final double NARROW_RIGHT = 0.6;
+    private static final double POLES = 1.6;
+    private static final double LOST = 2.2;
 
     /** The limit never stands higher than a third of the drawing. */
     private static final double LIMITS_SHOWN = 3;
@@ -33,7 +41,7 @@ final class VoltsAlongTheRunDrawing extends Drawing {
     private final Circle joint = add(new Circle(), Styles.RING);
     private final Symbol load = add(Symbol.lamp());
     private final Label supply = text(Styles.STRONG);
-    private final Label limit = text(Styles.SMALL, Styles.SOFT);
+    private final Label limit = paragraph(Styles.SMALL, Styles.SOFT);
     private final Label lost = text(Styles.STRONG);
     private final Label percent = text(Styles.SMALL, Styles.SOFT);
     private final Label out = text(Styles.SMALL, Styles.SOFT);
@@ -45,6 +53,8 @@ final class VoltsAlongTheRunDrawing extends Drawing {
     VoltsAlongTheRunDrawing(final ObservableValue<VoltsAlongTheRun.Shown> now) {
         this.now = now;
         dangerWords.setText(FigureTexts.of("volts.danger"));
+        limit.setAlignment(Pos.TOP_RIGHT);
+        limit.setTextAlignment(TextAlignment.RIGHT);
         plus.setText(FigureTexts.of("volts.plus"));
         minus.setText(FigureTexts.of("volts.minus"));
         thick(fall, 0.25);
@@ -54,7 +64,7 @@ final class VoltsAlongTheRunDrawing extends Drawing {
 
     private void show(final VoltsAlongTheRun.Shown shown) {
         supply.setText(shown.supplyVolts());
-        limit.setText(FigureTexts.of("volts.limit", "volts", shown.limitVolts()));
+        limit.setText(Texts.kept(FigureTexts.of("volts.limit", "volts", shown.limitVolts())));
         lost.setText(FigureTexts.of("volts.lost", "volts", shown.dropVolts()));
         percent.setText(
                 FigureTexts.of(
@@ -67,54 +77,77 @@ final class VoltsAlongTheRunDrawing extends Drawing {
 
     @Override
     double height(final double width) {
-        return TOP + FALL + 2.8;
+        return foot(width) + high(verdict, width) + 0.4;
+    }
+
+    private static boolean narrow(final double width) {
+        return width < ROOM_FOR_ALL;
+    }
+
+    /** Where the volts of the supply stand. */
+    private static double top(final double width) {
+        return narrow(width) ? TOP + POLES : TOP;
+    }
+
+    private static double foot(final double width) {
+        return top(width) + FALL + (narrow(width) ? LOST : 0.7);
     }
 
     @Override
     void draw(final double width) {
-        final double right = width - RIGHT;
+        final double right = width - (narrow(width) ? NARROW_RIGHT : RIGHT);
+        final double top = top(width);
         final double centre = (LEFT + right) / 2;
-        ground(right);
-        lay(middle, centre, TOP - 0.6, centre, TOP + FALL);
-        lay(load, centre - 0.85, TOP - 2.3, 1.7, 1.7);
-        put(out, Pos.TOP_CENTER, (LEFT + centre) / 2, TOP - 2.1);
-        put(back, Pos.TOP_CENTER, (right + centre) / 2, TOP - 2.1);
-        put(plus, Pos.TOP_CENTER, LEFT, TOP - 2.1);
-        put(minus, Pos.TOP_CENTER, right, TOP - 2.1);
-        final boolean room = right - LEFT >= ROOM_FOR_POLES;
-        plus.setVisible(room);
-        minus.setVisible(room);
-        put(supply, Pos.TOP_RIGHT, LEFT - 0.6, TOP - 0.8);
-        line(right);
-        verdict.lay(em(), width, TOP + FALL + 0.7);
+        ground(top, right);
+        lay(middle, centre, top - 0.6, centre, y(top, now.getValue().drop() / 2));
+        lay(load, centre - 0.85, top - 2.3, 1.7, 1.7);
+        put(out, Pos.TOP_CENTER, (LEFT + centre) / 2, top - 2.1);
+        put(back, Pos.TOP_CENTER, (right + centre) / 2, top - 2.1);
+        final double poles = narrow(width) ? 0 : top - 2.1;
+        put(plus, Pos.TOP_CENTER, LEFT, poles);
+        put(minus, Pos.TOP_CENTER, right, poles);
+        put(supply, Pos.TOP_RIGHT, LEFT - 0.6, top - 0.8);
+        line(top, right);
+        lost(top, right, width);
+        verdict.lay(em(), width, foot(width));
     }
 
-    private void ground(final double right) {
-        final double edge = y(now.getValue().limit());
-        lay(level, LEFT, TOP, right, TOP);
-        lay(danger, LEFT, edge, right - LEFT, TOP + FALL - edge);
+    private void ground(final double top, final double right) {
+        final double edge = y(top, now.getValue().limit());
+        lay(level, LEFT, top, right, top);
+        lay(danger, LEFT, edge, right - LEFT, top + FALL - edge);
         lay(limitLine, LEFT, edge, right, edge);
-        put(dangerWords, Pos.TOP_LEFT, LEFT + 0.8, TOP + FALL - 2);
-        put(limit, Pos.TOP_LEFT, LEFT + 0.4, edge - 1.5);
+        put(dangerWords, Pos.TOP_LEFT, LEFT + 0.8, top + FALL - 2);
+        final double wide = LEFT - 0.6;
+        lay(limit, 0, Math.max(top + 0.7, edge - 0.8), wide, high(limit, wide));
     }
 
-    private void line(final double right) {
-        final double y = y(now.getValue().drop());
+    private void line(final double top, final double right) {
+        final double y = y(top, now.getValue().drop());
         thick(fall, 0.25);
-        lay(fall, LEFT, TOP, right, y);
-        lay(end, right, TOP, right, y);
+        lay(fall, LEFT, top, right, y);
+        lay(end, right, top, right, y);
         joint.setCenterX(right * em());
         joint.setCenterY(y * em());
         joint.setRadius(0.4 * em());
-        final double words = Math.min(Math.max(TOP - 0.6, y - 1.3), TOP + FALL - 2.6);
+    }
+
+    private void lost(final double top, final double right, final double width) {
+        if (narrow(width)) {
+            put(percent, Pos.TOP_RIGHT, width, top + FALL + 0.5);
+            put(lost, Pos.TOP_RIGHT, width - width(percent) - 0.6, top + FALL + 0.4);
+            return;
+        }
+        final double y = y(top, now.getValue().drop());
+        final double words = Math.min(Math.max(top - 0.6, y - 1.3), top + FALL - 2.6);
         put(lost, Pos.TOP_LEFT, right + 0.9, words);
         put(percent, Pos.TOP_LEFT, right + 0.9, words + 1.4);
     }
 
     /** Where so many lost volts stand. */
-    private double y(final double volts) {
+    private double y(final double top, final double volts) {
         final VoltsAlongTheRun.Shown shown = now.getValue();
         final double most = Math.max(LIMITS_SHOWN * shown.limit(), HEADROOM * shown.drop());
-        return TOP + FALL * volts / most;
+        return top + FALL * volts / most;
     }
 }

@@ -29,15 +29,20 @@ record Way(String name, String change, double drop, double share, double limit, 
         return Telling.result(Quantity.DROP_PERCENT, share);
     }
 
+    /** In mm2 times m. */
+    String copperNumber() {
+        return FigureText.number(copper, Dimension.AREA, 3);
+    }
+
     String copperText() {
-        return FigureText.number(copper, Dimension.AREA, 3) + " mm²·m";
+        return FigureTexts.of("ways.copper.of", "copper", copperNumber());
     }
 
     String words() {
         return FigureTexts.of(
                 within() ? "way.within" : "way.past",
                 "way",
-                name,
+                Told.capital(name),
                 "change",
                 change,
                 "drop",

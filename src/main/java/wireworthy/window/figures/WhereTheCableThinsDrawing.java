@@ -152,7 +152,7 @@ final class WhereTheCableThinsDrawing extends Drawing {
         put(secondAmps, Pos.TOP_CENTER, change + FUSE / 2, out - OVER + 1.3);
         put(loadAmps, Pos.TOP_RIGHT, right + LOAD / 2, out - 2.2);
         final double feedMiddle = (LEFT + 2 + FUSE + change) / 2;
-        final double thinMiddle = (change + FUSE + right) / 2;
+        final double thinMiddle = (change + right - LOAD / 2) / 2;
         put(feedWords, Pos.TOP_CENTER, feedMiddle, out + 0.9);
         put(feedAmps, Pos.TOP_CENTER, feedMiddle, out + 2.2);
         put(thinWords, Pos.TOP_CENTER, thinMiddle, out + 0.9);

@@ -89,7 +89,7 @@ class FourWaysTest {
                         way ->
                                 assertThat(shown.words())
                                         .contains(
-                                                way.name(),
+                                                Told.capital(way.name()),
                                                 way.change(),
                                                 way.dropVolts(),
                                                 way.percent(),
