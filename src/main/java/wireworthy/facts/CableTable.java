@@ -49,6 +49,11 @@ public record CableTable(
         engineSpaceFactors = List.copyOf(engineSpaceFactors);
     }
 
+    /** Its title in the language in use. */
+    public String said() {
+        return TableWords.of(title);
+    }
+
     /** The rows one may choose by, up to {@link #largestSectionMm2}. */
     public List<Row> usableRows() {
         return rows.stream().filter(this::usable).toList();

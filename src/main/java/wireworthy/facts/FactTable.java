@@ -31,6 +31,11 @@ public record FactTable(
         rows = rows.stream().map(List::copyOf).toList();
     }
 
+    /** The same table in the language in use; for reading only. */
+    public FactTable said() {
+        return TableWords.of(this);
+    }
+
     /** The cell of a row under a heading. */
     String cell(final List<String> row, final String heading) {
         final int column = columns.indexOf(heading);

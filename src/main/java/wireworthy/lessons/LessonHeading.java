@@ -21,4 +21,8 @@ public record LessonHeading(
         skills = List.copyOf(skills);
         buildsOn = List.copyOf(buildsOn);
     }
+
+    LessonHeading titled(final String other) {
+        return new LessonHeading(id, other, skills, buildsOn, reviewed, file);
+    }
 }

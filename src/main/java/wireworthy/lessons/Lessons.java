@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import wireworthy.practice.ContentFile;
 import wireworthy.practice.ContentFiles;
 import wireworthy.texts.Language;
+import wireworthy.texts.Phrases;
 import wireworthy.working.Solver;
 
 /**
@@ -24,6 +25,7 @@ import wireworthy.working.Solver;
 public final class Lessons {
     private static final String FOLDER = "lessons";
     private static final String ENDING = ".md";
+    private static final Phrases TITLES = new Phrases("titles");
 
     private record Found(
             LessonHeading heading, Supplier<LessonText> text, List<LessonProblem> problems) {}
@@ -87,7 +89,13 @@ public final class Lessons {
         foreign.removeAll(byId.keySet());
         final Map<String, Found> spoken = new LinkedHashMap<>(byId);
         byId.clear();
-        english.forEach((id, found) -> byId.put(id, spoken.getOrDefault(id, found)));
+        english.forEach((id, found) -> byId.put(id, spoken.getOrDefault(id, titled(found))));
+    }
+
+    /** A lesson that is still in English has at least its title in the language in use. */
+    private static Found titled(final Found found) {
+        final String title = TITLES.of(found.heading().title());
+        return new Found(found.heading().titled(title), found.text(), found.problems());
     }
 
     /** Whether there is no text of this lesson in the language in use: it is shown in English. */

@@ -9,12 +9,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import tools.jackson.core.JacksonException;
+import wireworthy.texts.Phrases;
 
 /** Reads one bank file. What is broken is told with its line; the other templates still load. */
 final class BankReader {
     private static final int MOST_TEMPLATES = 500;
     private static final int LONGEST_TITLE = 120;
     private static final int LARGEST_VERSION = 1_000_000;
+    private static final Phrases TITLES = new Phrases("titles");
     private static final Set<String> ENTRIES = Set.of("bank", "title", "version", "templates");
 
     private final Consumer<Template> trial;
@@ -66,7 +68,7 @@ final class BankReader {
         try {
             final Entry root = json.root().only(ENTRIES);
             final String id = root.at("bank").id();
-            final String title = root.at("title").text(LONGEST_TITLE);
+            final String title = TITLES.of(root.at("title").text(LONGEST_TITLE));
             final int version = root.at("version").whole(1, LARGEST_VERSION);
             final List<Entry> entries = root.at("templates").list(MOST_TEMPLATES);
             return Optional.of(

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
+import wireworthy.texts.Language;
 
 /** The invented example vehicle: a retired mobile library that is to be a travelling cinema. */
 public final class Heron {
@@ -12,7 +13,7 @@ public final class Heron {
 
     private Heron() {}
 
-    /** The example as it comes with the program. */
+    /** The example as it comes with the program, its names in the language in use. */
     public static Vehicle vehicle() {
         final VehicleRead read = VehicleReader.read(FILE, text());
         if (read instanceof VehicleRead.Whole whole) {
@@ -22,7 +23,9 @@ public final class Heron {
     }
 
     private static String text() {
-        try (InputStream file = Heron.class.getResourceAsStream(FILE)) {
+        final String spoken = Language.inUse().code() + "/" + FILE;
+        final boolean there = Heron.class.getResource(spoken) != null;
+        try (InputStream file = Heron.class.getResourceAsStream(there ? spoken : FILE)) {
             return new String(Objects.requireNonNull(file).readAllBytes(), StandardCharsets.UTF_8);
         } catch (final IOException e) {
             throw new UncheckedIOException(e);

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 
 /** Texts of the tables with the signs people know: the files keep to plain letters. */
 final class Pretty {
-    private static final Pattern FIGURE = Pattern.compile("[-−]?\\d+(\\.\\d+)?([eE]-?\\d+)?");
+    private static final Pattern FIGURE = Pattern.compile("[-−]?\\d+([.,]\\d+)?([eE]-?\\d+)?");
     private static final Map<Pattern, String> SIGNS = signs();
 
     private Pretty() {}

@@ -57,13 +57,13 @@ final class SumsTexts {
     static String named(final CableTable table) {
         final Provenance provenance = table.source().provenance();
         final String source =
-                provenance == Provenance.READ ? table.source().title() : provenance.words();
+                provenance == Provenance.READ ? table.source().said() : provenance.words();
         return of("named", "title", name(table), "source", source);
     }
 
     /** "Thin-wall vehicle cable". */
     static String name(final CableTable table) {
-        return Pretty.units(table.title().split(":", 2)[0]);
+        return Pretty.units(table.said().split(":", 2)[0]);
     }
 
     static String limit(final String limit) {

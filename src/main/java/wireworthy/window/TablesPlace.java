@@ -57,7 +57,7 @@ public final class TablesPlace implements Place {
         side.getChildren().setAll(find, list);
         side.getStyleClass().add(Styles.SIDE);
         VBox.setVgrow(list, Priority.ALWAYS);
-        shell.background().run(FactTables::all, this::fill);
+        shell.background().run(TablesPlace::said, this::fill);
         return place;
     }
 
@@ -71,6 +71,10 @@ public final class TablesPlace implements Place {
     /** Lists the tables that have a text in them. */
     void find(final String text) {
         find.setText(text);
+    }
+
+    private static List<FactTable> said() {
+        return FactTables.all().stream().map(FactTable::said).toList();
     }
 
     private void fill(final List<FactTable> all) {

@@ -4,14 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import wireworthy.practice.Bank;
 import wireworthy.practice.Banks;
+import wireworthy.texts.Keys;
 import wireworthy.texts.Language;
+import wireworthy.texts.Phrases;
 import wireworthy.working.Solver;
 
 /** A lesson in another language shows, works and asks the same as the English one. */
@@ -46,6 +51,27 @@ class SpokenLessonsTest {
                         ENGLISH.contents().stream().map(LessonHeading::id).limit(FIRST).toList());
         assertThat(GERMAN.contents()).hasSameSizeAs(ENGLISH.contents());
         assertThat(GERMAN.problems()).isEmpty();
+    }
+
+    @Test
+    void thoseInEnglishHaveAtLeastATitle() {
+        assertThat(GERMAN.contents())
+                .extracting(LessonHeading::title)
+                .doesNotContainAnyElementsOf(
+                        ENGLISH.contents().stream().map(LessonHeading::title).toList());
+    }
+
+    @Test
+    void noTitleIsLeftOver() {
+        final Set<String> left = new TreeSet<>(Keys.of("de/titles"));
+        Stream.concat(
+                        ENGLISH.contents().stream()
+                                .filter(each -> GERMAN.foreign(each.id()))
+                                .map(LessonHeading::title),
+                        Banks.read(List.of()).banks().stream().map(Bank::title))
+                .forEach(title -> left.remove(Phrases.key(title)));
+
+        assertThat(left).as("take out of texts/de/titles.properties").isEmpty();
     }
 
     @ParameterizedTest

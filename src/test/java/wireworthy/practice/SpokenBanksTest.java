@@ -46,6 +46,13 @@ class SpokenBanksTest {
         assertThat(GERMAN.templates()).hasSameSizeAs(ENGLISH.templates());
     }
 
+    @Test
+    void everyTopicHasItsName() {
+        assertThat(GERMAN.banks())
+                .extracting(Bank::title)
+                .doesNotContainAnyElementsOf(ENGLISH.banks().stream().map(Bank::title).toList());
+    }
+
     @ParameterizedTest
     @MethodSource("spoken")
     void everyTextIsItsOwnWithTheSamePlaces(final Template german) {

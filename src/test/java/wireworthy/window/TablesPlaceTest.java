@@ -11,10 +11,11 @@ import wireworthy.window.parts.SideList;
 
 /** Tables as a person looks things up in them. */
 class TablesPlaceTest extends WindowTest {
-    private final TablesPlace tables = new TablesPlace(InUse.USUAL);
+    private TablesPlace tables;
 
     @Override
     protected List<Place> places() {
+        tables = new TablesPlace(InUse.USUAL);
         return List.of(tables);
     }
 

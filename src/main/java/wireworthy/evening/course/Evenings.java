@@ -3,6 +3,7 @@ package wireworthy.evening.course;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import wireworthy.evening.EveningProblem;
@@ -25,15 +26,16 @@ public record Evenings(List<Evening> evenings, List<String> troubles) {
     }
 
     /**
-     * Reads them.
+     * Reads them, in the language in use where there is such a file.
      *
      * @param own a leader's own, where there is such a folder
      * @param lessons titles by id, of the lessons an evening may show
      */
     public static Evenings read(final Path own, final Map<String, String> lessons) {
-        final List<ContentFile> files = new ArrayList<>(ContentFiles.builtIn(FOLDER, ENDING));
+        final List<ContentFile> files =
+                spoken(ContentFiles.builtIn(FOLDER, ENDING), ContentFiles.spoken(FOLDER, ENDING));
         if (Files.isDirectory(own)) {
-            files.addAll(ContentFiles.in(own, ENDING));
+            files.addAll(spoken(ContentFiles.in(own, ENDING), ContentFiles.spoken(own, ENDING)));
         }
         final List<Evening> read = new ArrayList<>();
         final List<String> troubles = new ArrayList<>();
@@ -47,6 +49,15 @@ public record Evenings(List<Evening> evenings, List<String> troubles) {
             }
         }
         return new Evenings(read, troubles);
+    }
+
+    /** Each file, or the one of its name in the language in use. */
+    private static List<ContentFile> spoken(
+            final List<ContentFile> files, final List<ContentFile> others) {
+        final Map<String, ContentFile> byName = new LinkedHashMap<>();
+        files.forEach(file -> byName.put(file.name(), file));
+        others.forEach(file -> byName.replace(file.name(), file));
+        return new ArrayList<>(byName.values());
     }
 
     private static Evening read(final ContentFile file, final Map<String, String> lessons) {

@@ -1,6 +1,7 @@
 package wireworthy.evening.course;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -17,6 +18,7 @@ import wireworthy.evening.wish.Wanted;
 import wireworthy.lessons.LessonHeading;
 import wireworthy.lessons.Lessons;
 import wireworthy.rules.Skill;
+import wireworthy.texts.Language;
 import wireworthy.working.Solver;
 
 /** Evenings to start from: four came with the program, a leader's own stand beside them. */
@@ -28,15 +30,39 @@ class EveningsReadTest {
 
     @Test
     void fourCameWithTheProgramAndTheirSheetsCanBeMade() {
-        final Map<String, String> titles =
-                Lessons.read(new Solver(), java.util.Optional.empty()).contents().stream()
-                        .collect(Collectors.toMap(LessonHeading::id, LessonHeading::title));
-        final Evenings all = Evenings.read(NONE, titles);
+        final Evenings all = Evenings.read(NONE, titles());
         assertThat(all.troubles()).isEmpty();
         assertThat(all.evenings()).hasSize(4);
         final Shelf shelf = Shelf.builtIn();
         assertThat(all.evenings())
                 .allSatisfy(each -> assertThat(each.wish().sheet(shelf).problems()).isPositive());
+    }
+
+    @Test
+    void thoseOfAnotherLanguagePrintTheSame() {
+        final Map<String, String> titles = titles();
+        final Evenings english = Evenings.read(NONE, titles);
+        try {
+            Language.use(Language.of("de"));
+            final Evenings german = Evenings.read(NONE, titles);
+
+            assertThat(german.troubles()).isEmpty();
+            assertThat(german.evenings())
+                    .extracting(Evening::file, Evening::wish)
+                    .containsExactlyElementsOf(
+                            english.evenings().stream()
+                                    .map(each -> tuple(each.file(), each.wish()))
+                                    .toList());
+            assertThat(german.evenings().get(0).title())
+                    .isEqualTo("Erster Abend: Watt, Volt, Ampere");
+        } finally {
+            Language.use(Language.ENGLISH);
+        }
+    }
+
+    private static Map<String, String> titles() {
+        return Lessons.read(new Solver(), java.util.Optional.empty()).contents().stream()
+                .collect(Collectors.toMap(LessonHeading::id, LessonHeading::title));
     }
 
     @Test
