@@ -65,7 +65,8 @@ final class Diagnosing {
         final List<Outcome> ordered = byEvidence(fitting);
         final Outcome first = ordered.get(0);
         final boolean sure =
-                !chancy(figures)
+                !evidence.asking()
+                        || !chancy(figures)
                         || !own.none()
                         || evidence.made(first) > 0
                         || own.goOnFrom(ref, figures.run(first.changes()));
@@ -105,7 +106,8 @@ final class Diagnosing {
     private Diagnosis pairs() {
         final List<Outcome> pairs = fitting(carried.pairs());
         final List<Outcome> again = pairs.stream().filter(evidence::suspects).toList();
-        final Optional<Ref> ask = again.isEmpty() ? ask(pairs) : Optional.empty();
+        final Optional<Ref> ask =
+                again.isEmpty() && evidence.asking() ? ask(pairs) : Optional.empty();
         final List<Outcome> said = ask.isEmpty() && aloneLeft(pairs) ? pairs : again;
         return Diagnosis.said(byEvidence(said), ask).suspecting(byEvidence(pairs));
     }

@@ -11,10 +11,15 @@ import java.util.stream.Collectors;
  *
  * @param recent the slips of the last seven days by id, with how often each was made
  * @param suspected the pairs of slips that fitted lately, by id, in any order
+ * @param asking whether a line can be asked for that would settle which slips it was
  */
-public record Evidence(Map<String, Integer> recent, Set<List<String>> suspected) {
+public record Evidence(
+        Map<String, Integer> recent, Set<List<String>> suspected, boolean asking) {
     /** Nothing is known of the learner. */
-    public static final Evidence NONE = new Evidence(Map.of(), Set.of());
+    public static final Evidence NONE = new Evidence(Map.of(), Set.of(), true);
+
+    /** A page of sums worked before: all that can be known of it stands there. */
+    public static final Evidence PAGE = new Evidence(Map.of(), Set.of(), false);
 
     public Evidence {
         recent = Map.copyOf(recent);
@@ -34,7 +39,7 @@ public record Evidence(Map<String, Integer> recent, Set<List<String>> suspected)
                 made.stream()
                         .flatMap(List::stream)
                         .collect(Collectors.toMap(id -> id, id -> 1, Integer::sum));
-        return new Evidence(recent, Set.copyOf(suspected));
+        return new Evidence(recent, Set.copyOf(suspected), true);
     }
 
     private static List<String> sorted(final List<String> pair) {

@@ -30,13 +30,18 @@ public final class Marker {
 
     /** Marks the answers of a question that stand on the way, in the order of the working. */
     public static List<Mark> marks(final Worked worked) {
+        return marks(worked, Evidence.NONE);
+    }
+
+    /** Marks the answers of a question, of which something else is known. */
+    public static List<Mark> marks(final Worked worked, final Evidence evidence) {
         final Map<Ref, String> typed = new LinkedHashMap<>();
         worked.question()
                 .answers()
                 .forEach(
                         (quantity, text) ->
                                 onTheWay(worked, quantity).ifPresent(ref -> typed.put(ref, text)));
-        return marks(worked, typed);
+        return marks(worked, typed, evidence);
     }
 
     /** Marks one answer on its own. */

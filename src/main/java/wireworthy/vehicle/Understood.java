@@ -2,6 +2,7 @@ package wireworthy.vehicle;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import wireworthy.rules.Figures;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.working.Names;
@@ -65,6 +66,21 @@ public sealed interface Understood {
         } catch (final Unworkable why) {
             return new Trouble(why.what());
         }
+    }
+
+    /** Understands an own figure, in the unit of its quantity where none was typed. */
+    static Understood own(final Quantity quantity, final String typed) {
+        if (typed.isBlank()) {
+            return new Nothing();
+        }
+        final Reading reading = Figures.read(typed, quantity.dimension(), false);
+        if (reading instanceof Reading.Read read) {
+            return new Figure(quantity, read);
+        }
+        return new Trouble(
+                reading instanceof Reading.Unclear unclear
+                        ? unclear.question()
+                        : ((Reading.Unreadable) reading).message());
     }
 
     private static Understood figure(final Quantity quantity, final String typed) {

@@ -70,7 +70,7 @@ record Sums(
                     Telling.lines(worked),
                     Assumed.of(worked),
                     Way.of(around),
-                    Marker.marks(worked),
+                    PageMarks.of(solver, worked),
                     Cautions.of(question, around),
                     List.copyOf(notes));
         } catch (final Unworkable why) {

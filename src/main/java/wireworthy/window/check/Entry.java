@@ -49,9 +49,21 @@ record Entry(
 
     /** Types something else; nothing happens where that stands there already. */
     void type(final String text) {
-        if (!text().equals(text)) {
-            model.change(spot.path() + where, vehicle -> lens.with().apply(vehicle, text));
+        final String kept = kept(text);
+        if (!text().equals(kept)) {
+            model.change(spot.path() + where, vehicle -> lens.with().apply(vehicle, kept));
         }
+    }
+
+    /** What a text is kept as: with the unit that was left out; an own figure as it is. */
+    String kept(final String text) {
+        return quantity.filter(it -> !isOwn())
+                .map(it -> BareFigure.completed(it, text, model.sizes()))
+                .orElse(text);
+    }
+
+    private boolean isOwn() {
+        return where.startsWith(EntryList.OWN);
     }
 
     /** Whether something is typed that can't be read or can't be so. */
@@ -76,7 +88,8 @@ record Entry(
     }
 
     private Understood understood() {
-        return quantity.map(it -> Understood.of(it, text())).orElseGet(Understood.Nothing::new);
+        return quantity.map(it -> isOwn() ? Understood.own(it, text()) : Understood.of(it, text()))
+                .orElseGet(Understood.Nothing::new);
     }
 
     private Optional<FieldNote> note() {

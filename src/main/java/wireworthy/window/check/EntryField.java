@@ -48,10 +48,14 @@ final class EntryField extends VBox implements Refreshing {
         refresh();
     }
 
-    /** While a figure is typed it is no trouble that it can't be read yet. */
+    /**
+     * While a figure is typed it is no trouble that it can't be read yet, and its unit is not put
+     * behind it.
+     */
     @Override
     public void refresh() {
-        if (!field.getText().equals(entry.text())) {
+        final String typed = field.getText();
+        if (!(field.isFocused() ? entry.kept(typed) : typed).equals(entry.text())) {
             field.setText(entry.text());
         }
         field.setAccessibleText(entry.spoken());

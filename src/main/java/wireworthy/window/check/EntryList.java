@@ -13,6 +13,9 @@ import wireworthy.vehicle.Vocabulary;
 
 /** The entries of the forms, those that everyone needs apart from the others. */
 final class EntryList {
+    /** How the paths of the builder's own figures begin. */
+    static final String OWN = "answers.";
+
     /** Where the notes of the vehicle stand. */
     static final String NOTES = "notes";
 
@@ -116,7 +119,7 @@ final class EntryList {
         return new Entry(
                 model,
                 spot,
-                "answers." + quantity.id(),
+                OWN + quantity.id(),
                 "own",
                 Optional.of(quantity),
                 Lens.own(part, quantity),

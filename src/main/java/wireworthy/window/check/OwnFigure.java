@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.scene.Node;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 import wireworthy.marking.Mark;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.Found;
@@ -18,11 +20,10 @@ import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
 
 /** One quantity: what came out, the builder's own figure beside it, its mark under both. */
-final class OwnFigure implements Refreshing {
+final class OwnFigure extends VBox implements Refreshing {
     private final Entry entry;
     private final Quantity quantity;
     private final Function<Quantity, Optional<Found>> found;
-    private final Label name;
     private final Label value = new Label();
     private final TextField field = new TextField();
     private final Redrawn<Said> said = new Redrawn<>(OwnFigure::marked);
@@ -37,7 +38,6 @@ final class OwnFigure implements Refreshing {
         this.entry = entry;
         this.quantity = quantity;
         this.found = found;
-        name = Texts.paragraph(quantity.words());
         value.getStyleClass().add(Styles.STRONG);
         value.setWrapText(true);
         field.setId(entry.spot().path() + entry.where());
@@ -48,6 +48,18 @@ final class OwnFigure implements Refreshing {
         field.setText(entry.text());
         field.textProperty().subscribe(entry::type);
         field.focusedProperty().subscribe(this::focused);
+        getStyleClass().add(Styles.OWN_ROW);
+        getChildren().setAll(row(Texts.paragraph(quantity.words()), value, field), said);
+    }
+
+    /** Side by side; what comes out and what is typed stand in columns of their own. */
+    static HBox row(final Label name, final Label value, final Control own) {
+        final HBox row = new HBox(name, value, own);
+        row.getStyleClass().add(Styles.OWN_FIGURES);
+        value.getStyleClass().add(Styles.OWN_VALUE);
+        name.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(name, Priority.ALWAYS);
+        return row;
     }
 
     private void focused(final boolean focused) {
@@ -55,14 +67,6 @@ final class OwnFigure implements Refreshing {
             entry.model().settled();
         }
         refresh();
-    }
-
-    /** Adds it under the rows there are. */
-    void into(final GridPane grid) {
-        final int row = grid.getRowCount();
-        grid.addRow(row, name, value, field);
-        grid.add(said, 0, row + 1, GridPane.REMAINING, 1);
-        GridPane.setHgrow(name, Priority.ALWAYS);
     }
 
     @Override

@@ -4,8 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.scene.control.Label;
-import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Priority;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.Found;
@@ -24,19 +23,21 @@ final class OwnFigures extends VBox implements Refreshing {
             final List<Quantity> quantities,
             final Function<Quantity, Optional<Found>> found) {
         rows = quantities.stream().map(it -> new OwnFigure(entries.own(it), it, found)).toList();
-        final GridPane grid = new GridPane();
-        grid.getStyleClass().add(Styles.OWN_FIGURES);
-        grid.addRow(0, new Label(), head("worked-here"), head("yours"));
-        rows.forEach(row -> row.into(grid));
-        getStyleClass().add(Styles.TIGHT);
-        getChildren().setAll(grid);
+        getStyleClass().add(Styles.OWN_SUMS);
+        getChildren().setAll(heads());
+        getChildren().addAll(rows);
         refresh();
+    }
+
+    private static HBox heads() {
+        final Label yours = head("yours");
+        yours.getStyleClass().add(Styles.OWN_FIGURE);
+        return OwnFigure.row(new Label(), head("worked-here"), yours);
     }
 
     private static Label head(final String key) {
         final Label head = Texts.soft(CheckTexts.of(key));
         head.getStyleClass().add(Styles.SMALL);
-        GridPane.setHgrow(head, Priority.SOMETIMES);
         return head;
     }
 

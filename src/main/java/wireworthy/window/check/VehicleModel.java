@@ -12,6 +12,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import wireworthy.record.SumsInUse;
+import wireworthy.record.WireSizes;
 import wireworthy.vehicle.CablePlaces;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Heron;
@@ -182,6 +183,11 @@ final class VehicleModel implements AutoCloseable {
         final List<Load> loads = new ArrayList<>(before.loads());
         how.accept(loads);
         change("", it -> it.withCircuit(circuit, before.withLoads(loads)));
+    }
+
+    /** How cable is sold to the person: what a figure without a unit means hangs on it. */
+    WireSizes sizes() {
+        return inUse.get().sizes();
     }
 
     /** The vehicle as typed. */

@@ -165,7 +165,10 @@ public final class Styles {
     public static final String UNDER = "under";
     public static final String DISCLOSURE = "disclosure";
     public static final String LOAD_FORM = "load-form";
+    public static final String OWN_SUMS = "own-sums";
+    public static final String OWN_ROW = "own-row";
     public static final String OWN_FIGURES = "own-figures";
+    public static final String OWN_VALUE = "own-value";
     public static final String OWN_FIGURE = "own-figure";
     public static final String SAYING = "saying";
     public static final String CHOICE = "choice";

@@ -6,6 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import wireworthy.marking.Marker;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.vehicle.sheet.Mapping;
@@ -101,6 +103,39 @@ class OwnSumsTest {
                         "Fan: fuse-above-cable",
                         "Lamps: one-way-length",
                         "Fridge: margin-left-out");
+    }
+
+    private static String explanation(final String load, final String answers) {
+        return Checked.check(
+                        Checked.vehicle(page("Lamps", load, "5 m", "1.5 mm2", "5 A", answers)))
+                .circuits()
+                .get(0)
+                .marks()
+                .get(0)
+                .explanation();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "0.229 V | 0.229 V is sound.",
+                "0.233 V | 0.233 V is sound. It goes by 0.0175 Ω·mm²/m for copper; here 0.0172",
+                "0.238 V | 0.238 V is sound. It goes by 0.0178",
+                "0.117 V | the cable counted one way",
+                "0.117 V | (Taken with 0.0175 Ω·mm²/m for copper; here it is 0.0172.)",
+                "0.300 V | No known slip",
+            })
+    void aPageMayGoByAnotherFigureForCopper(final String drop, final String said) {
+        final String own = "\"drop\": \"" + drop + "\"";
+        assertThat(explanation("\"current\": \"2 A\"", own)).contains(said);
+    }
+
+    @Test
+    void ofASlipOnAPageNothingIsAskedBack() {
+        assertThat(explanation("\"power\": \"10 W\"", "\"circuit-current\": \"120 A\""))
+                .contains("the watts are multiplied by the volts")
+                .doesNotContain("?");
     }
 
     /**

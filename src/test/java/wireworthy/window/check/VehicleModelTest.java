@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wireworthy.record.SumsInUse;
+import wireworthy.record.WireSizes;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Feed;
@@ -114,6 +115,36 @@ class VehicleModelTest {
         assertThat(cable(Quantity.SECTION).under()).contains("'thick' is not a number");
         assertThat(cable(Quantity.SECTION).text()).isEqualTo("thick");
         assertThat(model.checking().state(FIRST)).contains(State.INCOMPLETE);
+    }
+
+    @Test
+    void aFigureWithoutItsUnitIsKeptWithTheOnlyOneItCanHave() {
+        model.addCircuit();
+        load(LoadEntry.POWER).type("24");
+        cable(Quantity.ONE_WAY_LENGTH).type("4,5");
+        cable(Quantity.SECTION).type("2.5");
+        cable(Quantity.DROP_LIMIT).type("3");
+        assertThat(load(LoadEntry.POWER).text()).isEqualTo("24 W");
+        assertThat(cable(Quantity.ONE_WAY_LENGTH).text()).isEqualTo("4,5 m");
+        assertThat(cable(Quantity.SECTION).text()).isEqualTo("2.5 mm²");
+        assertThat(cable(Quantity.DROP_LIMIT).text()).as("volts or per cent").isEqualTo("3");
+        assertThat(cable(Quantity.DROP_LIMIT).troubled()).isTrue();
+    }
+
+    @Test
+    void whereCableIsSoldByGaugeABareSectionIsOneAndALengthIsAskedAbout() {
+        assertThat(BareFigure.completed(Quantity.SECTION, "12", WireSizes.AWG)).isEqualTo("12 AWG");
+        assertThat(BareFigure.completed(Quantity.ONE_WAY_LENGTH, "12", WireSizes.AWG))
+                .isEqualTo("12");
+    }
+
+    @Test
+    void anOwnFigureNeedsNoUnitAndGetsNone() {
+        lamps();
+        own(Quantity.CIRCUIT_CURRENT).type("2");
+        assertThat(own(Quantity.CIRCUIT_CURRENT).text()).isEqualTo("2");
+        assertThat(own(Quantity.CIRCUIT_CURRENT).troubled()).isFalse();
+        assertThat(own(Quantity.CIRCUIT_CURRENT).mark().orElseThrow().isSound()).isTrue();
     }
 
     @Test
