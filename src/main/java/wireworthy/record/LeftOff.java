@@ -10,7 +10,8 @@ package wireworthy.record;
  * @param problem the problem that was being worked, as the window names it
  * @param part of the evening class last open
  */
-public record LeftOff(String place, String lesson, int screen, String topic, String problem, String part) {
+public record LeftOff(
+        String place, String lesson, int screen, String topic, String problem, String part) {
     /** Before the first start. */
     public static final LeftOff NOWHERE = new LeftOff("", "", 0, "", "", "");
 

@@ -58,7 +58,9 @@ final class Places {
                         () -> new CheckPlace(folder.vehicles(), inUse::sums));
         evening =
                 new OnFirstVisit<>(
-                        EveningPlace.ID, EveningPlace.name(), () -> evening(folder, settings, clock, inUse));
+                        EveningPlace.ID,
+                        EveningPlace.name(),
+                        () -> evening(folder, settings, clock, inUse));
         lessons =
                 new LessonsPlace(
                         ahead::lessons,

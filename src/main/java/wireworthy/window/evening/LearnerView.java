@@ -34,19 +34,13 @@ final class LearnerView extends StackPane {
                         Texts.strong(EveningTexts.of("laptop.number")),
                         Buttons.row(learners.toArray(Node[]::new)),
                         Texts.soft(EveningTexts.of("laptop.who.say"))));
-        parts.add(
-                Buttons.row(
-                        Buttons.plain(EveningTexts.of("laptop.other-sheet"), model::begin)));
+        parts.add(Buttons.row(Buttons.plain(EveningTexts.of("laptop.other-sheet"), model::begin)));
         getChildren().setAll(LaptopPages.page(EveningTexts.of("laptop.who"), parts));
     }
 
     private static String sheet(final LaptopModel.Who who) {
         return EveningTexts.of(
-                "laptop.sheet",
-                "mark",
-                who.sheet().mark(),
-                "problems",
-                who.sheet().problems());
+                "laptop.sheet", "mark", who.sheet().mark(), "problems", who.sheet().problems());
     }
 
     /** A sheet opened by its mark knows numbers only. */
@@ -62,8 +56,7 @@ final class LearnerView extends StackPane {
         learners.get(0).requestFocus();
     }
 
-    private Button learner(
-            final LaptopModel model, final LaptopModel.Who who, final int number) {
+    private Button learner(final LaptopModel model, final LaptopModel.Who who, final int number) {
         final String label = who.file().names().label(number);
         final Button button = Buttons.plain(label, () -> model.choose(who, number, name.getText()));
         button.setMnemonicParsing(false);

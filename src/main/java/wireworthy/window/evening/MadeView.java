@@ -27,6 +27,7 @@ final class MadeView extends VBox {
     private final PapersModel papers;
     private final EveningDesk desk;
     private final VBox outcome = new VBox();
+    private final Label copies = Texts.paragraph("");
     private final Button make = Buttons.plain(EveningTexts.of("papers.make"), this::make);
     private final Node buttons;
     private final VBox said = new VBox();
@@ -48,9 +49,9 @@ final class MadeView extends VBox {
         model.made().subscribe(made -> made.ifPresent(this::show));
         model.held().subscribe(any -> model.made().get().ifPresent(this::show));
         model.made().subscribe(any -> papers.forget());
-        model.pages().subscribe(any -> model.made().get().ifPresent(this::show));
+        model.pages().subscribe(any -> model.sheet().ifPresent(this::count));
         papers.said().subscribe(this::say);
-        model.comesFrom().evening().subscribe(evening -> plan(evening.stream().toList()));
+        model.comesFrom().evening().subscribe(evening -> NextFrame.then(this, this::plan));
     }
 
     /** What a sheet for next week was chosen by. */
@@ -93,13 +94,18 @@ final class MadeView extends VBox {
 
     private List<Node> sheet(final Made made, final Sheet sheet) {
         final Wish wish = model.shown();
+        count(sheet);
         return List.of(
                 Cards.card(
                         Texts.soft(EveningTexts.of("made.mark")),
                         new MarkShown(sheet.mark()),
                         Texts.soft(EveningTexts.of("made.mark.note")),
                         Texts.paragraph(problems(made, wish)),
-                        Texts.paragraph(copies(sheet, wish))));
+                        copies));
+    }
+
+    private void count(final Sheet sheet) {
+        copies.setText(copies(sheet, model.shown()));
     }
 
     private static String problems(final Made made, final Wish wish) {
@@ -159,7 +165,8 @@ final class MadeView extends VBox {
         }
     }
 
-    private void plan(final List<Evening> evening) {
+    private void plan() {
+        final List<Evening> evening = model.comesFrom().evening().get().stream().toList();
         plan.getChildren().clear();
         for (final Evening each : evening) {
             final VBox card = Cards.card(Texts.title(each.title()));

@@ -21,6 +21,7 @@ import wireworthy.paper.PaperSize;
 import wireworthy.record.WireSizes;
 import wireworthy.rules.Skill;
 import wireworthy.window.FileAsking;
+import wireworthy.window.NextFrame;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.OneOf;
 import wireworthy.window.parts.SomeOf;
@@ -33,6 +34,7 @@ final class MakeForm extends VBox {
     private final FileAsking files;
     private final TemplateLines templates;
     private final VBox which = new VBox();
+    private final VBox picking = new VBox();
     private final VBox rest = new VBox();
     private Optional<SomeOf<Skill>> skills = Optional.empty();
 
@@ -41,6 +43,7 @@ final class MakeForm extends VBox {
         this.files = files;
         this.templates = templates;
         which.getStyleClass().add(Styles.EVENING_FORM);
+        picking.getStyleClass().add(Styles.EVENING_FORM);
         rest.getStyleClass().add(Styles.EVENING_FORM);
         getStyleClass().add(Styles.EVENING_FORM);
         getChildren()
@@ -61,7 +64,13 @@ final class MakeForm extends VBox {
                             new StartFrom(model),
                             mark(),
                             rest);
+            fillRest();
+        } else {
+            NextFrame.then(rest, this::fillRest);
         }
+    }
+
+    private void fillRest() {
         rest.getChildren()
                 .setAll(
                         subtitle("make.which"),
@@ -103,7 +112,6 @@ final class MakeForm extends VBox {
 
     private void fillWhich() {
         final Wanted now = model.wish().wanted();
-        skills = Optional.empty();
         final List<Node> parts = new ArrayList<>();
         parts.add(
                 new OneOf<>(
@@ -121,13 +129,25 @@ final class MakeForm extends VBox {
                             now.ownBanks(),
                             own -> wanted(it -> it.withOwnBanks(own))));
         }
-        parts.addAll(now.oneByOne() ? List.of(new TemplatePicker(model, templates)) : bySkill(now));
+        parts.add(picking);
         which.getChildren().setAll(parts);
+        fillPicking();
     }
 
+    private void fillPicking() {
+        final Wanted now = model.wish().wanted();
+        skills = Optional.empty();
+        picking.getChildren()
+                .setAll(
+                        now.oneByOne()
+                                ? List.of(new TemplatePicker(model, templates))
+                                : bySkill(now));
+    }
+
+    /** How it is picked stays, so that the keyboard stays on it. */
     private void oneByOne(final boolean one) {
         wanted(it -> it.withOneByOne(one));
-        fillWhich();
+        NextFrame.then(picking, this::fillPicking);
     }
 
     private List<Node> bySkill(final Wanted now) {

@@ -66,8 +66,7 @@ final class PapersModel {
         }
     }
 
-    private Said made(
-            final SheetFile file, final Sheet sheet, final Wish wish, final Path folder) {
+    private Said made(final SheetFile file, final Sheet sheet, final Wish wish, final Path folder) {
         final SheetPages.Papers papers =
                 new SheetPages(sheet, file.names(), wish.handout().paper()).all();
         final String name = "sheet-" + sheet.mark();

@@ -47,8 +47,7 @@ final class ProjectorPart implements EveningPart {
     public Parent build(final Shell shell) {
         final SplittableRandom random = new SplittableRandom(desk.clock().millis());
         final ProjectorSetup begun =
-                new ProjectorSetup(
-                        desk, () -> random.nextInt(SheetPlan.SEEDS), shell.background());
+                new ProjectorSetup(desk, () -> random.nextInt(SheetPlan.SEEDS), shell.background());
         setup = Optional.of(begun);
         chosen.getStyleClass().add(Styles.TIGHT);
         final ProjectorForms forms =

@@ -36,8 +36,7 @@ final class ProjectorSetup {
     /**
      * @param seeds below {@value SheetPlan#SEEDS}, another each time
      */
-    ProjectorSetup(
-            final EveningDesk desk, final IntSupplier seeds, final Background background) {
+    ProjectorSetup(final EveningDesk desk, final IntSupplier seeds, final Background background) {
         this.desk = desk;
         this.seeds = seeds;
         this.background = background;

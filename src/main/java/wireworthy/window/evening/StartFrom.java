@@ -23,7 +23,9 @@ final class StartFrom extends VBox {
                         all.stream().map(StartFrom::name).toList(),
                         number -> use(model, all.get(number)),
                         () -> {});
-        model.comesFrom().evening().subscribe(evening -> list.button(all.indexOf(evening)).setSelected(true));
+        model.comesFrom()
+                .evening()
+                .subscribe(evening -> list.button(all.indexOf(evening)).setSelected(true));
         getStyleClass().add(Styles.ONE_OF);
         getChildren().setAll(Texts.strong(EveningTexts.of("make.start")), list);
         model.evenings()

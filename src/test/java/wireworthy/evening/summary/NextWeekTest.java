@@ -68,8 +68,7 @@ class NextWeekTest {
 
     @Test
     void itIsOnTheSkillOfTheLineWhereTheSlipWasMadeAndSaysSo() {
-        final NextWeek next =
-                next(new MadeUpClass(SHEET, Set.of("margin-left-out"), 3).handIns());
+        final NextWeek next = next(new MadeUpClass(SHEET, Set.of("margin-left-out"), 3).handIns());
         assertThat(skills(next)).contains(Skill.FUSE_FLOOR).hasSizeLessThan(4);
         assertThat(next.why())
                 .startsWith("Most went wrong on: fuse floor")
@@ -111,7 +110,10 @@ class NextWeekTest {
     void itIsNoHarderThanASheetPickedOneByOne() {
         final List<String> easy =
                 SHELF.templates(false).stream()
-                        .filter(each -> each.difficulty() < 0 && each.skill() == Skill.CURRENT_FROM_POWER)
+                        .filter(
+                                each ->
+                                        each.difficulty() < 0
+                                                && each.skill() == Skill.CURRENT_FROM_POWER)
                         .map(Template::fullId)
                         .limit(3)
                         .toList();

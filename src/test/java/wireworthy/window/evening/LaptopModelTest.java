@@ -99,7 +99,8 @@ class LaptopModelTest {
     void twoNamesAreNotOne() {
         model.openMark(SHEET.mark());
         model.choose((LaptopModel.Who) model.stage().get(), 3, "Wren, Finch");
-        assertThat(model.trouble().get()).isEqualTo("That is more than one code name. Type only your own.");
+        assertThat(model.trouble().get())
+                .isEqualTo("That is more than one code name. Type only your own.");
     }
 
     @Test

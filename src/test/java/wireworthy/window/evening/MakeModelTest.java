@@ -113,7 +113,8 @@ class MakeModelTest {
     void thePapersAndTheFileForTheLaptopsLieInTheFolder() {
         model.change(it -> it.withWanted(it.wanted().withProblems(2)));
         model.change(it -> it.withWho(it.who().withNamed(true).withNames("Wren\nFinch")));
-        final PapersModel papers = new PapersModel(new BegunSheets(folder.resolve("begun")), Background.atOnce());
+        final PapersModel papers =
+                new PapersModel(new BegunSheets(folder.resolve("begun")), Background.atOnce());
         final Path out = folder.resolve("out");
         papers.make(model.sheet().orElseThrow(), model.shown(), out);
         assertThat(papers.said().get().text()).contains(out.toString());
