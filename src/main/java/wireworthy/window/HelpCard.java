@@ -3,7 +3,6 @@ package wireworthy.window;
 import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.VBox;
 import wireworthy.practice.LineTexts;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Styles;
@@ -11,16 +10,14 @@ import wireworthy.window.parts.Texts;
 import wireworthy.window.stand.StandTexts;
 
 /** The keys of the program on one card. */
-final class HelpCard extends VBox {
+final class HelpCard extends LaidCard {
     HelpCard(final List<Place> places, final Shell shell) {
-        getStyleClass().add(Styles.CARD);
-        getChildren()
-                .addAll(
-                        Texts.title(WindowTexts.of("keys")),
-                        keys(places),
-                        Texts.paragraph(WindowTexts.of("keys.tab")),
-                        Texts.paragraph(LineTexts.of("keys")),
-                        Buttons.main(WindowTexts.of("close"), shell::lift));
+        super(
+                Buttons.main(WindowTexts.of("close"), shell::lift),
+                Texts.title(WindowTexts.of("keys")),
+                keys(places),
+                Texts.paragraph(WindowTexts.of("keys.tab")),
+                Texts.paragraph(LineTexts.of("keys")));
     }
 
     private static GridPane keys(final List<Place> places) {

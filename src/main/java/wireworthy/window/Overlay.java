@@ -4,11 +4,9 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
-import wireworthy.window.parts.Pages;
 import wireworthy.window.parts.Styles;
 
 /** Lays one card at a time over the window; meanwhile what is under it cannot be reached. */
@@ -32,12 +30,10 @@ final class Overlay extends StackPane {
         if (!veil.isVisible()) {
             focusBefore = focused();
         }
-        final ScrollPane scroll = Pages.scroll(WindowTexts.of("card"), card);
-        scroll.getStyleClass().add(Styles.LAID_CARD);
-        veil.getChildren().setAll(scroll);
+        veil.getChildren().setAll(card);
         veil.setVisible(true);
         below().setDisable(true);
-        firstButton(card).ifPresentOrElse(Node::requestFocus, scroll::requestFocus);
+        firstButton(card).ifPresent(Node::requestFocus);
     }
 
     /** Takes the card away and gives the keyboard back to what had it. */

@@ -7,28 +7,29 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Toggle;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
 import wireworthy.window.parts.Styles;
 
-/** The places as terminals in a row. When the text is too large for one row, it takes two. */
+/**
+ * The places as terminals in a row; where the text is too large for one row, folded into a list.
+ */
 final class TerminalStrip extends HBox {
-    /** Under this width, in text sizes of the name, the name makes room for the terminals. */
-    private static final double ROOM_FOR_NAME = 44;
-
     private final Label name = new Label("Wireworthy");
     private final ToggleGroup group = new ToggleGroup();
-    private final FlowPane terminals = new FlowPane();
+    private final HBox terminals = new HBox();
+    private final PlacesMenu folded;
+    private final Node view;
 
     TerminalStrip(final List<Place> places, final Consumer<Place> use, final Node view) {
+        this.view = view;
+        folded = new PlacesMenu(places, this::select);
         getStyleClass().add(Styles.STRIP);
         name.getStyleClass().add(Styles.WORDMARK);
         name.setMinWidth(USE_PREF_SIZE);
         name.managedProperty().bind(name.visibleProperty());
-        widthProperty().addListener(change -> makeRoom());
-        name.fontProperty().addListener(change -> makeRoom());
         terminals.getStyleClass().add(Styles.TERMINALS);
         terminals
                 .getChildren()
@@ -36,9 +37,16 @@ final class TerminalStrip extends HBox {
                         IntStream.range(0, places.size())
                                 .mapToObj(i -> terminal(places.get(i), i + 1))
                                 .toList());
+        terminals.visibleProperty().bind(folded.visibleProperty().not());
+        terminals.managedProperty().bind(terminals.visibleProperty());
+        folded.managedProperty().bind(folded.visibleProperty());
+        folded.setVisible(false);
         group.selectedToggleProperty().addListener((property, before, now) -> tell(now, use));
-        HBox.setHgrow(terminals, Priority.ALWAYS);
-        getChildren().addAll(name, terminals, view);
+        final Region gap = new Region();
+        setHgrow(gap, Priority.ALWAYS);
+        setHgrow(terminals, Priority.ALWAYS);
+        gap.managedProperty().bind(folded.visibleProperty());
+        getChildren().addAll(name, terminals, folded, gap, view);
     }
 
     /** Screws down the terminal of a place, as a press on it does. */
@@ -60,13 +68,27 @@ final class TerminalStrip extends HBox {
         return terminal;
     }
 
-    private static void tell(final @Nullable Toggle now, final Consumer<Place> use) {
+    private void tell(final @Nullable Toggle now, final Consumer<Place> use) {
         if (now != null && now.getUserData() instanceof Place place) {
+            folded.say(place.title());
             use.accept(place);
+        } else {
+            folded.sayNone();
         }
     }
 
-    private void makeRoom() {
-        name.setVisible(getWidth() >= ROOM_FOR_NAME * name.getFont().getSize());
+    /** Here all have their sizes. Where room is short the name goes first. */
+    @Override
+    protected void layoutChildren() {
+        final double withoutName = withoutName();
+        name.setVisible(getWidth() >= withoutName + getSpacing() + name.prefWidth(-1));
+        folded.setVisible(getWidth() < withoutName);
+        super.layoutChildren();
+    }
+
+    /** What terminals and menu take side by side. */
+    private double withoutName() {
+        final double sides = snappedLeftInset() + snappedRightInset();
+        return sides + terminals.prefWidth(-1) + getSpacing() + view.prefWidth(-1);
     }
 }

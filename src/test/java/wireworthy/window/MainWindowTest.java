@@ -104,6 +104,39 @@ class MainWindowTest extends WindowTest {
     }
 
     @Test
+    void wherePlacesHaveNoRoomInARowTheyAreAListThatTheKeysOpen() {
+        interact(
+                () -> {
+                    stage.setWidth(500);
+                    window.text(200);
+                    Screens.settle(window.scene());
+                });
+        final MenuButton places = lookup(".places-menu").queryAs(MenuButton.class);
+        assertThat(places.isVisible()).as("%s", window.scene().getWidth()).isTrue();
+        assertThat(terminal("hall").isVisible() && terminal("hall").getParent().isVisible())
+                .isFalse();
+        assertThat(places.getText()).isEqualTo("Hall");
+
+        interact(places::requestFocus);
+        push(KeyCode.SPACE);
+        assertThat(places.isShowing()).isTrue();
+        interact(() -> places.getItems().get(1).fire());
+        interact(places::hide);
+        assertThat(reads("The place Stalls")).isTrue();
+        assertThat(places.getText()).isEqualTo("Stalls");
+        push(KeyCode.SHORTCUT, KeyCode.DIGIT3);
+        assertThat(places.getText()).isEqualTo("Ticket desk");
+
+        interact(
+                () -> {
+                    window.text(100);
+                    Screens.settle(window.scene());
+                });
+        assertThat(places.isVisible()).isFalse();
+        assertThat(terminal("ticket-desk").isSelected()).isTrue();
+    }
+
+    @Test
     void textGrowsToTwiceItsSizeAndNoFurther() {
         for (int i = 0; i < 12; i++) {
             push(KeyCode.SHORTCUT, KeyCode.PLUS);

@@ -36,6 +36,8 @@ class StylesTest {
                     "accelerator-text",
                     "separator",
                     "text-field",
+                    "combo-box-base",
+                    "list-cell",
                     "box",
                     "radio-button",
                     "radio",

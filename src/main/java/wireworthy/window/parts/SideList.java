@@ -51,6 +51,8 @@ public final class SideList<T> extends ScrollPane {
         setAccessibleRole(AccessibleRole.LIST_VIEW);
         setAccessibleText(name);
         items.addListener((ListChangeListener<T>) change -> fill());
+        viewportBoundsProperty().subscribe(this::keepInView);
+        entries.heightProperty().subscribe(any -> keepInView());
         addEventFilter(KeyEvent.KEY_PRESSED, this::press);
     }
 
@@ -107,8 +109,7 @@ public final class SideList<T> extends ScrollPane {
     }
 
     private void choose(final int index) {
-        outOfView = true;
-        requestLayout();
+        keepInView();
         if (index == chosen) {
             return;
         }
@@ -119,6 +120,12 @@ public final class SideList<T> extends ScrollPane {
         entry(index).choose(true);
         notifyAccessibleAttributeChanged(AccessibleAttribute.FOCUS_ITEM);
         told.accept(items.get(index));
+    }
+
+    /** With other room or other heights the chosen entry may lie elsewhere. */
+    private void keepInView() {
+        outOfView = true;
+        requestLayout();
     }
 
     private void press(final KeyEvent event) {

@@ -11,6 +11,7 @@ public final class Styles {
     public static final String SCREW = "screw";
     public static final String SLOT = "slot";
     public static final String VIEW_MENU = "view-menu";
+    public static final String PLACES_MENU = "places-menu";
     public static final String VEIL = "veil";
     public static final String LAID_CARD = "laid-card";
     public static final String KEYS = "keys";
