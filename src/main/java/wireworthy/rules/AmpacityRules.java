@@ -33,7 +33,7 @@ final class AmpacityRules {
         topic.rule("ampacity-table", AMPACITY_FROM_A_TABLE)
                 .gives(
                         TABLE_AMPACITY,
-                        "table row at {section}, insulation for {insulation-temperature} °C",
+                        "looked up in the table by {section} and {insulation-temperature} °C",
                         AmpacityRules::fromTable)
                 .forward()
                 .from(s -> s.table().source())
@@ -92,7 +92,7 @@ final class AmpacityRules {
                 .refuses(AmpacityRules::tooHot)
                 .gives(
                         AMBIENT_FACTOR,
-                        "engine-space factor for {insulation-temperature} °C insulation",
+                        "engine-space factor at {insulation-temperature} °C",
                         (x, s) -> s.table().engineSpaceFactor(x[0]).orElse(Double.NaN))
                 .where(Setting::engineSpace)
                 .unless(AMBIENT_TEMPERATURE)
@@ -101,8 +101,8 @@ final class AmpacityRules {
                 .refuses(AmpacityRules::boatsOnly)
                 .gives(
                         AMBIENT_FACTOR,
-                        "the smaller of the engine-space factor for {insulation-temperature} °C"
-                                + " insulation and the factor for {ambient-temperature} °C around",
+                        "the smaller of the engine-space factor at {insulation-temperature} °C"
+                                + " and the ambient factor at {ambient-temperature} °C",
                         AmpacityRules::smaller)
                 .where(Setting::engineSpace)
                 .when(AMBIENT_TEMPERATURE)
@@ -215,7 +215,7 @@ final class AmpacityRules {
         topic.rule("section-for-ampacity", NEXT_STANDARD_SIZE)
                 .gives(
                         SECTION_FOR_AMPACITY,
-                        "thinnest row of the table that carries {ampacity-needed}, insulation for"
+                        "thinnest row of the table that carries the {ampacity-needed} at"
                                 + " {insulation-temperature} °C",
                         AmpacityRules::rowCarrying)
                 .forward()

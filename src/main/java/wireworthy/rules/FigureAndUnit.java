@@ -4,17 +4,25 @@ import java.util.BitSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Keeps a figure on one line with its unit, and the parts of a unit together. */
+/**
+ * Keeps a figure on one line with its unit, the parts of a unit together, and the number of a
+ * standard with its body: "300 Ah", "ISO 8820-3".
+ */
 public final class FigureAndUnit {
-    private static final Pattern FIGURE_AND_UNIT =
-            Pattern.compile("(?<=\\d) (?=(?:[kmµ]?[AVWΩ]h?|[cm]?m²?|°C|%|AWG|ohm)(?![A-Za-z]))");
-    private static final Pattern INSIDE = Pattern.compile(FIGURE_AND_UNIT.pattern() + "|°(?=[CF])");
+    private static final String UNITS =
+            "[kmµ]?[AVWΩ]h?|[kcm]?m[²³]?|[kmM]?ohm|mm2|h|s|min|°[CF]|%|AWG|CFR";
+    private static final String BODIES = "BS|EN|IEC|ISO|CFR";
+    private static final Pattern TOGETHER =
+            Pattern.compile(
+                    "(?<=\\d) (?=(?:%s)(?![A-Za-z]))|(?<=\\b(?:%s)) (?=\\d)"
+                            .formatted(UNITS, BODIES));
+    private static final Pattern INSIDE = Pattern.compile(TOGETHER.pattern() + "|°(?=[CF])");
 
     private FigureAndUnit() {}
 
-    /** The text with blanks that do not break between figures and units. */
+    /** The text with blanks that do not break where it belongs together. */
     public static String kept(final String text) {
-        return FIGURE_AND_UNIT.matcher(text).replaceAll("\u00a0");
+        return TOGETHER.matcher(text).replaceAll("\u00a0");
     }
 
     /** The places at which a line must not end: before the sign of that number, from 0. */

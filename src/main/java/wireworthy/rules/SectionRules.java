@@ -20,8 +20,8 @@ final class SectionRules {
         topic.rule("standard-section", WHICH_LIMIT_GOVERNS)
                 .gives(
                         STANDARD_SECTION,
-                        "smallest size of at least {section-for-drop} for the drop and"
-                                + " {section-for-ampacity} for the heat",
+                        "smallest size that is no thinner than the {section-for-drop} and"
+                                + " the {section-for-ampacity}",
                         (x, s) -> sizeFor(Math.max(x[0], x[1]), s))
                 .forward()
                 .refuses((x, s) -> noSize(Math.max(x[0], x[1]), s))

@@ -115,10 +115,12 @@ final class LessonPage extends VBox {
     }
 
     private Node questions(final Block.Questions questions) {
+        final int count = questions.templates().size();
+        final String practise = LessonTexts.of(count == 1 ? "practise.one" : "practise");
         final VBox box =
                 new VBox(
-                        Texts.paragraph(count(questions.templates().size())),
-                        Buttons.main(LessonTexts.of("practise"), () -> desk.practise(questions)));
+                        Texts.paragraph(count(count)),
+                        Buttons.main(practise, () -> desk.practise(questions)));
         box.getStyleClass().add(Styles.LESSON_SCREEN);
         return box;
     }

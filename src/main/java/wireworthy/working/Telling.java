@@ -25,6 +25,7 @@ public final class Telling {
     private static final int IN_WORKINGS = 4;
     private static final int RESULT = 3;
     private static final int EXACT = 6;
+    private static final String CELSIUS = " °C";
 
     private Telling() {}
 
@@ -64,7 +65,7 @@ public final class Telling {
                 ref,
                 worked.question().subject(ref),
                 direction.rule(),
-                ref.quantity().words() + " = " + words(direction.formula(), worked.question()),
+                ref.quantity().words() + " = " + words(direction.formula(), ref, worked.question()),
                 numbers(worked.plan(), direction.formula(), values, ref, value),
                 value,
                 direction.source().apply(worked.plan().setting()),
@@ -99,18 +100,18 @@ public final class Telling {
         return numbers(plan, slip.formula(), values, ref, value);
     }
 
-    private static String words(final Formula formula, final Question question) {
-        if (question.loads().isEmpty()) {
-            return formula.words();
-        }
+    /** A load is named where it is not the one that the line is about; so is no unit. */
+    private static String words(final Formula formula, final Ref about, final Question question) {
+        final String own = question.subject(about);
         return formula.fill(
-                ref -> {
-                    final String subject = question.subject(ref);
-                    final String words = ref.quantity().words();
-                    return subject.isEmpty()
-                            ? words
-                            : TEXTS.of("of-load", "what", words, "load", subject);
-                });
+                        ref -> {
+                            final String subject = question.subject(ref);
+                            final String words = ref.quantity().words();
+                            return subject.isEmpty() || subject.equals(own)
+                                    ? words
+                                    : TEXTS.of("of-load", "what", words, "load", subject);
+                        })
+                .replace(CELSIUS, "");
     }
 
     private static String numbers(

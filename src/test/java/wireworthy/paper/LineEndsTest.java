@@ -29,6 +29,9 @@ class LineEndsTest {
         "the ambient factor for 51 °C around, the |ambient |factor |for |51 °C |around",
         "insulation temperature °C here, insulation |temperature |°C |here",
         "cable of 1.5 mm² and 7 m run, cable |of |1.5 mm² |and |7 m |run",
+        "hold 300 Ah or 3840 Wh, hold |300 Ah |or |3840 Wh",
+        "read in ISO 8820-3 or 33 CFR 183.425, read |in |ISO 8820-|3 |or |33 CFR 183.425",
+        "8 h at 4 mm, 8 h |at |4 mm",
         "at 12 V a lamp, at |12 V |a |lamp",
         "take 4 lamps, take |4 |lamps"
     })

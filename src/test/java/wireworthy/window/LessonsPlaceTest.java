@@ -73,7 +73,7 @@ class LessonsPlaceTest extends WindowTest {
         push(KeyCode.RIGHT).push(KeyCode.RIGHT);
         assertThat(focused().getAccessibleText()).isEqualTo("circuit current, 9.5 A");
         assertThat(lookup(".verdict").queryLabeled().getText())
-                .isEqualTo("15 A fits, and only 15 A");
+                .isEqualTo("15\u00a0A fits, and only 15\u00a0A");
         for (int i = 0; i < 50; i++) {
             push(KeyCode.RIGHT);
         }

@@ -41,14 +41,14 @@ abstract class WindowTest extends ApplicationTest {
 
     /** Whether a text can be read in the window now. */
     protected boolean reads(final String text) {
-        return lookup((Node it) -> text.equals(text(it))).queryAll().stream()
+        return lookup((Node it) -> text.replace('\u00a0', ' ').equals(text(it))).queryAll().stream()
                 .anyMatch(it -> it.isVisible() && it.getScene() != null);
     }
 
     private static String text(final Node node) {
         if (node instanceof Labeled labeled) {
-            return String.valueOf(labeled.getText());
+            return String.valueOf(labeled.getText()).replace('\u00a0', ' ');
         }
-        return node instanceof Text plain ? plain.getText().strip() : "";
+        return node instanceof Text plain ? plain.getText().replace('\u00a0', ' ').strip() : "";
     }
 }

@@ -18,6 +18,7 @@ import wireworthy.working.Worked;
 
 /** A bank of equal batteries: strings of some in series, the strings side by side. */
 final class BankBuilder implements FigureModel<BankBuilder.Shown> {
+    private static final String EQUALS = " = ";
     private static final String TOO_HIGH = "not-extra-low-voltage";
     private static final double BLADE_BREAKS =
             FuseSeriesTable.named("blade").breakingCapacity().orElseThrow();
@@ -70,7 +71,7 @@ final class BankBuilder implements FigureModel<BankBuilder.Shown> {
         }
 
         String faultAmps() {
-            return Telling.result(Quantity.SHORT_CIRCUIT_CURRENT, shortCircuit);
+            return Telling.exact(Quantity.SHORT_CIRCUIT_CURRENT, shortCircuit);
         }
 
         /** Whether a blade fuse can't break what the bank drives. */
@@ -224,6 +225,7 @@ final class BankBuilder implements FigureModel<BankBuilder.Shown> {
                         .toList());
     }
 
+    /** As in the working, so that the next sum takes what this one comes to. */
     private static Row row(final Worked worked, final String name, final Quantity quantity) {
         final String numbers =
                 Telling.lines(worked).stream()
@@ -231,9 +233,10 @@ final class BankBuilder implements FigureModel<BankBuilder.Shown> {
                         .map(line -> line.numbers())
                         .findFirst()
                         .orElseThrow();
+        final int equals = numbers.lastIndexOf(EQUALS);
         return new Row(
                 FigureTexts.of("bank.row." + name),
-                numbers.substring(0, numbers.lastIndexOf(" = ")),
-                Telling.result(quantity, worked.value(quantity).orElseThrow()));
+                numbers.substring(0, equals),
+                numbers.substring(equals + EQUALS.length()));
     }
 }

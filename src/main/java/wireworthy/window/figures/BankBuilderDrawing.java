@@ -35,8 +35,8 @@ final class BankBuilderDrawing extends Drawing {
     private final Label tapWords = text(Styles.UNSOUND_TEXT, Styles.SMALL);
     private final CheckBox tapBox = add(new CheckBox(), Styles.SWITCH);
     private final List<Figures> figures = new ArrayList<>();
-    private final VerdictLine verdict = across(new VerdictLine());
-    private final VerdictLine fault = across(new VerdictLine());
+    private final VerdictLine verdict = add(new VerdictLine());
+    private final VerdictLine fault = add(new VerdictLine());
     private final Label caution = across(new Label(), Styles.SOFT, Styles.SMALL);
 
     /** A string: its conductor in pieces, from the plus bar by the fuse to the minus bar. */
@@ -128,9 +128,9 @@ final class BankBuilderDrawing extends Drawing {
         final BankBuilder.Shown shown = model.now().getValue();
         final double from = 1;
         final double to = right - 1.5;
-        final double last = FIRST + STEP * (shown.parallel() - 1);
+        final double last = y(shown.parallel() - 1);
         for (int i = 0; i < strings.size(); i++) {
-            row(strings.get(i), i < shown.parallel(), from, to, FIRST + i * STEP);
+            row(strings.get(i), i < shown.parallel(), from, to, y(i));
         }
         lay(plusBar, from, FIRST - 1.6, from, last);
         lay(minusBar, to, FIRST - 1.6, to, last);
@@ -140,6 +140,12 @@ final class BankBuilderDrawing extends Drawing {
         put(minus, Pos.TOP_CENTER, to, 0.2);
         put(each, Pos.TOP_CENTER, (from + to) / 2, last + TALL / 2 + 0.2);
         tap(shown, from, to);
+    }
+
+    /** How deep a string lies: those there are share the room of all there can be. */
+    private double y(final int place) {
+        final double step = STEP * strings.size() / model.now().getValue().parallel();
+        return FIRST + step * (place + 0.5) - STEP / 2;
     }
 
     private void row(
@@ -187,11 +193,11 @@ final class BankBuilderDrawing extends Drawing {
         final boolean there = shown.tapped();
         final int last = shown.series() - 1;
         final double x = (middle(last, from, to) + middle(Math.max(0, last - 1), from, to)) / 2;
-        lay(tap, x, FIRST, x, FIRST - 1.8);
+        lay(tap, x, y(0), x, y(0) - 1.8);
         tapJoint.setCenterX(x * em());
-        tapJoint.setCenterY(FIRST * em());
+        tapJoint.setCenterY(y(0) * em());
         tapJoint.setRadius(0.3 * em());
-        put(tapWords, Pos.TOP_CENTER, x, 0.2);
+        put(tapWords, Pos.TOP_CENTER, x, y(0) - 3.2);
         tap.setVisible(there);
         tapJoint.setVisible(there);
         tapWords.setVisible(there);

@@ -89,6 +89,11 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
                             dayText(daysShort.orElseThrow()));
         }
 
+        /** What the verdict leaves to say of how long the bank lasts; nothing where it said so. */
+        String further() {
+            return !covered() && sun + engine == 0 ? "" : lasts();
+        }
+
         /** How long the bank lasts without charge. */
         String lasts() {
             return days.isEmpty()
@@ -123,7 +128,7 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
                             "usable",
                             wattHours(usable),
                             "lasts",
-                            lasts());
+                            further().isEmpty() ? "" : "; " + further());
         }
 
         static String wattHours(final double joule) {
@@ -131,7 +136,7 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
         }
 
         private static String dayText(final double days) {
-            final String number = FigureText.of(days, Dimension.FACTOR, 2);
+            final String number = FigureText.of(days, Dimension.FACTOR);
             return FigureTexts.of(number.equals("1") ? "day.one" : "day.several", "count", number);
         }
     }

@@ -8,6 +8,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
 
 /** A bar for what each load takes in a day, and for what comes in and what the bank holds. */
@@ -25,7 +26,7 @@ final class DaysEnergyDrawing extends Drawing {
     private final Row sun = row(Styles.SOUND);
     private final Row engine = row(Styles.SOUND);
     private final Row bank = row(Styles.BAR);
-    private final VerdictLine verdict = across(new VerdictLine());
+    private final VerdictLine verdict = add(new VerdictLine());
     private final Label lasts = across(new Label(), Styles.SOFT);
 
     private record Row(Label name, Region bar, Label number) {}
@@ -41,7 +42,7 @@ final class DaysEnergyDrawing extends Drawing {
     }
 
     private void load(final LoadSwitch load) {
-        final CheckBox box = add(new CheckBox(load.text()), Styles.SWITCH);
+        final CheckBox box = add(new CheckBox(Texts.kept(load.text())), Styles.SWITCH);
         box.setWrapText(true);
         box.selectedProperty().bindBidirectional(load.on());
         boxes.add(box);
@@ -61,7 +62,7 @@ final class DaysEnergyDrawing extends Drawing {
         engine.number().setText(DaysEnergy.Shown.wattHours(shown.engine()));
         bank.number().setText(DaysEnergy.Shown.wattHours(shown.usable()));
         bank.name().setText(FigureTexts.of("day.usable", "share", shown.share()));
-        lasts.setText(shown.lasts());
+        lasts.setText(Texts.kept(shown.further()));
         verdict.say(shown.covered() ? Verdict.SOUND : Verdict.CAUTION, shown.verdict());
         requestLayout();
     }

@@ -7,6 +7,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
 
 /** Bars that get shorter, factor by factor, each with its source; what remains is the ceiling. */
 final class DeratedAmpacityDrawing extends Drawing {
@@ -15,7 +16,9 @@ final class DeratedAmpacityDrawing extends Drawing {
     private static final double AMPS = 5.2;
     private static final double BAR = 1.1;
     private static final double SOURCE = 1.6;
+    private static final double UNDER = 1.5;
     private static final double GAP = 0.6;
+    private static final double LEAST_BAR = 10;
 
     private final ObservableValue<DeratedAmpacity.Shown> now;
     private final List<Row> rows = new ArrayList<>();
@@ -27,7 +30,7 @@ final class DeratedAmpacityDrawing extends Drawing {
             name.setText(said);
             times.setText(factor);
             amps.setText(left);
-            source.setText(from);
+            source.setText(Texts.kept(from));
         }
 
         void see(final boolean used) {
@@ -79,7 +82,23 @@ final class DeratedAmpacityDrawing extends Drawing {
     }
 
     private double high(final Row row, final double width) {
-        return SOURCE + high(row.source(), width - NAMES) + GAP;
+        final double words = high(row.source(), width - from(width));
+        return SOURCE + words + GAP + (beside(width) ? 0 : UNDER);
+    }
+
+    /** Whether bar and source have room beside the names; else they stand under them. */
+    private boolean beside(final double width) {
+        return width - AMPS - names() >= LEAST_BAR;
+    }
+
+    private double from(final double width) {
+        return beside(width) ? names() : 0;
+    }
+
+    private double names() {
+        return rows.stream()
+                .mapToDouble(row -> width(row.name()) + GAP)
+                .reduce(NAMES, Math::max);
     }
 
     @Override
@@ -106,17 +125,20 @@ final class DeratedAmpacityDrawing extends Drawing {
         return row == 0 ? shown.inTable() : shown.factors().get(row - 1).left();
     }
 
-    private double length(final double amps, final double width) {
-        return (width - NAMES - AMPS) * amps / now.getValue().most();
-    }
-
     private void draw(final Row row, final double amps, final double y, final double width) {
-        final double room = width - NAMES - AMPS;
+        final boolean beside = beside(width);
+        final double from = from(width);
+        final double room = width - from - (beside ? AMPS : 0);
+        final double bar = beside ? y : y + UNDER;
         put(row.name(), Pos.TOP_LEFT, 0, y);
-        put(row.times(), Pos.TOP_LEFT, 0, y + 1.5);
-        lay(row.track(), NAMES, y + 0.25, room, BAR);
-        lay(row.bar(), NAMES, y + 0.25, length(amps, width), BAR);
+        if (beside) {
+            put(row.times(), Pos.TOP_LEFT, 0, y + 1.5);
+        } else {
+            put(row.times(), Pos.TOP_RIGHT, width - AMPS, y);
+        }
+        lay(row.track(), from, bar + 0.25, room, BAR);
+        lay(row.bar(), from, bar + 0.25, room * amps / now.getValue().most(), BAR);
         put(row.amps(), Pos.TOP_RIGHT, width, y);
-        lay(row.source(), NAMES, y + SOURCE, width - NAMES, high(row, width) - SOURCE - GAP);
+        lay(row.source(), from, bar + SOURCE, width - from, high(row.source(), width - from));
     }
 }

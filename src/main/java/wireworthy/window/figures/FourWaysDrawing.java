@@ -8,6 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
+import javafx.scene.text.TextAlignment;
 import wireworthy.window.parts.Styles;
 
 /**
@@ -16,13 +17,14 @@ import wireworthy.window.parts.Styles;
  */
 final class FourWaysDrawing extends Drawing {
     private static final int ROWS = 5;
-    private static final double TOP = 2.2;
+    private static final double TOP = 3.4;
+    private static final double HEAD = 1.4;
     private static final double ROW = 3;
     private static final double BAR = 1.1;
-    private static final double BAR_ROW = 1.7;
+    private static final double BAR_ROW = 1.8;
     private static final double NAMES = 13;
     private static final double FIGURES = 9.6;
-    private static final double COPPER = 7.2;
+    private static final double COPPER = 6;
     private static final double LEAST_BAR = 7;
     private static final double UNDER = 0.6;
 
@@ -68,6 +70,7 @@ final class FourWaysDrawing extends Drawing {
     FourWaysDrawing(final ObservableValue<FourWays.Shown> now) {
         this.now = now;
         dropWord.setText(FigureTexts.of("ways.drop"));
+        copperWord.setTextAlignment(TextAlignment.RIGHT);
         copperWord.setText(FigureTexts.of("ways.copper"));
         now.addListener((of, before, shown) -> show(shown));
         show(now.getValue());
@@ -134,16 +137,16 @@ final class FourWaysDrawing extends Drawing {
         final boolean beside = beside(width);
         final double from = beside ? names() : 0;
         final double to = beside ? width - FIGURES - COPPER : width;
-        put(dropWord, Pos.TOP_RIGHT, width - COPPER, 0.2);
-        put(copperWord, Pos.TOP_RIGHT, width, 0.2);
+        put(dropWord, Pos.TOP_RIGHT, width - COPPER, HEAD);
+        put(copperWord, Pos.TOP_RIGHT, width, HEAD - 1.3);
         final List<Way> ways = all(now.getValue()).toList();
         for (int i = 0; i < ways.size(); i++) {
             final double y = TOP + i * row(width);
             words(rows.get(i), y, width);
-            bar(rows.get(i), ways.get(i), y + (beside ? 0.25 : ROW - 0.35), from, to);
+            bar(rows.get(i), ways.get(i), y + (beside ? 0.25 : ROW - 0.15), from, to);
         }
         final double under = TOP + ways.size() * row(width) - 0.35;
-        put(limitWord, Pos.TOP_CENTER, from + (to - from) / limitsShown(), beside ? 0.2 : under);
+        put(limitWord, Pos.TOP_CENTER, from + (to - from) / limitsShown(), beside ? HEAD : under);
         verdict.lay(em(), width, foot(width) + 0.2);
     }
 
@@ -160,7 +163,7 @@ final class FourWaysDrawing extends Drawing {
         final double limit = from + (to - from) / limitsShown();
         lay(row.track(), from, y, to - from, BAR);
         lay(row.bar(), from, y, (limit - from) * way.drop() / way.limit(), BAR);
-        lay(row.limit(), limit, y - 0.3, limit, y + BAR + 0.3);
+        lay(row.limit(), limit, y - 0.2, limit, y + BAR + 0.2);
     }
 
     private double limitsShown() {

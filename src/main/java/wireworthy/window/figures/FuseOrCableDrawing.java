@@ -46,7 +46,7 @@ final class FuseOrCableDrawing extends Drawing {
     private final Region fuseSign = area(Styles.FUSE_BAND);
     private final Line fuseLimit = line(Styles.MARK);
     private final Line cableSign = line(Styles.HEAT_LINE);
-    private final VerdictLine verdict = across(new VerdictLine());
+    private final VerdictLine verdict = add(new VerdictLine());
     private final Label sources =
             across(new Label(FigureTexts.of("fault.sources")), Styles.SOFT, Styles.SMALL);
     private double width;

@@ -9,12 +9,14 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.shape.Line;
 import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
 
 /** A ladder: the feed down the left, the way back up the right, a rung for each load. */
 final class LampsOnAFeedDrawing extends Drawing {
     private static final double TOP = 1.9;
     private static final double FIRST = 4.9;
     private static final double STEP = 2.9;
+    private static final double BETWEEN = 0.7;
     private static final double LAMP = 1.7;
     private static final double THINNEST = 0.12;
     private static final double THICKEST = 0.5;
@@ -49,7 +51,7 @@ final class LampsOnAFeedDrawing extends Drawing {
     }
 
     private Rung rung(final LoadSwitch load) {
-        final CheckBox box = add(new CheckBox(load.text()), Styles.SWITCH);
+        final CheckBox box = add(new CheckBox(Texts.kept(load.text())), Styles.SWITCH);
         box.setWrapText(true);
         box.selectedProperty().bindBidirectional(load.on());
         return new Rung(
@@ -94,17 +96,34 @@ final class LampsOnAFeedDrawing extends Drawing {
 
     @Override
     double height(final double width) {
-        return FIRST + STEP * (rungs.size() - 1) + LAMP / 2 + 0.6;
+        return FIRST + step(width) * (rungs.size() - 1) + LAMP / 2 + 0.6;
+    }
+
+    /** From rung to rung: with room between names of several lines. */
+    private double step(final double width) {
+        return rungs.stream()
+                .mapToDouble(rung -> high(rung.box(), width) + BETWEEN)
+                .reduce(STEP, Math::max);
+    }
+
+    private double high(final CheckBox box, final double width) {
+        box.applyCss();
+        return Math.ceil(box.prefHeight((left(width) - 1.2) * em())) / em();
+    }
+
+    private static double left(final double width) {
+        return Math.min(16, width * 0.42);
     }
 
     @Override
     void draw(final double width) {
-        final double left = Math.min(16, width * 0.42);
+        final double left = left(width);
+        final double step = step(width);
         final double right = width - 1;
         source(left, right);
         double above = TOP;
         for (int i = 0; i < rungs.size(); i++) {
-            final double y = FIRST + i * STEP;
+            final double y = FIRST + i * step;
             draw(rungs.get(i), model.now().getValue().branches().get(i), left, right, above, y);
             above = y;
         }
@@ -146,7 +165,7 @@ final class LampsOnAFeedDrawing extends Drawing {
         List.of(rung.out(), rung.in(), rung.end()).forEach(each -> thick(each, thin));
         lay(rung.load(), load, y - LAMP / 2, LAMP, LAMP);
         put(rung.amps(), Pos.TOP_CENTER, (contact + 2.4 + load) / 2, y - 1.7);
-        final double boxHigh = rung.box().prefHeight((left - 1.2) * em()) / em();
+        final double boxHigh = Math.ceil(rung.box().prefHeight((left - 1.2) * em())) / em();
         lay(rung.box(), 0, y - boxHigh / 2, left - 1.2, boxHigh);
     }
 

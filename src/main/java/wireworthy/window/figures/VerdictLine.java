@@ -4,6 +4,7 @@ import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import wireworthy.window.parts.Styles;
+import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
 
 /** What comes of the figure, in a line with its sign, across the drawing. */
@@ -26,7 +27,7 @@ final class VerdictLine extends Label {
             getStyleClass().add(verdict.style());
             setGraphic(verdict.icon().node());
         }
-        setText(words);
+        setText(Texts.kept(words));
     }
 
     /** Takes its place: the whole width of a drawing, from y down; lengths in text sizes. */

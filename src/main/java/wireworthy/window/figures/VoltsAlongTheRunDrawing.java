@@ -7,7 +7,6 @@ import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import javafx.scene.text.TextAlignment;
 import wireworthy.window.parts.Styles;
-import wireworthy.window.parts.Texts;
 
 /**
  * The volts lost so far, drawn falling along the cable out and back, to one scale with the limit.
@@ -41,7 +40,7 @@ final class VoltsAlongTheRunDrawing extends Drawing {
     private final Circle joint = add(new Circle(), Styles.RING);
     private final Symbol load = add(Symbol.lamp());
     private final Label supply = text(Styles.STRONG);
-    private final Label limit = paragraph(Styles.SMALL, Styles.SOFT);
+    private final Label limit = text(Styles.SMALL, Styles.SOFT);
     private final Label lost = text(Styles.STRONG);
     private final Label percent = text(Styles.SMALL, Styles.SOFT);
     private final Label out = text(Styles.SMALL, Styles.SOFT);
@@ -53,7 +52,6 @@ final class VoltsAlongTheRunDrawing extends Drawing {
     VoltsAlongTheRunDrawing(final ObservableValue<VoltsAlongTheRun.Shown> now) {
         this.now = now;
         dangerWords.setText(FigureTexts.of("volts.danger"));
-        limit.setAlignment(Pos.TOP_RIGHT);
         limit.setTextAlignment(TextAlignment.RIGHT);
         plus.setText(FigureTexts.of("volts.plus"));
         minus.setText(FigureTexts.of("volts.minus"));
@@ -64,7 +62,7 @@ final class VoltsAlongTheRunDrawing extends Drawing {
 
     private void show(final VoltsAlongTheRun.Shown shown) {
         supply.setText(shown.supplyVolts());
-        limit.setText(Texts.kept(FigureTexts.of("volts.limit", "volts", shown.limitVolts())));
+        limit.setText(FigureTexts.of("volts.limit", "volts", shown.limitVolts()));
         lost.setText(FigureTexts.of("volts.lost", "volts", shown.dropVolts()));
         percent.setText(
                 FigureTexts.of(
@@ -118,8 +116,7 @@ final class VoltsAlongTheRunDrawing extends Drawing {
         lay(danger, LEFT, edge, right - LEFT, top + FALL - edge);
         lay(limitLine, LEFT, edge, right, edge);
         put(dangerWords, Pos.TOP_LEFT, LEFT + 0.8, top + FALL - 2);
-        final double wide = LEFT - 0.6;
-        lay(limit, 0, Math.max(top + 0.7, edge - 0.8), wide, high(limit, wide));
+        put(limit, Pos.TOP_RIGHT, LEFT - 0.6, Math.max(top + 0.7, edge - 0.8));
     }
 
     private void line(final double top, final double right) {

@@ -96,7 +96,7 @@ final class WhereTheCableThinsDrawing extends Drawing {
     }
 
     private static double top(final double width) {
-        return 1.5 * Math.ceil(2 * ONE_LINE / width);
+        return 1.7 * Math.ceil(2 * ONE_LINE / width) + 0.4;
     }
 
     @Override

@@ -188,7 +188,7 @@ public final class Conductor extends GridPane {
     }
 
     private static Text text(final String words, final String... styles) {
-        final Text text = new Text(words);
+        final Text text = new Text(Texts.kept(words));
         text.getStyleClass().addAll(List.of(styles));
         return text;
     }

@@ -70,8 +70,8 @@ class DaysEnergyTest {
         final DaysEnergy.Shown shown = model.now().get();
         assertThat(shown.covered()).isFalse();
         assertThat(shown.verdict())
-                .isEqualTo("short by 156 Wh a day: a full bank is down to its limit in 7.7 days");
-        assertThat(shown.lasts()).isEqualTo("without any charge it lasts 2.1 days");
+                .isEqualTo("short by 156 Wh a day: a full bank is down to its limit in 7.69 days");
+        assertThat(shown.lasts()).isEqualTo("without any charge it lasts 2.08 days");
         assertThat(shown.days().orElseThrow())
                 .isCloseTo(
                         asked(
@@ -88,6 +88,14 @@ class DaysEnergyTest {
                 .isEqualTo("the day is covered, with 0 Wh left over");
         move(model, 15, 0, 3);
         assertThat(model.now().get().covered()).isFalse();
+    }
+
+    @Test
+    void withoutSunAndEngineHowLongItLastsIsSaidOnce() {
+        move(model, 15, 0, 0);
+        assertThat(model.now().get().verdict()).contains("in 2.08 days");
+        assertThat(model.now().get().further()).isEmpty();
+        assertThat(model.now().get().words()).containsOnlyOnce("2.08 days");
     }
 
     @Test
@@ -111,6 +119,6 @@ class DaysEnergyTest {
                         "200 Ah at 12 V",
                         "50 % may be used",
                         "1200 Wh",
-                        "2.1 days");
+                        "2.08 days");
     }
 }

@@ -115,7 +115,9 @@ class FigureKeysTest extends ApplicationTest {
     }
 
     private List<String> verdicts() {
-        return lookup(".verdict").<Labeled>queryAll().stream().map(Labeled::getText).toList();
+        return lookup(".verdict").<Labeled>queryAll().stream()
+                .map(FigureKeysTest::name)
+                .toList();
     }
 
     private List<String> reads() {

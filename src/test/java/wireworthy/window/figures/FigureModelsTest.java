@@ -131,12 +131,12 @@ class FigureModelsTest {
                                         + "{\"name\": \"a\", \"power\": \"9 W\", \"count\": 6},"
                                         + "{\"name\": \"b\", \"power\": \"30 W\"},"
                                         + "{\"name\": \"c\", \"power\": \"18 W\"},"
-                                        + "{\"name\": \"d\", \"power\": \"24 W\"}]"),
+                                        + "{\"name\": \"d\", \"power\": \"21.6 W\"}]"),
                         near());
         assertThat(shown.branches())
                 .extracting(LampsOnAFeed.Branch::amps)
-                .containsExactly("4.5 A", "2.5 A", "1.5 A", "2 A");
-        assertThat(shown.branches().get(3).passing()).isCloseTo(2, near());
+                .containsExactly("4.5 A", "2.5 A", "1.5 A", "1.8 A");
+        assertThat(shown.branches().get(3).passing()).isCloseTo(1.8, near());
     }
 
     @Test
