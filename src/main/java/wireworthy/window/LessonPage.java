@@ -73,7 +73,21 @@ final class LessonPage extends VBox {
         final VBox box = new VBox();
         box.getStyleClass().add(Styles.LESSON_SCREEN);
         screen.blocks().forEach(block -> box.getChildren().addAll(nodes(block)));
+        addPractising(screen, box);
         return box;
+    }
+
+    /** One way into practice for all questions of a screen. */
+    private void addPractising(final Lesson.Screen screen, final VBox box) {
+        final List<Block.Questions> asked =
+                screen.blocks().stream()
+                        .filter(Block.Questions.class::isInstance)
+                        .map(Block.Questions.class::cast)
+                        .toList();
+        if (!asked.isEmpty()) {
+            box.getChildren()
+                    .add(Buttons.main(LessonTexts.of("practise"), () -> desk.practise(asked)));
+        }
     }
 
     private List<Node> nodes(final Block block) {
@@ -90,7 +104,7 @@ final class LessonPage extends VBox {
             return List.of(caution(box));
         }
         if (block instanceof Block.Questions questions) {
-            return List.of(questions(questions));
+            return List.of(Texts.paragraph(count(questions.templates().size())));
         }
         return List.of(broken(((Block.Broken) block).problem()));
     }
@@ -112,15 +126,6 @@ final class LessonPage extends VBox {
         final VBox words = new VBox(Texts.subtitle(LessonTexts.of("take-care")));
         words.getChildren().addAll(Markdown.of(box.markdown(), follow));
         return new Notice(Verdict.CAUTION, words);
-    }
-
-    private Node questions(final Block.Questions questions) {
-        final VBox box =
-                new VBox(
-                        Texts.paragraph(count(questions.templates().size())),
-                        Buttons.main(LessonTexts.of("practise"), () -> desk.practise(questions)));
-        box.getStyleClass().add(Styles.LESSON_SCREEN);
-        return box;
     }
 
     private static String count(final int questions) {
