@@ -72,22 +72,29 @@ final class LessonPage extends VBox {
     private VBox screen(final Lesson.Screen screen) {
         final VBox box = new VBox();
         box.getStyleClass().add(Styles.LESSON_SCREEN);
-        screen.blocks().forEach(block -> box.getChildren().addAll(nodes(block)));
-        addPractising(screen, box);
+        final List<Block.Questions> asked = asked(screen);
+        for (final Block block : screen.blocks()) {
+            box.getChildren().addAll(nodes(block));
+            if (!asked.isEmpty() && block.equals(asked.get(asked.size() - 1))) {
+                box.getChildren().addAll(practising(asked));
+            }
+        }
         return box;
     }
 
-    /** One way into practice for all questions of a screen. */
-    private void addPractising(final Lesson.Screen screen, final VBox box) {
-        final List<Block.Questions> asked =
-                screen.blocks().stream()
-                        .filter(Block.Questions.class::isInstance)
-                        .map(Block.Questions.class::cast)
-                        .toList();
-        if (!asked.isEmpty()) {
-            box.getChildren()
-                    .add(Buttons.main(LessonTexts.of("practise"), () -> desk.practise(asked)));
-        }
+    private static List<Block.Questions> asked(final Lesson.Screen screen) {
+        return screen.blocks().stream()
+                .filter(Block.Questions.class::isInstance)
+                .map(Block.Questions.class::cast)
+                .toList();
+    }
+
+    /** One way into practice for all questions of a screen, under the last of them. */
+    private List<Node> practising(final List<Block.Questions> asked) {
+        final int count = asked.stream().mapToInt(each -> each.templates().size()).sum();
+        return List.of(
+                Texts.paragraph(count(count)),
+                Buttons.main(LessonTexts.of("practise"), () -> desk.practise(asked)));
     }
 
     private List<Node> nodes(final Block block) {
@@ -103,8 +110,8 @@ final class LessonPage extends VBox {
         if (block instanceof Block.CautionBox box) {
             return List.of(caution(box));
         }
-        if (block instanceof Block.Questions questions) {
-            return List.of(Texts.paragraph(count(questions.templates().size())));
+        if (block instanceof Block.Questions) {
+            return List.of();
         }
         return List.of(broken(((Block.Broken) block).problem()));
     }

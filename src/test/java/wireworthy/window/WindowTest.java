@@ -41,7 +41,7 @@ abstract class WindowTest extends ApplicationTest {
 
     /** Whether a text can be read in the window now. */
     protected boolean reads(final String text) {
-        return lookup((Node it) -> text.equals(text(it))).queryAll().stream()
+        return lookup((Node it) -> text.equals(text(it).replace('\u00a0', ' '))).queryAll().stream()
                 .anyMatch(it -> it.isVisible() && it.getScene() != null);
     }
 

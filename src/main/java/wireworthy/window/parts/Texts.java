@@ -4,7 +4,10 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import wireworthy.rules.FigureAndUnit;
 
-/** Text in its few sizes. All of it wraps, running text at about 70 characters. */
+/**
+ * Text in its few sizes. All of it wraps, running text at about 70 characters, and never between a
+ * figure and its unit.
+ */
 public final class Texts {
     private Texts() {}
 
@@ -39,7 +42,7 @@ public final class Texts {
     }
 
     private static Label label(final String text, final String... styles) {
-        final Label label = new Label(text);
+        final Label label = new Label(kept(text));
         label.getStyleClass().addAll(styles);
         label.setWrapText(true);
         label.setAccessibleRole(AccessibleRole.TEXT);
