@@ -32,6 +32,20 @@ public final class ChoiceModel implements ExerciseModel {
         chosen.get().filter(now -> !marked.get().equals(chosen.get())).ifPresent(this::mark);
     }
 
+    @Override
+    public void takeOver(final ExerciseModel earlier) {
+        if (earlier instanceof ChoiceModel other) {
+            chosen.set(other.chosen.get().map(it -> sameAs(it, other)));
+            marked.set(other.marked.get().map(it -> sameAs(it, other)));
+            keeping.takeOver(other.keeping);
+        }
+    }
+
+    private ChoiceProblem.Option sameAs(
+            final ChoiceProblem.Option option, final ChoiceModel other) {
+        return problem.options().get(other.problem.options().indexOf(option));
+    }
+
     private void mark(final ChoiceProblem.Option option) {
         final Optional<String> slip = option.right() ? Optional.empty() : option.slip();
         keeping.keep(Attempt.at(Optional.empty(), option.text(), option.right(), slip));

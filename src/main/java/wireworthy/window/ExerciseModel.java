@@ -23,6 +23,12 @@ public sealed interface ExerciseModel
         return false;
     }
 
+    /**
+     * Takes over how far the same exercise had come in a window in another language; nothing is
+     * kept anew.
+     */
+    void takeOver(ExerciseModel earlier);
+
     /** The figure that is worked now; empty where there is no working to open. */
     default Optional<FigureModel> figure() {
         return Optional.empty();

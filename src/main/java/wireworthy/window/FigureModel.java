@@ -77,6 +77,16 @@ public final class FigureModel implements ExerciseModel {
         }
     }
 
+    @Override
+    public void takeOver(final ExerciseModel earlier) {
+        if (earlier instanceof FigureModel other) {
+            lines.takeOver(other.lines);
+            mark.set(lines.answer().mark().get());
+            beside.set(other.beside.get());
+            rule.set(other.rule.get());
+        }
+    }
+
     private Beside besideFor(final Mark marked) {
         if (marked.asksBack()) {
             return Beside.ASKED_BACK;

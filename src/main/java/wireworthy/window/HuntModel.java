@@ -89,6 +89,20 @@ public final class HuntModel implements ExerciseModel {
         picked.get().ifPresent(this::answer);
     }
 
+    @Override
+    public void takeOver(final ExerciseModel earlier) {
+        if (earlier instanceof HuntModel other) {
+            for (int i = 0; i < figures.size(); i++) {
+                figures.get(i).text().set(other.figures.get(i).text().get());
+            }
+            marked = other.marked;
+            mark = other.mark.map(it -> Marker.mark(hunt.problem().worked(), it.ref(), it.given()));
+            picked.set(other.picked.get());
+            found.set(other.found.get());
+            keeping.takeOver(other.keeping);
+        }
+    }
+
     private void answer(final int row) {
         final String typed = figures.get(row).text().get().strip();
         final String now = row + " " + typed;

@@ -38,6 +38,12 @@ final class Keeping {
         since = System.nanoTime();
     }
 
+    /** Goes on where another window left off. */
+    void takeOver(final Keeping earlier) {
+        since = earlier.since;
+        aided = earlier.aided;
+    }
+
     /** From now on every answer is aided. */
     void aid() {
         aided = true;

@@ -7,6 +7,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import wireworthy.lessons.Block;
 import wireworthy.marking.Evidence;
 import wireworthy.practice.Chooser;
 import wireworthy.practice.Exercise;
@@ -93,9 +94,12 @@ final class Learner implements Trainer {
     }
 
     /** Puts these exercises before all others. */
-    void want(final String bank, final List<String> templates) {
+    void want(final List<Block.Questions> questions) {
         wanted.clear();
-        final List<Template> found = exercises.named(bank, templates);
+        final List<Template> found =
+                questions.stream()
+                        .flatMap(it -> exercises.named(it.bank(), it.templates()).stream())
+                        .toList();
         for (int i = 0; i < found.size(); i++) {
             wanted.add(new Wanted(found.get(i), i + 1, found.size()));
         }
@@ -125,6 +129,21 @@ final class Learner implements Trainer {
     @Override
     public Optional<Next> again(final String name) {
         return ExerciseName.read(name).flatMap(exercises::again);
+    }
+
+    @Override
+    public Optional<Next> same(final Exercise earlier) {
+        return exercises.same(earlier);
+    }
+
+    /** Goes on with what a lesson still wanted to ask in a window in another language. */
+    void takeOver(final Learner earlier) {
+        wanted.clear();
+        for (final Wanted each : earlier.wanted) {
+            exercises.named(each.template().bank(), List.of(each.template().id())).stream()
+                    .map(template -> new Wanted(template, each.number(), each.of()))
+                    .forEach(wanted::add);
+        }
     }
 
     private Next fromLesson(final Wanted next) {

@@ -12,14 +12,14 @@ final class LearnersDesk implements LessonDesk {
     private final Learner learner;
     private final SettingsKeeper settings;
     private final InUse inUse;
-    private final Consumer<Block.Questions> practice;
+    private final Consumer<List<Block.Questions>> practice;
     private final Consumer<String> tables;
 
     LearnersDesk(
             final Learner learner,
             final SettingsKeeper settings,
             final InUse inUse,
-            final Consumer<Block.Questions> practice,
+            final Consumer<List<Block.Questions>> practice,
             final Consumer<String> tables) {
         this.learner = learner;
         this.settings = settings;
@@ -76,7 +76,7 @@ final class LearnersDesk implements LessonDesk {
     }
 
     @Override
-    public void practise(final Block.Questions questions) {
+    public void practise(final List<Block.Questions> questions) {
         practice.accept(questions);
     }
 

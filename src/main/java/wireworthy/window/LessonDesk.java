@@ -39,7 +39,7 @@ public interface LessonDesk {
     default void atScreen(int number) {}
 
     /** The reader wants to practise these questions. */
-    void practise(Block.Questions questions);
+    void practise(List<Block.Questions> questions);
 
     /** The reader follows a link to a table. */
     void table(String id);

@@ -72,8 +72,30 @@ final class LessonPage extends VBox {
     private VBox screen(final Lesson.Screen screen) {
         final VBox box = new VBox();
         box.getStyleClass().add(Styles.LESSON_SCREEN);
-        screen.blocks().forEach(block -> box.getChildren().addAll(nodes(block)));
+        final List<Block.Questions> asked = asked(screen);
+        for (final Block block : screen.blocks()) {
+            box.getChildren().addAll(nodes(block));
+            if (!asked.isEmpty() && block.equals(asked.get(asked.size() - 1))) {
+                box.getChildren().addAll(practising(asked));
+            }
+        }
         return box;
+    }
+
+    private static List<Block.Questions> asked(final Lesson.Screen screen) {
+        return screen.blocks().stream()
+                .filter(Block.Questions.class::isInstance)
+                .map(Block.Questions.class::cast)
+                .toList();
+    }
+
+    /** One way into practice for all questions of a screen, under the last of them. */
+    private List<Node> practising(final List<Block.Questions> asked) {
+        final int count = asked.stream().mapToInt(each -> each.templates().size()).sum();
+        final String practise = LessonTexts.of(count == 1 ? "practise.one" : "practise");
+        return List.of(
+                Texts.paragraph(count(count)),
+                Buttons.main(practise, () -> desk.practise(asked)));
     }
 
     private List<Node> nodes(final Block block) {
@@ -89,8 +111,8 @@ final class LessonPage extends VBox {
         if (block instanceof Block.CautionBox box) {
             return List.of(caution(box));
         }
-        if (block instanceof Block.Questions questions) {
-            return List.of(questions(questions));
+        if (block instanceof Block.Questions) {
+            return List.of();
         }
         return List.of(broken(((Block.Broken) block).problem()));
     }
@@ -112,17 +134,6 @@ final class LessonPage extends VBox {
         final VBox words = new VBox(Texts.subtitle(LessonTexts.of("take-care")));
         words.getChildren().addAll(Markdown.of(box.markdown(), follow));
         return new Notice(Verdict.CAUTION, words);
-    }
-
-    private Node questions(final Block.Questions questions) {
-        final int count = questions.templates().size();
-        final String practise = LessonTexts.of(count == 1 ? "practise.one" : "practise");
-        final VBox box =
-                new VBox(
-                        Texts.paragraph(count(count)),
-                        Buttons.main(practise, () -> desk.practise(questions)));
-        box.getStyleClass().add(Styles.LESSON_SCREEN);
-        return box;
     }
 
     private static String count(final int questions) {

@@ -105,6 +105,16 @@ public final class LineRow {
         ask();
     }
 
+    /** Takes over how far the same line had come in another language. */
+    void takeOver(final LineRow earlier) {
+        typed.set(earlier.typed.get());
+        left = earlier.left;
+        aided = earlier.aided;
+        kept = earlier.kept;
+        helped.set(earlier.helped.get());
+        state.set(earlier.state.get());
+    }
+
     /** The same figure again is a new answer. */
     void forget() {
         left = "";

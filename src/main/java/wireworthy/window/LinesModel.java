@@ -24,7 +24,7 @@ public final class LinesModel {
     private final Problem problem;
     private final Keeping keeping;
     private final Map<Ref, String> before;
-    private final Evidence evidence;
+    private Evidence evidence;
     private final List<LineRow> rows = new ArrayList<>();
     private final LineRow answer;
     private final LineRow main;
@@ -121,6 +121,16 @@ public final class LinesModel {
             keep(answer, marks);
         }
         show(marks);
+    }
+
+    /** Takes over what was typed, marked and helped with in the same lines. */
+    void takeOver(final LinesModel earlier) {
+        for (int i = 0; i < Math.min(rows.size(), earlier.rows.size()); i++) {
+            rows.get(i).takeOver(earlier.rows.get(i));
+        }
+        evidence = earlier.evidence;
+        keeping.takeOver(earlier.keeping);
+        show(marks());
     }
 
     private List<Mark> marks() {

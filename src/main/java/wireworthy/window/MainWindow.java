@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -35,7 +36,7 @@ public final class MainWindow implements Shell {
     private final List<Place> pages = new ArrayList<>();
     private final Scene scene;
     private Optional<Place> inView = Optional.empty();
-    private Runnable anew = () -> {};
+    private Consumer<String> anew = place -> {};
 
     /**
      * A window that shows no place yet.
@@ -181,8 +182,12 @@ public final class MainWindow implements Shell {
         dress();
     }
 
-    /** Says how the window is made anew in another language. */
-    MainWindow speakBy(final Runnable way) {
+    /**
+     * Says how the window is made anew in another language.
+     *
+     * @param way is told the place or page in use
+     */
+    MainWindow speakBy(final Consumer<String> way) {
         anew = way;
         return this;
     }
@@ -191,7 +196,7 @@ public final class MainWindow implements Shell {
     public void speak(final Language language) {
         settings.change(it -> it.withLanguage(language.code()));
         Language.use(language);
-        anew.run();
+        anew.accept(inView.map(Place::id).orElse(SumsPlace.ID));
     }
 
     void otherTheme() {

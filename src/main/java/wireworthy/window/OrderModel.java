@@ -83,6 +83,16 @@ public final class OrderModel implements ExerciseModel {
         marked.set(Optional.of(new Marked(out)));
     }
 
+    @Override
+    public void takeOver(final ExerciseModel earlier) {
+        if (earlier instanceof OrderModel other) {
+            order.setAll(other.order);
+            markedOrder = other.markedOrder;
+            marked.set(other.marked.get());
+            keeping.takeOver(other.keeping);
+        }
+    }
+
     private String typed() {
         return order.stream()
                 .map(place -> String.valueOf(place + 1))

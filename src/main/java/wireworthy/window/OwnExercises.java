@@ -82,6 +82,22 @@ final class OwnExercises {
                 .map(exercise -> new Trainer.Next(exercise, PracticeTexts.of("left-off")));
     }
 
+    /** The same exercise in the language in use, answered or not. */
+    Optional<Trainer.Next> same(final Exercise earlier) {
+        return banks().template(earlier.template().bank(), earlier.template().id())
+                .filter(template -> template.version() == earlier.template().version())
+                .flatMap(template -> same(template, earlier))
+                .map(exercise -> new Trainer.Next(exercise, PracticeTexts.of("left-off")));
+    }
+
+    private Optional<Exercise> same(final Template template, final Exercise earlier) {
+        return earlier instanceof SlipHunt hunt
+                ? draw.hunt(template, hunt.seed(), hunt.slip().ids())
+                        .filter(it -> it.slip().equals(hunt.slip()))
+                        .map(Exercise.class::cast)
+                : Optional.of(draw.exercise(template, earlier.seed()));
+    }
+
     private boolean isAnswered(final ExerciseName name) {
         return record.lately().stream()
                 .anyMatch(

@@ -95,6 +95,19 @@ public final class PartsModel implements ExerciseModel {
                 .isPresent();
     }
 
+    @Override
+    public void takeOver(final ExerciseModel earlier) {
+        if (earlier instanceof PartsModel other) {
+            for (int i = 0; i < other.opened.size(); i++) {
+                if (i > 0) {
+                    open(figures());
+                }
+                current().takeOver(other.opened.get(i));
+            }
+            spokenOf.set(opened.get(other.opened.indexOf(other.spokenOf.get())));
+        }
+    }
+
     /** Opens the next part though this one is not sound. */
     public void goOn() {
         if (!last()) {

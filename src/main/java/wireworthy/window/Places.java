@@ -104,6 +104,12 @@ final class Places {
         check.ifMade(CheckPlace::close);
     }
 
+    /** Goes on where the places of a window in another language were left. */
+    void takeOver(final Places earlier) {
+        learner.takeOver(earlier.learner);
+        model.takeOver(earlier.model);
+    }
+
     /** All of them, in order. */
     List<Place> all() {
         return List.of(lessons, practice, check, evening, tables);
@@ -144,8 +150,8 @@ final class Places {
         going.accept(practice.id());
     }
 
-    private void toPractice(final Block.Questions questions) {
-        learner.want(questions.bank(), questions.templates());
+    private void toPractice(final List<Block.Questions> questions) {
+        learner.want(questions);
         model.next();
         going.accept(practice.id());
     }

@@ -45,6 +45,23 @@ public final class PracticeModel {
         trainer.again(bookmark.problem()).ifPresentOrElse(this::show, this::next);
     }
 
+    /** Goes on with the exercise that was being done in a window in another language. */
+    void takeOver(final PracticeModel earlier) {
+        earlier.doing.get().ifPresent(before -> takeOver(before, earlier));
+    }
+
+    private void takeOver(final ExerciseModel before, final PracticeModel earlier) {
+        chosen = earlier.chosen;
+        trainer.same(before.exercise())
+                .ifPresent(
+                        next -> {
+                            show(
+                                    new Trainer.Next(
+                                            next.exercise(), next.why(), earlier.topic.get()));
+                            doing.get().ifPresent(now -> now.takeOver(before));
+                        });
+    }
+
     /** Practises a topic, or all, from now on; what a lesson still wanted to ask is left. */
     public void choose(final Optional<String> other) {
         chosen = other;

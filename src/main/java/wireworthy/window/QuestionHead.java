@@ -59,6 +59,10 @@ public final class QuestionHead extends VBox {
         return new CircuitDrawing(
                 CircuitDrawing.Load.valueOf(exercise.drawing().name()),
                 new CircuitDrawing.Labels(
-                        labels.supply(), labels.cable(), labels.length(), labels.taken()));
+                        labels.supply(),
+                        labels.cable(),
+                        labels.length(),
+                        labels.taken(),
+                        labels.beside()));
     }
 }

@@ -5,6 +5,8 @@ import java.util.function.UnaryOperator;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import wireworthy.facts.CableTables;
 import wireworthy.record.Craft;
@@ -63,14 +65,23 @@ public final class SumsPlace implements Place {
                         Texts.paragraph(SumsTexts.of(first ? "first.say" : "say")),
                         choices(shell),
                         summary,
+                        Texts.soft(SumsTexts.of("in-words")),
                         new Notice(Verdict.CAUTION, SumsTexts.of("first-say")),
-                        Buttons.row(Buttons.main(SumsTexts.of(first ? "begin" : "done"), leave)),
                         Texts.subtitle(SumsTexts.of("one-by-one")),
                         oneByOne);
         page.getStyleClass().addAll(Styles.PAGE, Styles.SUMS);
         say();
         showOneByOne();
-        return Pages.scroll(title(), page);
+        return withFoot(
+                Pages.scroll(title(), page),
+                Buttons.row(Buttons.main(SumsTexts.of(first ? "begin" : "done"), leave)));
+    }
+
+    /** The way on is in sight however far the page reaches. */
+    private static VBox withFoot(final ScrollPane page, final Node wayOn) {
+        wayOn.getStyleClass().add(Styles.FOOT);
+        VBox.setVgrow(page, Priority.ALWAYS);
+        return new VBox(page, wayOn);
     }
 
     @Override
@@ -115,7 +126,16 @@ public final class SumsPlace implements Place {
                             anew(it -> it.withRegion(value));
                             sizes.choose(WireSizes.usual(value));
                         });
-        return Cards.card(language(shell), craft, region, sizes);
+        return Cards.card(
+                language(shell),
+                explained("craft", craft),
+                explained("region", region),
+                explained("sizes", sizes));
+    }
+
+    /** What a choice is for, in half a sentence. */
+    private static Node explained(final String choice, final Node row) {
+        return new VBox(row, Texts.soft(SumsTexts.of(choice + ".say")));
     }
 
     private static Node language(final Shell shell) {

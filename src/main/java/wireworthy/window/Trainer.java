@@ -53,6 +53,11 @@ public interface Trainer extends AnswerDesk {
         return Optional.empty();
     }
 
+    /** The same exercise in the language in use; empty where it can't be had. */
+    default Optional<Next> same(final Exercise earlier) {
+        return Optional.empty();
+    }
+
     /** What a lesson wanted to ask is not asked any more. */
     void leaveLesson();
 

@@ -55,7 +55,13 @@ public final class WireworthyApp extends Application {
         final SettingsKeeper settings = new SettingsKeeper(new SettingsFile(folder.settings()));
         Language.use(Language.of(settings.now().language()));
         final MainWindow window =
-                fill(stage, folder, log, settings, ahead.orElseGet(() -> Ahead.begin(folder)));
+                fill(
+                        stage,
+                        folder,
+                        log,
+                        settings,
+                        ahead.orElseGet(() -> Ahead.begin(folder)),
+                        Optional.empty());
         StagePlacing.restore(stage, settings);
         stage.show();
         window.start();
@@ -68,7 +74,8 @@ public final class WireworthyApp extends Application {
             final DataFolder folder,
             final ErrorLog log,
             final SettingsKeeper settings,
-            final Ahead read) {
+            final Ahead read,
+            final Optional<Places> before) {
         final Places places =
                 new Places(folder, settings, Clock.system(ZoneId.systemDefault()), read);
         atEnd =
@@ -79,10 +86,12 @@ public final class WireworthyApp extends Application {
         final MainWindow window =
                 new MainWindow(places.all(), settings, Background.onThread()).with(places.pages());
         places.goBy(window::go);
+        before.ifPresent(places::takeOver);
         window.speakBy(
-                () -> {
+                place -> {
                     places.close();
-                    fill(stage, folder, log, settings, Ahead.again(folder)).changeSums();
+                    fill(stage, folder, log, settings, Ahead.again(folder), Optional.of(places))
+                            .go(place);
                 });
         Thread.setDefaultUncaughtExceptionHandler(new TroubleHandler(log, window));
         stage.setScene(window.scene());

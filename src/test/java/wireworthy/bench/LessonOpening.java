@@ -70,7 +70,7 @@ public final class LessonOpening {
         }
 
         @Override
-        public void practise(final Block.Questions questions) {}
+        public void practise(final List<Block.Questions> questions) {}
 
         @Override
         public void table(final String id) {}

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import wireworthy.lessons.Block;
 import wireworthy.practice.Banks;
 import wireworthy.practice.Draw;
 import wireworthy.practice.SlipHunt;
@@ -48,7 +49,7 @@ final class Kinds {
     /** Practice at one exercise of the bank. */
     static PracticeModel at(final Path file, final String template) {
         final Learner learner = learner(file);
-        learner.want(BANK, List.of(template));
+        learner.want(List.of(new Block.Questions(1, BANK, List.of(template))));
         final PracticeModel model = new PracticeModel(learner);
         model.next();
         return model;

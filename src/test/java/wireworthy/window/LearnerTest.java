@@ -12,6 +12,7 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wireworthy.lessons.Block;
 import wireworthy.practice.Exercise;
 import wireworthy.record.DataFolder;
 import wireworthy.working.Solver;
@@ -48,7 +49,7 @@ class LearnerTest {
     @Test
     void theQuestionsOfALessonAreCountedAndItsTopicIsNamed() {
         final Learner learner = learner();
-        learner.want(BANK, List.of(TEMPLATE, TEMPLATE));
+        learner.want(List.of(new Block.Questions(1, BANK, List.of(TEMPLATE, TEMPLATE))));
         final Trainer.Next first = learner.next(Optional.empty()).orElseThrow();
         final Trainer.Next second = learner.next(Optional.empty()).orElseThrow();
 
@@ -61,7 +62,7 @@ class LearnerTest {
     @Test
     void choosingATopicLeavesTheLesson() {
         final Learner learner = learner();
-        learner.want(BANK, List.of(TEMPLATE));
+        learner.want(List.of(new Block.Questions(1, BANK, List.of(TEMPLATE))));
         final PracticeModel model = new PracticeModel(learner);
         model.choose(Optional.of("power"));
 
@@ -74,7 +75,7 @@ class LearnerTest {
         final Learner learner = learner();
         final Set<String> texts = new HashSet<>();
         for (int i = 0; i < 60; i++) {
-            learner.want(BANK, List.of(TEMPLATE));
+            learner.want(List.of(new Block.Questions(1, BANK, List.of(TEMPLATE))));
             texts.add(learner.next(Optional.empty()).orElseThrow().exercise().text());
         }
 
@@ -84,7 +85,7 @@ class LearnerTest {
     @Test
     void nothingOnRecordIsShownAgainAfterANewStart() {
         final Learner before = learner();
-        before.want(BANK, List.of(TEMPLATE));
+        before.want(List.of(new Block.Questions(1, BANK, List.of(TEMPLATE))));
         final Exercise first = before.next(Optional.empty()).orElseThrow().exercise();
         // The number of answers picks the seed, so the next start would begin at the next one.
         final Exercise second = before.twin(first).exercise();
@@ -97,7 +98,7 @@ class LearnerTest {
     @Test
     void slipsOfTheLastSevenDaysAreEvidence() {
         final Learner learner = learner();
-        learner.want(BANK, List.of(TEMPLATE));
+        learner.want(List.of(new Block.Questions(1, BANK, List.of(TEMPLATE))));
         assertThat(learner.evidence().recent()).isEmpty();
         keep(learner, learner.next(Optional.empty()).orElseThrow().exercise());
 

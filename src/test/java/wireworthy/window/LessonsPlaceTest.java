@@ -80,7 +80,9 @@ class LessonsPlaceTest extends WindowTest {
         assertThat(lookup(".verdict").queryLabeled().getText()).startsWith("no rating fits");
         tabTo(node -> node instanceof Button button && button.getText().equals("Practise these"));
         push(KeyCode.SPACE);
-        assertThat(desk.practised).extracting(Block.Questions::bank).containsExactly("fuse-margin");
+        assertThat(desk.practised)
+                .extracting(Block.Questions::bank)
+                .containsExactly("fuse-margin", "where-fuses-go");
         push(KeyCode.END);
         assertThat(desk.read).containsExactly("floor-and-ceiling");
         assertThat(reads("read")).isTrue();

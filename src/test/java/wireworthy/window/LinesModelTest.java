@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wireworthy.lessons.Block;
 import wireworthy.marking.Mark;
 import wireworthy.practice.LineState;
 import wireworthy.practice.Problem;
@@ -52,7 +53,7 @@ class LinesModelTest {
     private void open(final String from, final String template, final Clock clock) {
         bank = from;
         final Learner learner = new Learner(file, new Solver(), clock);
-        learner.want(bank, List.of(template));
+        learner.want(List.of(new Block.Questions(1, bank, List.of(template))));
         model = new PracticeModel(learner);
         model.next();
         figure(model).lineByLine();

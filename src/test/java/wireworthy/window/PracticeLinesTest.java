@@ -16,6 +16,7 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wireworthy.lessons.Block;
 import wireworthy.practice.Problem;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
@@ -52,7 +53,7 @@ class PracticeLinesTest extends WindowTest {
 
     private static PracticeModel modelOn(final Path file) {
         final Learner learner = new Learner(file, new Solver(), Evenings.CLOCK);
-        learner.want("voltage-drop", List.of("aisle-strips-drop"));
+        learner.want(List.of(new Block.Questions(1, "voltage-drop", List.of("aisle-strips-drop"))));
         return new PracticeModel(learner);
     }
 

@@ -8,6 +8,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
+import wireworthy.lessons.Block;
 import wireworthy.marking.Comparison;
 import wireworthy.practice.Problem;
 import wireworthy.record.RecordFile;
@@ -23,7 +24,7 @@ class PracticePlaceTest extends WindowTest {
 
     @Override
     protected List<Place> places() {
-        learner.want("voltage-drop", List.of("aisle-strips-drop"));
+        learner.want(List.of(new Block.Questions(1, "voltage-drop", List.of("aisle-strips-drop"))));
         return List.of(new PracticePlace(model, problem -> {}, InUse.USUAL));
     }
 
@@ -126,7 +127,7 @@ class PracticePlaceTest extends WindowTest {
     private javafx.scene.Parent built(final boolean wrong) {
         final Learner other =
                 new Learner(folder.resolve("other.sqlite"), new Solver(), Evenings.CLOCK);
-        other.want("voltage-drop", List.of("aisle-strips-drop"));
+        other.want(List.of(new Block.Questions(1, "voltage-drop", List.of("aisle-strips-drop"))));
         final PracticeModel shown = new PracticeModel(other);
         final PracticePlace place = new PracticePlace(shown, problem -> {}, InUse.USUAL);
         settings.change(it -> it.withPlace(PracticePlace.ID));

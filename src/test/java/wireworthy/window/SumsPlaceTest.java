@@ -10,6 +10,7 @@ import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.scene.control.RadioButton;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
@@ -107,8 +108,19 @@ class SumsPlaceTest extends WindowTest {
                     for (final Screens.Setting setting : Screens.Setting.values()) {
                         final Scene scene = Screens.scene(page(MainWindow::start), setting);
                         assertThat(Screens.cutOff(scene.getRoot())).as("%s", setting).isEmpty();
+                        assertThat(bottomOfTheWayOn(scene))
+                                .as("%s: Begin is in sight", setting)
+                                .isLessThanOrEqualTo(scene.getHeight());
                     }
                 });
+    }
+
+    private static double bottomOfTheWayOn(final Scene scene) {
+        return scene.getRoot().lookupAll(".button").stream()
+                .filter(node -> node instanceof Button button && button.getText().equals("Begin"))
+                .mapToDouble(node -> node.localToScene(node.getLayoutBounds()).getMaxY())
+                .findFirst()
+                .orElseThrow();
     }
 
     private Parent page(final UnaryOperator<MainWindow> begun) {

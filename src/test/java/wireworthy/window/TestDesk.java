@@ -41,8 +41,8 @@ final class TestDesk implements LessonDesk {
     }
 
     @Override
-    public void practise(final Block.Questions questions) {
-        practised.add(questions);
+    public void practise(final List<Block.Questions> questions) {
+        practised.addAll(questions);
     }
 
     @Override

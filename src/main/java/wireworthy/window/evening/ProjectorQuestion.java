@@ -66,7 +66,8 @@ final class ProjectorQuestion extends VBox {
                                         labels.supply(),
                                         labels.cable(),
                                         labels.length(),
-                                        labels.taken()))));
+                                        labels.taken(),
+                                        labels.beside()))));
     }
 
     /** Puts drawing and way side by side, or one under the other. */

@@ -2,6 +2,8 @@ package wireworthy.window.parts;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
 import javafx.scene.Node;
 
 /**
@@ -26,16 +28,35 @@ public final class CircuitDrawing extends ScaledDrawing {
      * @param cable along the conductor
      * @param length between the two ends
      * @param load at the load
+     * @param beside at each of several loads how many of it there are, empty at a single one; no
+     *     entries where the loads are not told apart
      */
-    public record Labels(String supply, String cable, String length, String load) {}
+    public record Labels(
+            String supply, String cable, String length, String load, List<String> beside) {
+        public Labels {
+            beside = List.copyOf(beside);
+        }
+    }
 
     private static final double WIDE = 18.4;
     private static final double HIGH = 8.4;
-    private static final double LEFT = 3.2;
+    private static final double LEFT = 4.4;
     private static final double RIGHT = 15.4;
     private static final double TOP = 2.6;
     private static final double BOTTOM = 6.6;
     private static final double MIDDLE = (TOP + BOTTOM) / 2;
+
+    /** Loads side by side that are not told apart are drawn as two, with more between. */
+    private static final List<String> FIRST_AND_LAST = List.of("", "");
+
+    private static final double FAR_APART = 4;
+    private static final double NEAR = 2.8;
+
+    /** What a letter or digit takes of the width of a text. */
+    private static final double LETTER = 0.44;
+
+    private static final String MORE = "…";
+    private static final String ONE = "×1";
 
     private final Load load;
     private final Labels labels;
@@ -64,8 +85,10 @@ public final class CircuitDrawing extends ScaledDrawing {
     private List<Node> loads() {
         final List<Node> nodes = new ArrayList<>();
         if (load == Load.SEVERAL) {
-            branch(RIGHT - 4, nodes);
-            branch(RIGHT - 0.1, nodes);
+            final List<String> counts = branches();
+            for (int i = 0; i < counts.size(); i++) {
+                branch(firstBranch() + i * apart(), counts.get(i), nodes);
+            }
         } else {
             nodes.add(lead(RIGHT, TOP, RIGHT, BOTTOM));
             nodes.addAll(symbol());
@@ -73,9 +96,26 @@ public final class CircuitDrawing extends ScaledDrawing {
         return nodes;
     }
 
-    private void branch(final double x, final List<Node> nodes) {
+    private List<String> branches() {
+        return labels.beside.isEmpty() ? FIRST_AND_LAST : labels.beside;
+    }
+
+    private double apart() {
+        return branches().size() > 2 ? NEAR : FAR_APART;
+    }
+
+    /** Where the one nearest to the fuse hangs; the last one stands at the far end. */
+    private double firstBranch() {
+        return RIGHT - (branches().size() - 1) * apart();
+    }
+
+    private void branch(final double x, final String count, final List<Node> nodes) {
         nodes.add(lead(x, TOP, x, BOTTOM));
-        nodes.addAll(Symbols.lamp(at(x), at(MIDDLE), EM));
+        nodes.addAll(Symbols.resistance(at(x), at(MIDDLE), EM));
+        nodes.add(text(count, x + 0.7, MIDDLE + 0.35));
+        if (labels.beside.isEmpty() && x < RIGHT) {
+            nodes.add(text(MORE, x + FAR_APART / 2 - 0.5, MIDDLE + 0.2));
+        }
     }
 
     private List<Node> symbol() {
@@ -91,7 +131,7 @@ public final class CircuitDrawing extends ScaledDrawing {
 
     private List<Node> texts() {
         final List<Node> texts = new ArrayList<>();
-        texts.add(text(labels.supply, 0.1, MIDDLE + 0.35));
+        texts.add(text(labels.supply, supplyX(), MIDDLE + 0.35));
         texts.add(text(PartsTexts.of("fuse"), LEFT + 2.8, TOP - 0.9));
         texts.add(text(labels.cable, LEFT + 6, TOP - 0.9));
         if (!labels.length.isEmpty()) {
@@ -103,12 +143,28 @@ public final class CircuitDrawing extends ScaledDrawing {
     }
 
     private Node measure() {
-        final double end = load == Load.SEVERAL ? RIGHT - 5.6 : RIGHT - 1.6;
+        final double end = (load == Load.SEVERAL ? firstBranch() : RIGHT) - 1.6;
         return line(LEFT + 2.4, MIDDLE - 0.6, end, MIDDLE - 0.6, Styles.MEASURE);
+    }
+
+    /** It ends where the plates of the battery begin. */
+    private double supplyX() {
+        return Math.max(0, LEFT - 1.35 - LETTER * labels.supply.length());
     }
 
     private double loadX() {
         return Math.max(LEFT, Math.min(RIGHT - 2, WIDE - 0.55 * labels.load.length() - 0.2));
+    }
+
+    /** "several loads side by side: ×6, 1". */
+    private String loadInWords() {
+        final String said = PartsTexts.of("load." + load.name().toLowerCase(Locale.ROOT));
+        return load == Load.SEVERAL && labels.beside.stream().anyMatch(it -> !it.isEmpty())
+                ? said
+                        + labels.beside.stream()
+                                .map(it -> it.isEmpty() ? ONE : it)
+                                .collect(Collectors.joining(", ", " (", ")"))
+                : said;
     }
 
     private String inWords() {
@@ -121,7 +177,7 @@ public final class CircuitDrawing extends ScaledDrawing {
                         "cable",
                         labels.cable + " " + labels.length,
                         "load",
-                        PartsTexts.of("load." + load.name().toLowerCase(java.util.Locale.ROOT)));
+                        loadInWords());
         final String end =
                 labels.load.isEmpty() ? "" : PartsTexts.of("circuit.taking", "taken", labels.load);
         return (words + end).replaceAll(" +", " ");

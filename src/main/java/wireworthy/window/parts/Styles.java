@@ -22,6 +22,7 @@ public final class Styles {
     public static final String CONTENTS_BAR = "contents-bar";
 
     // The sums in use
+    public static final String FOOT = "foot";
     public static final String SUMS = "sums";
     public static final String SUMS_LINE = "sums-line";
     public static final String ONE_OF = "one-of";
