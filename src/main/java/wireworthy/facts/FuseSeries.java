@@ -2,6 +2,7 @@ package wireworthy.facts;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import wireworthy.texts.TextBundle;
 
 /**
  * The ratings one kind of fuse is made in. Ratings compare as {@link StandardSizes} do.
@@ -17,10 +18,16 @@ public record FuseSeries(
         List<Double> ratings,
         List<Double> voltageRatings,
         OptionalDouble breakingCapacity) {
+    private static final TextBundle WORDS = new TextBundle("series");
 
     public FuseSeries {
         ratings = List.copyOf(ratings);
         voltageRatings = List.copyOf(voltageRatings);
+    }
+
+    /** What people call it, in the language in use; {@link #id()} is its name in files. */
+    public String words() {
+        return WORDS.of("series." + id);
     }
 
     /** The smallest rating at or above so many A: 8 A times 1.25 takes 10 A. */

@@ -13,8 +13,7 @@ import java.util.stream.Collectors;
  * @param suspected the pairs of slips that fitted lately, by id, in any order
  * @param asking whether a line can be asked for that would settle which slips it was
  */
-public record Evidence(
-        Map<String, Integer> recent, Set<List<String>> suspected, boolean asking) {
+public record Evidence(Map<String, Integer> recent, Set<List<String>> suspected, boolean asking) {
     /** Nothing is known of the learner. */
     public static final Evidence NONE = new Evidence(Map.of(), Set.of(), true);
 

@@ -4,8 +4,10 @@ import static wireworthy.rules.Quantity.*;
 import static wireworthy.rules.Skill.*;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import wireworthy.facts.BundleFactors;
 import wireworthy.facts.CableTable;
+import wireworthy.facts.CableTables;
 import wireworthy.facts.Source;
 import wireworthy.texts.TextBundle;
 
@@ -72,12 +74,20 @@ final class AmpacityRules {
     }
 
     static String tooLarge(final Setting s) {
+        final double last = s.table().largestSectionMm2();
+        final String others =
+                CableTables.all().stream()
+                        .filter(each -> each.largestSectionMm2() > last)
+                        .map(CableTable::id)
+                        .collect(Collectors.joining(", "));
         return REFUSALS.of(
-                "table-ends",
+                others.isEmpty() ? "last-table-ends" : "table-ends",
                 "table",
                 s.table().id(),
                 "mm2",
-                FigureText.number(s.table().largestSectionMm2() * MM2, Dimension.AREA, 3));
+                FigureText.number(last * MM2, Dimension.AREA, 3),
+                "others",
+                others);
     }
 
     private static void ambient(final Topic topic) {

@@ -156,7 +156,7 @@ final class ProtectionRules {
     private static Refusal untimed(final Setting s, final String why) {
         return times(s).rows().isEmpty()
                 ? new Refusal(
-                        "given.fuse-series", REFUSALS.of("no-times", "series", s.series().id()))
+                        "given.fuse-series", REFUSALS.of("no-times", "series", s.series().words()))
                 : new Refusal("given.short-circuit-current", REFUSALS.of(why));
     }
 

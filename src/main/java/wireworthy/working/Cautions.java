@@ -93,7 +93,7 @@ public final class Cautions {
                     TEXTS.of(
                             "no-rating-fits",
                             "series",
-                            setting.series().id(),
+                            setting.series().words(),
                             "floor",
                             least,
                             "ceiling",
@@ -105,7 +105,7 @@ public final class Cautions {
                     TEXTS.of(
                             "series-ends-below",
                             "series",
-                            setting.series().id(),
+                            setting.series().words(),
                             "floor",
                             least,
                             "others",
@@ -117,8 +117,8 @@ public final class Cautions {
         final String series =
                 FuseSeriesTable.risingToMain().stream()
                         .filter(each -> each.atOrAbove(floor).isPresent())
-                        .map(FuseSeries::id)
-                        .collect(Collectors.joining(", "));
+                        .map(FuseSeries::words)
+                        .collect(Collectors.joining("; "));
         return series.isEmpty() ? TEXTS.of("split") : TEXTS.of("others-reach", "series", series);
     }
 

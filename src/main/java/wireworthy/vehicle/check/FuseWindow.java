@@ -86,7 +86,7 @@ public record FuseWindow(
                                 Said.of(
                                         "window.not-made",
                                         "series",
-                                        series.id(),
+                                        series.words(),
                                         "fuse",
                                         FigureText.of(chosen.getAsDouble(), Dimension.CURRENT),
                                         "ratings",
@@ -111,7 +111,7 @@ public record FuseWindow(
                         "ratings",
                         listed(between),
                         "series",
-                        series.id());
+                        series.words());
     }
 
     private static String listed(final List<Double> ratings) {
@@ -126,7 +126,7 @@ public record FuseWindow(
         if (!atLeast(ceiling.getAsDouble(), floor.getAsDouble())) {
             return Said.of("window.crossed", "least", least, "most", most);
         }
-        return Said.of("window.no-rating", "series", series.id(), "least", least, "most", most);
+        return Said.of("window.no-rating", "series", series.words(), "least", least, "most", most);
     }
 
     private static String up(final double amps) {

@@ -2,6 +2,7 @@ package wireworthy.vehicle.check;
 
 import static wireworthy.rules.Quantity.*;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import wireworthy.facts.FuseSeriesTable;
@@ -31,6 +32,8 @@ final class MainCheck {
                     STANDARD_SECTION);
     private static final List<Quantity> AS_TYPED =
             Vocabulary.MAIN.stream().filter(each -> each != MAIN_FUSE).toList();
+
+    private static final String FUSE_FIELD = "given.main-fuse";
 
     private static final double MARGIN_TAKEN = TradeFigure.FUSE_MARGIN.value();
 
@@ -80,7 +83,19 @@ final class MainCheck {
     }
 
     CheckedPart part() {
-        return sums.part(Faults.caution(fault()), window().notMade("given.main-fuse"));
+        return sums.part(Faults.caution(fault()), notes());
+    }
+
+    private List<FieldNote> notes() {
+        final List<FieldNote> notes =
+                new ArrayList<>(window().notMade(FUSE_FIELD).stream().toList());
+        if (!given.has(MAIN_FUSE)) {
+            notes.add(FieldNote.missing(FUSE_FIELD, Said.of("no-main-fuse")));
+        }
+        if (!given.has(SECTION)) {
+            notes.add(FieldNote.missing("given.section", Said.of("no-main-section")));
+        }
+        return notes;
     }
 
     FuseWindow window() {

@@ -129,7 +129,7 @@ public record Purchases(
                 missing.add(Said.of("buy.fuse", "whose", whose));
                 return;
             }
-            final String series = window.series().id();
+            final String series = window.series().words();
             final double rating = window.inUse().getAsDouble();
             final String text = series + ", " + FigureText.of(rating, Dimension.CURRENT, 4);
             fuses.merge(new Kind(series, rating, text), 1, Integer::sum);

@@ -63,6 +63,10 @@ record Sums(
             final Worked worked = solver.work(question);
             final Worked around = solver.widely(question);
             notes.addAll(offTheWay(worked));
+            final List<Caution> cautions = Cautions.of(question, around);
+            if (worked.typed(Ref.circuit(Quantity.FUSE)).isPresent()) {
+                notes.addAll(notKnown(cautions));
+            }
             return new Sums(
                     Optional.of(worked),
                     Optional.of(around),
@@ -71,7 +75,7 @@ record Sums(
                     Assumed.of(worked),
                     Way.of(around),
                     PageMarks.of(solver, worked),
-                    Cautions.of(question, around),
+                    cautions.stream().filter(each -> !isOpen(each)).toList(),
                     List.copyOf(notes));
         } catch (final Unworkable why) {
             notes.add(FieldNote.wrong(why.where(), sentence(why.what())));
@@ -118,6 +122,21 @@ record Sums(
                 worked.problem(quantity)
                         .map(why -> Said.of("not-yet", "why", why.what()))
                         .orElse(Said.of("given-already")));
+    }
+
+    /** What a fuse can break is asked about where it is not known: nothing tells that it is low. */
+    private static List<FieldNote> notKnown(final List<Caution> cautions) {
+        return cautions.stream()
+                .filter(Sums::isOpen)
+                .map(
+                        each ->
+                                FieldNote.missing(
+                                        "given." + Quantity.BREAKING_CAPACITY.id(), each.text()))
+                .toList();
+    }
+
+    private static boolean isOpen(final Caution caution) {
+        return caution.id().equals("breaking-capacity-unknown");
     }
 
     static String sentence(final String text) {
@@ -170,16 +189,16 @@ record Sums(
     }
 
     CheckedPart part() {
-        return part(Optional.empty(), Optional.empty());
+        return part(Optional.empty(), List.of());
     }
 
-    /** As a part of the vehicle, with a caution and a note more. */
-    CheckedPart part(final Optional<Caution> besides, final Optional<FieldNote> note) {
+    /** As a part of the vehicle, with a caution and notes more. */
+    CheckedPart part(final Optional<Caution> besides, final List<FieldNote> more) {
         final List<Caution> all =
                 Stream.concat(besides.stream(), cautions.stream())
                         .sorted(Comparator.comparing(Caution::danger))
                         .toList();
-        final List<FieldNote> said = Stream.concat(note.stream(), notes.stream()).toList();
+        final List<FieldNote> said = Stream.concat(more.stream(), notes.stream()).toList();
         return new CheckedPart(found, marks, all, said, working, assumed);
     }
 }

@@ -30,6 +30,13 @@ final class Headings {
                     Pattern.compile("(?<name>.*?) *[,/] *(?<unit>\\S+)"),
                     Pattern.compile("(?<name>.*?) +in +(?<unit>\\S+)"),
                     Pattern.compile("(?<name>.*?) +(?<unit>\\S+)"));
+
+    /** What says that a figure is what the builder worked out. */
+    private static final Pattern OWN =
+            Pattern.compile(
+                    "(?iu)[,(]? *\\b(mine|my|own|calculated|worked out|mein|meine|meiner|eigene|eigener"
+                            + "|gerechnet|berechnet|gerechneter|berechneter)\\b *[,)]?");
+
     private static final Map<String, Target> WHOLE = new LinkedHashMap<>();
     private static final Map<String, Target> PART = new LinkedHashMap<>();
 
@@ -98,7 +105,30 @@ final class Headings {
 
     /** What a heading most likely means; empty where it says nothing known. */
     static Optional<Column> guess(final int index, final String heading) {
-        final String plain = heading.replaceAll("[\\s_]+", " ").replaceAll("[:#*.]+$", "").strip();
+        final String whole = heading.replaceAll("[\\s_]+", " ").replaceAll("[:#*.]+$", "").strip();
+        final Matcher own = OWN.matcher(whole);
+        return own.find()
+                ? asTyped(index, heading, whole)
+                        .filter(column -> column.target() instanceof Target.Own)
+                        .or(
+                                () ->
+                                        asTyped(
+                                                index,
+                                                heading,
+                                                whole.replaceAll(OWN.pattern(), " ").strip()))
+                        .map(Headings::owned)
+                : asTyped(index, heading, whole);
+    }
+
+    /** A current that is called the builder's own is no given. */
+    private static Column owned(final Column column) {
+        return column.target().equals(new Target.OfLoad(LoadEntry.CURRENT))
+                ? Mapping.retargeted(column, new Target.Own(Quantity.CIRCUIT_CURRENT))
+                : column;
+    }
+
+    private static Optional<Column> asTyped(
+            final int index, final String heading, final String plain) {
         return withUnit(index, heading, plain)
                 .or(() -> named(WHOLE.get(key(plain)), index, heading))
                 .or(() -> named(WHOLE.get(key(plain.replaceAll("[()\\[\\]]", ""))), index, heading))

@@ -28,7 +28,7 @@ public record Mapping(int headingRow, List<Column> columns, boolean decimalComma
         final List<Column> columns =
                 headings < 0
                         ? IntStream.range(0, width).mapToObj(i -> Column.unused(i, "")).toList()
-                        : columns(sheet.rows().get(headings), width);
+                        : columns(new Under(sheet, headings), width);
         return new Mapping(
                 headings,
                 columns.stream().map(column -> share(sheet, headings, column)).toList(),
@@ -61,12 +61,13 @@ public record Mapping(int headingRow, List<Column> columns, boolean decimalComma
         return best;
     }
 
-    private static List<Column> columns(final SheetRow headings, final int width) {
+    private static List<Column> columns(final Under under, final int width) {
         final List<Column> columns = new ArrayList<>();
         final Set<Target> taken = new HashSet<>();
         for (int i = 0; i < width; i++) {
-            final String heading = headings.cell(i);
-            final Optional<Column> guess = Headings.guess(i, heading);
+            final String heading = under.heading(i);
+            final Optional<Column> guess =
+                    Headings.guess(i, heading).filter(column -> !under.numbersRows(column));
             columns.add(
                     guess.filter(
                                     column ->
@@ -74,7 +75,8 @@ public record Mapping(int headingRow, List<Column> columns, boolean decimalComma
                                                     || taken.add(column.target()))
                             .orElse(Column.unused(i, heading)));
         }
-        return taken.contains(Target.Word.CIRCUIT) ? columns : namesAreCircuits(columns);
+        final List<Column> drawn = under.workedOut(columns);
+        return taken.contains(Target.Word.CIRCUIT) ? drawn : namesAreCircuits(drawn);
     }
 
     /** Where only one column names things, a row is a circuit. */
@@ -88,7 +90,7 @@ public record Mapping(int headingRow, List<Column> columns, boolean decimalComma
                 .toList();
     }
 
-    private static Column retargeted(final Column column, final Target target) {
+    static Column retargeted(final Column column, final Target target) {
         final String usual = Headings.unitOf(target.dimension());
         final boolean fits = Headings.isUnit(column.unit(), target.dimension());
         return new Column(

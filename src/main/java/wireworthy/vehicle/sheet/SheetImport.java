@@ -63,7 +63,7 @@ public record SheetImport(Mapping mapping, List<RowOutcome> rows, List<Circuit> 
     /** The circuits as they come together, row by row. */
     private static final class Taking {
         private static final Pattern SUM =
-                Pattern.compile("(grand |sub)?-?(total|totals|sum|sums)\\b.*");
+                Pattern.compile("(grand |sub)?-?(total|totals|sum|sums|summe|gesamt)\\b.*");
 
         private final Mapping mapping;
         private final Cells cells;

@@ -14,13 +14,23 @@ import wireworthy.vehicle.Vocabulary;
 /**
  * The circuits of a vehicle as CSV, a row a load: with a byte order mark, so that spreadsheets take
  * it as UTF-8, and lines as RFC 4180 has them. A cell a spreadsheet would work as a formula gets an
- * apostrophe before it; it is taken off again when the file is read.
+ * apostrophe before it; it is taken off again when the file is read. A row has room for one cable:
+ * of a circuit with several stretches they are left out, which its row says.
  */
 public final class SheetWriter {
     private static final String BYTE_ORDER_MARK = "\uFEFF";
     private static final String FORMULA = "=+-@\t\r";
 
+    private static final String NOTES = "Notes";
+    private static final String STRETCHES_LEFT_OUT =
+            "Several stretches of cable: they are not in this file.";
+
     private SheetWriter() {}
+
+    /** The circuits whose stretches of cable find no room in the file. */
+    public static List<String> notWhole(final Vehicle vehicle) {
+        return vehicle.circuits().stream().filter(Circuit::isNetwork).map(Circuit::name).toList();
+    }
 
     /**
      * The text of the file.
@@ -31,11 +41,19 @@ public final class SheetWriter {
         final List<Quantity> given = used(vehicle, Vocabulary.CIRCUIT, false);
         final List<Quantity> own = used(vehicle, List.of(Quantity.values()), true);
         final StringBuilder text = new StringBuilder(BYTE_ORDER_MARK);
-        line(text, headings(given, own), separator);
+        final boolean noted = !notWhole(vehicle).isEmpty();
+        line(text, noted(noted, headings(given, own), NOTES), separator);
         for (final Circuit circuit : vehicle.circuits()) {
-            rows(circuit, given, own).forEach(row -> line(text, row, separator));
+            final String note = circuit.isNetwork() ? STRETCHES_LEFT_OUT : "";
+            rows(circuit, given, own)
+                    .forEach(row -> line(text, noted(noted, row, note), separator));
         }
         return text.toString();
+    }
+
+    private static List<String> noted(
+            final boolean noted, final List<String> cells, final String note) {
+        return noted ? Stream.concat(cells.stream(), Stream.of(note)).toList() : cells;
     }
 
     private static List<Quantity> used(

@@ -69,10 +69,15 @@ record Differing(List<One> all) {
 
     /** How they are shown: each with a way to its part. */
     List<Node> drawn(final VehicleModel model) {
+        return drawn(model, "differs", all);
+    }
+
+    /** Under a heading; nothing where there is nothing to say. */
+    static List<Node> drawn(final VehicleModel model, final String heading, final List<One> all) {
         if (all.isEmpty()) {
             return List.of();
         }
-        final VBox words = new VBox(Texts.strong(CheckTexts.of("differs")));
+        final VBox words = new VBox(Texts.strong(CheckTexts.of(heading)));
         words.getStyleClass().add(Styles.SAYING);
         for (final One each : all) {
             final Hyperlink where = new Hyperlink(each.name());

@@ -2,6 +2,7 @@ package wireworthy.window.check;
 
 import java.util.List;
 import java.util.Optional;
+import wireworthy.facts.FuseSeriesTable;
 import wireworthy.marking.Mark;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Understood;
@@ -101,6 +102,13 @@ record Entry(
     /** The names it can hold; none where it is typed. */
     List<String> names() {
         return quantity.map(Names::known).orElse(List.of());
+    }
+
+    /** One of these names in words. */
+    String words(final String name) {
+        return quantity.equals(Optional.of(Quantity.FUSE_SERIES)) && names().contains(name)
+                ? FuseSeriesTable.named(name).words()
+                : name;
     }
 
     /** The mark of it as an own figure; empty where there is none or it can't be marked. */

@@ -38,7 +38,7 @@ final class EntryChoice extends VBox implements Refreshing {
     private final class Shown extends StringConverter<String> {
         @Override
         public String toString(final String name) {
-            return name == null || name.isEmpty() ? entry.prompt() : name;
+            return name == null || name.isEmpty() ? entry.prompt() : entry.words(name);
         }
 
         @Override

@@ -1,7 +1,6 @@
 package wireworthy.window.check;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
@@ -58,7 +57,7 @@ final class ImportPage extends VBox {
                 .setAll(
                         Texts.subtitle(CheckTexts.of("sheet.outcome")),
                         Texts.paragraph(model.summary()),
-                        Texts.paragraph(circuits(result.circuits())));
+                        circuits(result.circuits()));
         if (!model.tooMany().isEmpty()) {
             outcome.getChildren().add(new Notice(Verdict.CAUTION, model.tooMany()));
         }
@@ -67,8 +66,15 @@ final class ImportPage extends VBox {
         }
     }
 
-    private static String circuits(final List<Circuit> circuits) {
-        return circuits.stream().map(Circuit::name).collect(Collectors.joining(" · "));
+    /** Line by line, so that a column taken for the wrong thing is seen. */
+    private Node circuits(final List<Circuit> circuits) {
+        final VBox list = new VBox();
+        list.getStyleClass().add(Styles.SAYING);
+        circuits.stream()
+                .limit(MOST_SHOWN)
+                .map(each -> Texts.paragraph(model.line(each)))
+                .forEach(list.getChildren()::add);
+        return list;
     }
 
     private static Node troubles(final List<RowOutcome> rows) {

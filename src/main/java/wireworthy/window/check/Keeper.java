@@ -1,6 +1,7 @@
 package wireworthy.window.check;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -15,6 +16,7 @@ final class Keeper implements AutoCloseable {
     private final Background background;
     private final ReadOnlyObjectWrapper<Said> said = new ReadOnlyObjectWrapper<>(Said.NOTHING);
     private Optional<Path> file = Optional.empty();
+    private Optional<Path> made = Optional.empty();
     private Optional<VehicleSaver> saver = Optional.empty();
 
     Keeper(final Shelf shelf, final Background background) {
@@ -34,9 +36,32 @@ final class Keeper implements AutoCloseable {
     /** Keeps a change; a vehicle that has no file yet gets one. */
     void keep(final Vehicle vehicle) {
         if (file.isEmpty()) {
-            follow(Optional.of(shelf.fresh(vehicle.name())));
+            made = Optional.of(shelf.fresh(vehicle.name()));
+            follow(made);
         }
         saver.ifPresent(it -> it.save(vehicle));
+    }
+
+    /**
+     * Calls a file that was made here as its vehicle is called now: it was made at the first letter
+     * of the name.
+     */
+    void callAs(final String name) {
+        file.filter(it -> made.equals(file) && !shelf.isNamed(it, name))
+                .ifPresent(it -> move(it, name));
+    }
+
+    private void move(final Path from, final String name) {
+        close();
+        final Path to = shelf.fresh(name);
+        try {
+            Files.move(from, to);
+            made = Optional.of(to);
+        } catch (final IOException e) {
+            // The name of the file is a help, not data: it stays where it is.
+            made = Optional.empty();
+        }
+        follow(Files.exists(to) ? Optional.of(to) : Optional.of(from));
     }
 
     /** Says something of a vehicle that has no file yet. */

@@ -2,6 +2,7 @@ package wireworthy.window.check;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Supplier;
 import javafx.scene.control.ComboBox;
 import javafx.scene.layout.VBox;
@@ -47,7 +48,7 @@ final class OnPaper extends VBox {
     private void schedule() {
         final PaperSize chosen = size.getValue();
         final Supplier<CheckedVehicle> checked = model.checking().later(model.now());
-        save("kind.schedule", ".pdf", () -> Schedule.pdf(checked.get(), chosen));
+        save("kind.schedule", ".pdf", () -> Schedule.pdf(checked.get(), chosen), "");
     }
 
     private void sheet() {
@@ -55,13 +56,24 @@ final class OnPaper extends VBox {
         save(
                 "kind.sheet",
                 ".csv",
-                () -> SheetWriter.text(vehicle, ',').getBytes(StandardCharsets.UTF_8));
+                () -> SheetWriter.text(vehicle, ',').getBytes(StandardCharsets.UTF_8),
+                leftOut(SheetWriter.notWhole(vehicle)));
     }
 
-    private void save(final String kind, final String ending, final Supplier<byte[]> content) {
+    private static String leftOut(final List<String> circuits) {
+        return circuits.isEmpty()
+                ? ""
+                : CheckTexts.of("sheet.stretches", "circuits", String.join(", ", circuits));
+    }
+
+    private void save(
+            final String kind,
+            final String ending,
+            final Supplier<byte[]> content,
+            final String besides) {
         final Path proposed = model.shelf().named(model.now().name(), ending);
         dialogs.save(getScene().getWindow(), CheckTexts.of(kind), proposed)
-                .ifPresent(file -> saving.save(file, content));
+                .ifPresent(file -> saving.save(file, content, besides));
     }
 
     private static final class SizeName extends StringConverter<PaperSize> {

@@ -17,16 +17,21 @@ final class Saving {
         this.background = background;
     }
 
-    /** Makes the content and writes it to a file. */
-    void save(final Path file, final Supplier<byte[]> content) {
+    /**
+     * Makes the content and writes it to a file.
+     *
+     * @param besides what is to be known of the file once it is written; may be empty
+     */
+    void save(final Path file, final Supplier<byte[]> content, final String besides) {
         said.set(new Said(CheckTexts.of("saving", "file", file), false));
-        background.run(() -> written(file, content), said::set);
+        background.run(() -> written(file, content, besides), said::set);
     }
 
-    private static Said written(final Path file, final Supplier<byte[]> content) {
+    private static Said written(
+            final Path file, final Supplier<byte[]> content, final String besides) {
         try {
             WholeFile.write(file, content.get());
-            return new Said(CheckTexts.of("saved", "file", file), false);
+            return new Said((CheckTexts.of("saved", "file", file) + " " + besides).strip(), false);
         } catch (final IOException e) {
             return new Said(CheckTexts.of("not-saved", "file", file), true);
         }

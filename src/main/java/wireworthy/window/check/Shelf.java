@@ -42,6 +42,14 @@ final class Shelf {
                 .orElseThrow();
     }
 
+    /** Whether a file is one that {@link #fresh} gives for this name. */
+    boolean isNamed(final Path file, final String name) {
+        final String known =
+                String.valueOf(file.getFileName()).replaceAll("(-[0-9]+)?\\.json$", "");
+        final String wanted = String.valueOf(named(name, "").getFileName());
+        return known.equals(wanted) || String.valueOf(file.getFileName()).equals(wanted + ".json");
+    }
+
     /** A file named after a vehicle, whether it is there or not. */
     Path named(final String name, final String ending) {
         final String plain =

@@ -1,6 +1,7 @@
 package wireworthy.window.check;
 
 import java.util.List;
+import java.util.Set;
 import wireworthy.marking.Mark;
 import wireworthy.vehicle.check.CheckedCircuit;
 import wireworthy.vehicle.check.CheckedPart;
@@ -17,6 +18,14 @@ enum State {
     DIFFERS("?", Verdict.CAUTION),
     INCOMPLETE("…", Verdict.CAUTION),
     SOUND("✓", Verdict.SOUND);
+
+    /** What has to be known before the supply or the main fuse can be called sound. */
+    private static final Set<String> NEEDED =
+            Set.of(
+                    "given.supply-voltage",
+                    "given.main-fuse",
+                    "given.section",
+                    "given.breaking-capacity");
 
     private final String sign;
     private final Verdict verdict;
@@ -38,9 +47,15 @@ enum State {
     /** How the supply or the main fuse stands. */
     static State of(final CheckedPart part) {
         final boolean known =
-                part.notes().stream().noneMatch(note -> note.kind() == FieldNote.Kind.WRONG)
+                part.notes().stream().noneMatch(State::isOpen)
                         && part.found().stream().anyMatch(found -> found.value().isPresent());
         return of(part.cautions(), known, differs(part.notes(), part.marks()));
+    }
+
+    /** Whether the supply or the main fuse can't be called sound before it is seen to. */
+    static boolean isOpen(final FieldNote note) {
+        return note.kind() == FieldNote.Kind.WRONG
+                || (note.kind() == FieldNote.Kind.MISSING && NEEDED.contains(note.where()));
     }
 
     private static boolean differs(final List<FieldNote> notes, final List<Mark> marks) {

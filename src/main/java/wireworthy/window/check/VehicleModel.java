@@ -108,6 +108,7 @@ final class VehicleModel implements AutoCloseable {
     /** The field that was typed in has been left: the next change is undone by itself. */
     void settled() {
         history = history.settled();
+        keeper.callAs(now().name());
     }
 
     void undo() {

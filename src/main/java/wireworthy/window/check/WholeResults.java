@@ -25,6 +25,7 @@ import wireworthy.working.Danger;
 final class WholeResults extends VBox implements Refreshing {
     private final VehicleModel model;
     private final Redrawn<Warned> cautions = new Redrawn<>(this::cautions);
+    private final Redrawn<Unsettled> unsettled = new Redrawn<>(this::unsettled);
     private final Redrawn<Differing> differing = new Redrawn<>(this::differing);
     private final Redrawn<Totals> totals = new Redrawn<>(WholeResults::totals);
     private final Redrawn<Distribution> drawing = new Redrawn<>(WholeResults::drawing);
@@ -41,11 +42,16 @@ final class WholeResults extends VBox implements Refreshing {
         this.model = model;
         managedProperty().bind(visibleProperty());
         getStyleClass().add(Styles.RESULTS);
-        getChildren().setAll(cautions, differing, totals, drawing, mainPart(), faults, paper);
+        getChildren()
+                .setAll(cautions, unsettled, differing, totals, drawing, mainPart(), faults, paper);
     }
 
     private List<Node> differing(final Differing differing) {
         return differing.drawn(model);
+    }
+
+    private List<Node> unsettled(final Unsettled unsettled) {
+        return unsettled.drawn(model);
     }
 
     private VBox mainPart() {
@@ -129,7 +135,12 @@ final class WholeResults extends VBox implements Refreshing {
     }
 
     private void show(final CheckedVehicle checked) {
-        cautions.show(new Warned(checked.cautions(), checked.totalCurrent().isPresent()));
+        final Unsettled open = Unsettled.of(checked);
+        cautions.show(
+                new Warned(
+                        checked.cautions(),
+                        checked.totalCurrent().isPresent() && open.all().isEmpty()));
+        unsettled.show(open);
         differing.show(Differing.of(checked));
         totals.show(new Totals(checked.totalCurrent(), checked.simultaneousCurrent()));
         drawing.show(Distribution.of(checked));

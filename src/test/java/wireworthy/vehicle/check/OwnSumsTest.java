@@ -106,8 +106,7 @@ class OwnSumsTest {
     }
 
     private static String explanation(final String load, final String answers) {
-        return Checked.check(
-                        Checked.vehicle(page("Lamps", load, "5 m", "1.5 mm2", "5 A", answers)))
+        return Checked.check(Checked.vehicle(page("Lamps", load, "5 m", "1.5 mm2", "5 A", answers)))
                 .circuits()
                 .get(0)
                 .marks()

@@ -3,6 +3,7 @@ package wireworthy.window.check;
 import static org.assertj.core.api.Assertions.assertThat;
 import static wireworthy.rules.Quantity.*;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -11,6 +12,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import wireworthy.record.SumsInUse;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.LoadEntry;
@@ -136,5 +139,54 @@ class BuildersSumsTest {
         assertThat(checked().cautions())
                 .filteredOn(each -> each.caution().id().equals("fuse-below-floor"))
                 .isEmpty();
+    }
+
+    /** With a number in front of each row, and two columns of what the builder made of it. */
+    private static final String NUMBERED =
+            """
+            No.;Circuit;Power (W);Qty;Length one way (m);Cable (mm²);Fuse (A);%s;Drop, mine (V);Remark
+            1;Ceiling lights;3,5;8;6,5;1,5;5;2,33;0,348;
+            2;LED strip;24;1;4;1,5;5;0,5;0,18;kitchen
+            3;Water pump;65;1;3,2;2,5;10;5,42;0,119;
+            4;Fridge;48;1;5;4;10;4,0;0,172;
+            5;Diesel heater;110;1;2,5;4;7,5;9,17;0,197;
+            6;Roof fan;36;1;4,5;2,5;5;3,0;0,186;
+            7;USB sockets;45;2;3;2,5;15;7,5;0,310;
+            8;Inverter;600;1;1,5;10;100;50,0;0,258;
+            9;Radio;25;1;2;1,5;5;2,08;0,0955;
+            10;Step light;2;2;3;0,75;2;0,333;0,0459;
+            11;Tank sensor;1,2;1;4;0,75;2;0,1;0,0183;
+            12;Reversing camera;6;1;7;1;2;0,5;0,12;
+            Total;;;;;;;84,4;;
+            """;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Current, mine (A)", "Current (A)", "Strom, berechnet (A)"})
+    void fourMistakesInANumberedSpreadsheetWithOwnCurrents(final String current) {
+        final byte[] file = NUMBERED.formatted(current).getBytes(StandardCharsets.UTF_8);
+        final ImportModel read =
+                new ImportModel(model, ((SheetRead.Whole) SheetReader.read(file)).sheet());
+        assertThat(read.line(read.result().get().circuits().get(0)))
+                .isEqualTo(
+                        "Ceiling lights: 8 × 3.5 W, fuse 5 A, 6.5 m, 1.5 mm²,"
+                                + " yours: circuit current 2.33 A, yours: drop 0.348 V");
+        read.takeIn();
+        assertThat(Unsettled.of(checked()).all())
+                .extracting(Differing.One::name)
+                .containsOnly("Main fuse and cable", "Inverter");
+        given(7, CABLE_TABLE, "iso-10133");
+        assertThat(checked().cautions())
+                .filteredOn(each -> each.caution().danger() == Danger.FIRE)
+                .extracting(each -> each.name())
+                .containsExactly("Inverter");
+        assertThat(checked().cautions())
+                .filteredOn(each -> each.caution().id().equals("fuse-below-floor"))
+                .extracting(each -> each.name())
+                .containsExactly("Diesel heater");
+        assertThat(Differing.of(checked()).all())
+                .extracting(Differing.One::name)
+                .containsExactly("LED strip: your circuit current", "Water pump: your drop");
+        assertThat(why(0)).contains("volts are divided by the watts");
+        assertThat(why(1)).contains("counted one way");
     }
 }

@@ -277,6 +277,19 @@ class VehicleModelTest {
     }
 
     @Test
+    void theFileIsCalledAsTheVehicleOnceItsNameIsTypedWhole() throws IOException {
+        EntryList.vehicleName(model).type("B");
+        EntryList.vehicleName(model).type("Box trailer");
+        model.settled();
+        assertThat(model.keeper().file().orElseThrow().getFileName())
+                .hasToString("box-trailer.json");
+        assertThat(model.keeper().said().get().text()).contains("box-trailer.json");
+        assertThat(model.shelf().recent())
+                .extracting(it -> it.getFileName().toString())
+                .containsExactly("box-trailer.json");
+    }
+
+    @Test
     void twoVehiclesOfOneNameLieInTwoFiles() {
         model.close();
         model.begin();
