@@ -34,7 +34,7 @@ public final class QuestionHead extends VBox {
         if (exercise.template().foreign()) {
             getChildren().add(Texts.soft(PracticeTexts.of("foreign")));
         }
-        getChildren().add(Texts.paragraph(Texts.kept(exercise.text())));
+        getChildren().add(Texts.paragraph(shown(exercise.text())));
         addAsk();
         if (exercise.drawing() != Drawing.NONE) {
             getChildren().add(Cards.card(drawing()));
@@ -44,11 +44,15 @@ public final class QuestionHead extends VBox {
     /** The parts of a whole circuit say themselves what they ask. */
     private void addAsk() {
         if (exercise instanceof SlipHunt) {
-            getChildren().add(Texts.paragraph(exercise.ask()));
+            getChildren().add(Texts.paragraph(shown(exercise.ask())));
             getChildren().add(Texts.strong(PracticeTexts.of("hunt.ask")));
         } else if (!(exercise instanceof Problem problem && problem.parts().size() > 1)) {
-            getChildren().add(Texts.strong(exercise.ask()));
+            getChildren().add(Texts.strong(shown(exercise.ask())));
         }
+    }
+
+    private static String shown(final String text) {
+        return Texts.kept(Pretty.units(text));
     }
 
     private String supply() {

@@ -6,9 +6,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Region;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
@@ -78,9 +80,15 @@ class ReadingScreensTest {
     @MethodSource("tables")
     void nothingOfATableIsCutOff(final String id) {
         for (final Screens.Setting setting :
-                List.of(Screens.Setting.LARGE, Screens.Setting.SMALL)) {
+                List.of(Screens.Setting.LARGE, Screens.Setting.SMALL, Screens.Setting.LARGEST)) {
             final Scene scene = Screens.scene(window(table(id)), setting);
+            // The table makes room for the scroll bar that it brings.
+            Screens.settle(scene);
             assertThat(Screens.cutOff(scene.getRoot())).as("%s", setting).isEmpty();
+            assertThat(Screens.beside(scene.getRoot())).as("%s", setting).isEmpty();
+            assertThat(scene.getRoot().lookupAll(".plain-table"))
+                    .as("%s", setting)
+                    .allMatch(ReadingScreensTest::hasRoom);
             assertThat(Accessibility.unlabelled(scene.getRoot())).isEmpty();
         }
     }
@@ -112,6 +120,10 @@ class ReadingScreensTest {
         final Parent root = scene.getRoot();
         scene.setRoot(new javafx.scene.Group());
         return root;
+    }
+
+    private static boolean hasRoom(final Node table) {
+        return ((Region) table).prefWidth(-1) <= ((Region) table.getParent()).getWidth() + 1;
     }
 
     /** Scrolls the page once it is laid out. */

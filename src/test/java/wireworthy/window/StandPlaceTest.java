@@ -10,6 +10,7 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -114,7 +115,6 @@ class StandPlaceTest extends WindowTest {
         interact(
                 () -> {
                     Screens.render("stand", () -> page(StandPlace.ID));
-                    Screens.render("stand-lower", () -> lower(page(StandPlace.ID)));
                     Screens.render("people", () -> page(PeoplePlace.ID));
                     for (final Screens.Setting setting : Screens.Setting.values()) {
                         for (final String id : List.of(StandPlace.ID, PeoplePlace.ID)) {
@@ -123,6 +123,7 @@ class StandPlaceTest extends WindowTest {
                                     .as("%s %s", id, setting)
                                     .isEmpty();
                         }
+                        lowerHalf(setting);
                     }
                 });
     }
@@ -135,9 +136,18 @@ class StandPlaceTest extends WindowTest {
         return root;
     }
 
-    private static Parent lower(final Parent root) {
-        ReadingScreensTest.scrolled(root, 1);
-        return root;
+    /** Both pages, or the one in their place, scrolled to their ends. */
+    private void lowerHalf(final Screens.Setting setting) {
+        final Scene scene = Screens.scene(page(StandPlace.ID), setting);
+        final List<ScrollPane> pages =
+                scene.getRoot().lookupAll(".page-scroll").stream()
+                        .filter(ScrollPane.class::isInstance)
+                        .map(ScrollPane.class::cast)
+                        .toList();
+        pages.forEach(it -> it.setVvalue(1));
+        Screens.settle(scene);
+        assertThat(pages).allMatch(it -> it.getVvalue() == 1);
+        Screens.write("stand-lower", setting, scene);
     }
 
     /** Goes along the skills with Tab. */

@@ -31,7 +31,7 @@ public final class EveningPlace implements Place {
                     part -> EveningTexts.of(part.key() + ".note"),
                     this::show);
     private final VBox side = new VBox(list);
-    private final SideAndPage page = new SideAndPage(side, name());
+    private final SideAndPage page = new SideAndPage(side, EveningTexts.of("parts"));
     private Optional<Shell> shell = Optional.empty();
     private Optional<EveningPart> inView = Optional.empty();
 

@@ -40,7 +40,7 @@ public final class StandTexts {
         for (final SkillState state : EnumSet.allOf(SkillState.class)) {
             final long count = counts.getOrDefault(state, 0L);
             if (count > 0) {
-                parts.add(count + " " + state.words());
+                parts.add(count + "\u00a0" + state.words());
             }
         }
         return of("summary", "all", Skill.values().length, "counts", String.join(", ", parts));

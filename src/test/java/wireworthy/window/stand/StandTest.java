@@ -47,9 +47,9 @@ class StandTest {
 
         assertThat(said(stand))
                 .containsExactly(
-                        "Snug since 16 February 2026: the last answers were right without help.",
-                        "Due again on 17 February 2026, tomorrow.",
-                        "6 answers count for it, the last on 16 February 2026.");
+                        "Snug since 16\u00a0February 2026: the last answers were right without help.",
+                        "Due again on 17\u00a0February 2026, tomorrow.",
+                        "6 answers count for it, the last on 16\u00a0February 2026.");
         assertThat(stand.holding()).isOne();
     }
 
@@ -61,8 +61,8 @@ class StandTest {
         assertThat(said(stand))
                 .first()
                 .asString()
-                .contains("held from 16 February 2026")
-                .contains("due again since 17 February 2026");
+                .contains("held from 16\u00a0February 2026")
+                .contains("due again since 17\u00a0February 2026");
         assertThat(stand.first().skill()).isEqualTo(Skill.DROP);
     }
 
