@@ -23,6 +23,9 @@ final class BankBuilderDrawing extends Drawing {
     private static final double ROW = 1.75;
     private static final double THICK = 0.16;
 
+    /** Room for the longest of the usual verdicts, so that nothing jumps. */
+    private static final double FOUR_LINES = 6.5;
+
     private final BankBuilder model;
     private final Line plusBar = line(Styles.FEED_LINE);
     private final Line minusBar = line(Styles.FEED_LINE);
@@ -88,7 +91,7 @@ final class BankBuilderDrawing extends Drawing {
 
     @Override
     double height(final double width) {
-        return foot(width) + stacked(width, lines());
+        return foot(width) + Math.max(FOUR_LINES, stacked(width, lines()));
     }
 
     /** The worst first. */

@@ -182,24 +182,29 @@ final class FuseOrCableDrawing extends Drawing {
 
     private void legend() {
         final double y = legendTop();
-        final double second = y + row(width);
-        final double third = second + row(width);
+        final double row = row(width);
+        final double second = y + row;
+        final double third = second + row;
         lay(fuseSign, LEFT, y + 0.2, SIGN, 1);
         lay(fuseLimit, LEFT, y + 0.2, LEFT, y + 1.2);
         lay(cableSign, LEFT, second + 0.4, LEFT + SIGN, second + 1.1);
         lay(boundSign, LEFT, third + 0.7, LEFT + SIGN, third + 0.7);
         thick(boundSign, 0.08);
-        legend(fuseLegend, y);
-        legend(cableLegend, second);
+        final double times = row > ROW ? 0 : LEGEND_AT + names() + 1 + times();
+        legend(fuseLegend, y, times);
+        legend(cableLegend, second, times);
         lay(boundWords, LEGEND_AT, third, width - LEGEND_AT, boundHigh(width));
     }
 
-    private void legend(final Legend legend, final double y) {
+    /**
+     * @param times where the times end; 0 where they stand under the names
+     */
+    private void legend(final Legend legend, final double y, final double times) {
         put(legend.name(), Pos.TOP_LEFT, LEGEND_AT, y);
-        if (row(width) > ROW) {
-            put(legend.time(), Pos.TOP_LEFT, LEGEND_AT, y + ROW - 0.2);
+        if (times > 0) {
+            put(legend.time(), Pos.TOP_RIGHT, times, y);
         } else {
-            put(legend.time(), Pos.TOP_RIGHT, LEGEND_AT + names() + 1 + times(), y);
+            put(legend.time(), Pos.TOP_LEFT, LEGEND_AT, y + ROW - 0.2);
         }
     }
 

@@ -1,7 +1,10 @@
 package wireworthy.window.figures;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.stream.Stream;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
@@ -9,6 +12,9 @@ import wireworthy.window.parts.Verdict;
 
 /** What comes of the figure, in a line with its sign, across the drawing. */
 final class VerdictLine extends Label {
+    /** The signs used so far; flipping to and fro makes none anew. */
+    private final Map<Verdict, Node> signs = new EnumMap<>(Verdict.class);
+
     VerdictLine() {
         getStyleClass().add(Styles.VERDICT);
         setAlignment(Pos.TOP_CENTER);
@@ -25,7 +31,7 @@ final class VerdictLine extends Label {
         if (!getStyleClass().contains(verdict.style())) {
             Stream.of(Verdict.values()).forEach(each -> getStyleClass().remove(each.style()));
             getStyleClass().add(verdict.style());
-            setGraphic(verdict.icon().node());
+            setGraphic(signs.computeIfAbsent(verdict, each -> each.icon().node()));
         }
         setText(Texts.kept(words));
     }
