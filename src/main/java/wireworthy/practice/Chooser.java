@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import wireworthy.rules.Skill;
 
 /**
@@ -23,12 +24,15 @@ public final class Chooser {
     private final Moment now;
     private final SplitMix random;
     private final Offer offer;
+    private final Predicate<Template> hunts;
 
     private Chooser(
             final List<Template> templates,
             final Standing standing,
             final Moment now,
-            final long seed) {
+            final long seed,
+            final Predicate<Template> hunts) {
+        this.hunts = hunts;
         this.standing = standing;
         this.skills = standing.skills();
         this.now = now;
@@ -37,7 +41,7 @@ public final class Chooser {
     }
 
     /**
-     * The next problem.
+     * The next problem, where any working may have a slip hidden in it.
      *
      * @param templates those of the chosen topics
      * @return empty only where there are no templates
@@ -47,7 +51,23 @@ public final class Chooser {
             final Standing standing,
             final Moment now,
             final long seed) {
-        final Chooser chooser = new Chooser(templates, standing, now, seed);
+        return next(templates, standing, now, seed, template -> true);
+    }
+
+    /**
+     * The next problem.
+     *
+     * @param templates those of the chosen topics
+     * @param hunts in whose working a slip can be hidden
+     * @return empty only where there are no templates
+     */
+    public static Optional<Choice> next(
+            final List<Template> templates,
+            final Standing standing,
+            final Moment now,
+            final long seed,
+            final Predicate<Template> hunts) {
+        final Chooser chooser = new Chooser(templates, standing, now, seed, hunts);
         return chooser.afterError()
                 .or(chooser::openingPair)
                 .or(chooser::closing)
@@ -71,7 +91,7 @@ public final class Chooser {
             final Standing standing,
             final Moment now,
             final long seed) {
-        final Chooser chooser = new Chooser(templates, standing, now, seed);
+        final Chooser chooser = new Chooser(templates, standing, now, seed, template -> false);
         return chooser.best(skill).map(t -> chooser.choice(t, Reason.CHOSEN));
     }
 
@@ -128,6 +148,7 @@ public final class Chooser {
     private boolean huntable(final Template template) {
         final Skill skill = template.skill();
         return template.asksFigures()
+                && hunts.test(template)
                 && !template.wholeJob()
                 && offer.mixes(skill)
                 && skills.answers(skill) > 2
@@ -205,7 +226,15 @@ public final class Chooser {
                                 .thenComparingLong(this::lastDay)
                                 .thenComparingDouble(skill -> -offer.chance(skill)))
                 .flatMap(this::best)
-                .map(t -> choice(t, Reason.KEEP));
+                .map(t -> choice(t, whyAnything(t.skill())));
+    }
+
+    private Reason whyAnything(final Skill skill) {
+        return switch (offer.state(skill)) {
+            case UNTRIED -> Reason.NEW;
+            case WORKED_LOOSE -> whyReview(skill);
+            case LOOSE, SNUG, TIGHT -> Reason.KEEP;
+        };
     }
 
     private long lastDay(final Skill skill) {

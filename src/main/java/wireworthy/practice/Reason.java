@@ -18,7 +18,7 @@ public enum Reason {
     WHOLE_JOB,
     /** A skill that held is due. */
     REVIEW,
-    /** A skill that held goes wrong now. */
+    /** A skill that held is likely to go wrong now. */
     SLACK,
     /** The skill before is stuck, and stands on this one. */
     BELOW,
@@ -26,7 +26,7 @@ public enum Reason {
     NEW,
     /** A skill that does not hold yet. */
     LOOSE,
-    /** Nothing is open or due. */
+    /** What was asked longest ago, where nothing is open or due. */
     KEEP,
     /** The sitting should end on a right answer. */
     CLOSING,
@@ -57,7 +57,16 @@ public enum Reason {
 
     /** In one line, for the learner. */
     String text(final Template template) {
-        final String key = name().toLowerCase(Locale.ROOT).replace('_', '-');
-        return TEXTS.of(key, "skill", template.skill().words());
+        return TEXTS.of(key(template), "skill", template.skill().words());
+    }
+
+    /** Where there are no numbers to change, only the order of what is shown is another. */
+    private String key(final Template template) {
+        final boolean same = template.given().isEmpty() && !template.asksFigures();
+        return switch (this) {
+            case TWIN -> same ? "twin-same" : "twin";
+            case ANOTHER -> same ? "another-same" : "another";
+            default -> name().toLowerCase(Locale.ROOT).replace('_', '-');
+        };
     }
 }

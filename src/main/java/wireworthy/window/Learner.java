@@ -115,8 +115,7 @@ final class Learner implements Trainer {
         if (!wanted.isEmpty()) {
             return Optional.of(fromLesson(wanted.remove()));
         }
-        return Chooser.next(exercises.of(topic), record.standing(), record.moment(), SEED)
-                .map(exercises::drawn);
+        return exercises.next(topic, SEED);
     }
 
     @Override

@@ -1,10 +1,14 @@
 package wireworthy.window;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import wireworthy.practice.BankProblem;
 import wireworthy.practice.Banks;
 import wireworthy.practice.Choice;
+import wireworthy.practice.Chooser;
 import wireworthy.practice.Draw;
 import wireworthy.practice.Exercise;
 import wireworthy.practice.SlipHunt;
@@ -15,10 +19,16 @@ import wireworthy.working.Solver;
  * The exercises of the one who learns here: what the banks hold, drawn so that none comes twice.
  */
 final class OwnExercises {
+    private static final int MOST_HUNTS = 3;
+
     private final OwnRecord record;
     private final Content content;
     private final Draw draw;
     private final NotLately notLately;
+
+    /** Full ids of templates in whose working no slip could be hidden. */
+    private final Set<String> plain = new HashSet<>();
+
     private Optional<Banks> banks = Optional.empty();
 
     OwnExercises(final OwnRecord record, final Solver solver, final Content content) {
@@ -58,6 +68,37 @@ final class OwnExercises {
     /** Those of a bank with these ids. */
     List<Template> named(final String bank, final List<String> ids) {
         return ids.stream().flatMap(id -> banks().template(bank, id).stream()).toList();
+    }
+
+    /**
+     * The next one of a topic, or of all. A working of one line has no room for a hidden slip:
+     * another is chosen then, so that the reason given is true of what is shown.
+     */
+    Optional<Trainer.Next> next(final Optional<String> topic, final long seed) {
+        final List<Template> templates = of(topic);
+        for (int tries = 1; tries <= MOST_HUNTS; tries++) {
+            final Optional<Choice> choice = choice(templates, seed, this::hidesSlip);
+            final Optional<Trainer.Next> next = choice.map(this::drawn);
+            if (choice.filter(Choice::hunt).isEmpty()
+                    || next.filter(OwnExercises::isHunt).isPresent()) {
+                return next;
+            }
+            choice.ifPresent(it -> plain.add(it.template().fullId()));
+        }
+        return choice(templates, seed, template -> false).map(this::drawn);
+    }
+
+    private Optional<Choice> choice(
+            final List<Template> templates, final long seed, final Predicate<Template> hunts) {
+        return Chooser.next(templates, record.standing(), record.moment(), seed, hunts);
+    }
+
+    private boolean hidesSlip(final Template template) {
+        return !plain.contains(template.fullId());
+    }
+
+    private static boolean isHunt(final Trainer.Next next) {
+        return next.exercise() instanceof SlipHunt;
     }
 
     /** What was chosen, with numbers that were not met lately. */
