@@ -14,7 +14,7 @@ import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.Objects;
 import java.util.TimeZone;
-import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ForkJoinPool;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.fontbox.ttf.TTFParser;
@@ -67,7 +67,7 @@ public final class Pages {
      * fonts and the library that sets them loaded while something else is being read.
      */
     public static void expect() {
-        CompletableFuture.runAsync(
+        ForkJoinPool.commonPool().execute(
                 () -> {
                     final Pages pages = new Pages("", PaperSize.A4, "-");
                     pages.body().say("h1", "-").say("p", "-");
