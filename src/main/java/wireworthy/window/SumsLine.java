@@ -25,7 +25,8 @@ final class SumsLine extends VBox {
         final Hyperlink change = new Hyperlink(SumsTexts.of("change"));
         change.setAccessibleText(SumsTexts.of("change.read"));
         change.setOnAction(event -> inUse.change());
-        final Text said = new Text(Texts.kept(SumsTexts.of("in-use", "sums", SumsTexts.all(sums))) + "  ");
+        final Text said =
+                new Text(Texts.kept(SumsTexts.of("in-use", "sums", SumsTexts.all(sums))) + "  ");
         said.getStyleClass().add(Styles.SOFT);
         getChildren().add(new TextFlow(said, change));
     }

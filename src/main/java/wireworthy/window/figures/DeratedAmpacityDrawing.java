@@ -96,9 +96,7 @@ final class DeratedAmpacityDrawing extends Drawing {
     }
 
     private double names() {
-        return rows.stream()
-                .mapToDouble(row -> width(row.name()) + GAP)
-                .reduce(NAMES, Math::max);
+        return rows.stream().mapToDouble(row -> width(row.name()) + GAP).reduce(NAMES, Math::max);
     }
 
     @Override

@@ -12,8 +12,8 @@ import javafx.scene.text.TextAlignment;
 import wireworthy.window.parts.Styles;
 
 /**
- * A row for the circuit as it is and one for each way out: the drop as a share of the limit. The bar
- * stands beside the names, or under them where they leave it no room.
+ * A row for the circuit as it is and one for each way out: the drop as a share of the limit. The
+ * bar stands beside the names, or under them where they leave it no room.
  */
 final class FourWaysDrawing extends Drawing {
     private static final int ROWS = 5;

@@ -115,9 +115,7 @@ class FigureKeysTest extends ApplicationTest {
     }
 
     private List<String> verdicts() {
-        return lookup(".verdict").<Labeled>queryAll().stream()
-                .map(FigureKeysTest::name)
-                .toList();
+        return lookup(".verdict").<Labeled>queryAll().stream().map(FigureKeysTest::name).toList();
     }
 
     private List<String> reads() {
