@@ -94,8 +94,7 @@ final class LessonPage extends VBox {
         final int count = asked.stream().mapToInt(each -> each.templates().size()).sum();
         final String practise = LessonTexts.of(count == 1 ? "practise.one" : "practise");
         return List.of(
-                Texts.paragraph(count(count)),
-                Buttons.main(practise, () -> desk.practise(asked)));
+                Texts.paragraph(count(count)), Buttons.main(practise, () -> desk.practise(asked)));
     }
 
     private List<Node> nodes(final Block block) {

@@ -12,6 +12,7 @@ record TableColumns(List<Column> all) {
 
     /** Of a word that must not be broken; headings are bold. */
     private static final double BOLD_CHARACTER = 0.57;
+
     private static final double NARROWEST = 2.4;
     private static final double COMFORTABLE = 3.5;
     private static final double WIDEST = 16;
@@ -40,8 +41,7 @@ record TableColumns(List<Column> all) {
 
     private static Column column(final FactTable table, final int place) {
         final String heading = text(table.columns().get(place));
-        final List<String> cells =
-                table.rows().stream().map(row -> text(row.get(place))).toList();
+        final List<String> cells = table.rows().stream().map(row -> text(row.get(place))).toList();
         // A heading of many words gets two or three lines, not one for each word.
         final double wanted =
                 Math.max(Math.max(longest(cells), longestWord(heading)), heading.length() / 2.5);

@@ -26,6 +26,8 @@ import wireworthy.record.SettingsFile;
 class MainWindowTest extends WindowTest {
     private static final Offset<Double> WITHIN = Offset.offset(1e-5);
 
+    private static final double NARROW = 500;
+
     private final TestPlace hall = new TestPlace("Hall");
     private final TestPlace stalls = new TestPlace("Stalls");
     private final TestPlace ticketDesk = new TestPlace("Ticket desk");
@@ -33,6 +35,12 @@ class MainWindowTest extends WindowTest {
     @Override
     protected List<Place> places() {
         return List.of(hall, stalls, ticketDesk);
+    }
+
+    /** All tests are given the same stage. */
+    @AfterEach
+    void widen() {
+        interact(() -> stage.setWidth(MainWindow.WIDTH));
     }
 
     @AfterEach
@@ -107,7 +115,7 @@ class MainWindowTest extends WindowTest {
     void wherePlacesHaveNoRoomInARowTheyAreAListThatTheKeysOpen() {
         interact(
                 () -> {
-                    stage.setWidth(500);
+                    stage.setWidth(NARROW);
                     window.text(200);
                     Screens.settle(window.scene());
                 });

@@ -14,7 +14,10 @@ class TableColumnsTest {
 
     private static TableColumns columns(final String id) {
         return TableColumns.of(
-                FactTables.all().stream().filter(it -> it.id().equals(id)).findFirst().orElseThrow());
+                FactTables.all().stream()
+                        .filter(it -> it.id().equals(id))
+                        .findFirst()
+                        .orElseThrow());
     }
 
     @ParameterizedTest

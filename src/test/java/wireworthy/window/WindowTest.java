@@ -42,7 +42,9 @@ abstract class WindowTest extends ApplicationTest {
     /** Whether a text can be read in the window now. */
     protected boolean reads(final String text) {
         final String plain = text.replace('\u00a0', ' ');
-        return lookup((Node it) -> plain.equals(text(it).replace('\u00a0', ' '))).queryAll().stream()
+        return lookup((Node it) -> plain.equals(text(it).replace('\u00a0', ' ')))
+                .queryAll()
+                .stream()
                 .anyMatch(it -> it.isVisible() && it.getScene() != null);
     }
 
