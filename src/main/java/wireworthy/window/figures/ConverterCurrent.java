@@ -45,7 +45,7 @@ final class ConverterCurrent implements FigureModel<ConverterCurrent.Shown> {
             double mostTaken)
             implements Told {
         String batteryAmps() {
-            return Telling.result(Quantity.SUPPLY_CURRENT, supply.value());
+            return Telling.exact(Quantity.SUPPLY_CURRENT, supply.value());
         }
 
         String mainsAmps() {

@@ -130,15 +130,19 @@ final class FourWaysDrawing extends Drawing {
                         .flatMap(row -> Stream.of(row.name(), row.change()))
                         .mapToDouble(label -> width(label) + UNDER)
                         .reduce(NAMES, Math::max);
-        return width - FIGURES - COPPER - names >= LEAST_BAR ? names : 0;
+        return width - FIGURES - copper() - names >= LEAST_BAR ? names : 0;
+    }
+
+    private double copper() {
+        return Math.max(COPPER, width(copperWord) + UNDER);
     }
 
     @Override
     void draw(final double width) {
         final double from = names(width);
         final boolean beside = from > 0;
-        final double to = beside ? width - FIGURES - COPPER : width;
-        put(dropWord, Pos.TOP_RIGHT, width - COPPER, HEAD);
+        final double to = beside ? width - FIGURES - copper() : width;
+        put(dropWord, Pos.TOP_RIGHT, width - copper(), HEAD);
         put(copperWord, Pos.TOP_RIGHT, width, HEAD - 1.3);
         final List<Way> ways = all(now.getValue()).toList();
         for (int i = 0; i < ways.size(); i++) {
@@ -154,8 +158,8 @@ final class FourWaysDrawing extends Drawing {
     private void words(final Row row, final double y, final double width) {
         put(row.name(), Pos.TOP_LEFT, 0, y - 0.3);
         put(row.change(), Pos.TOP_LEFT, 0, y + 1);
-        put(row.drop(), Pos.TOP_RIGHT, width - COPPER, y - 0.3);
-        put(row.percent(), Pos.TOP_RIGHT, width - COPPER, y + 1);
+        put(row.drop(), Pos.TOP_RIGHT, width - copper(), y - 0.3);
+        put(row.percent(), Pos.TOP_RIGHT, width - copper(), y + 1);
         put(row.copper(), Pos.TOP_RIGHT, width, y);
     }
 

@@ -131,8 +131,14 @@ final class FuseOrCable implements FigureModel<Fault> {
         return Telling.lines(worked).stream()
                 .filter(line -> line.ref().equals(Ref.circuit(Quantity.ADIABATIC_TIME)))
                 .map(Line::numbers)
+                .map(sum -> FigureTexts.of("fault.sum", "sum", sum, "k", k(worked)))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    private static String k(final Worked worked) {
+        return Telling.exact(
+                Quantity.ADIABATIC_K, worked.value(Quantity.ADIABATIC_K).orElseThrow());
     }
 
     /** Of the cautions those about this fuse: its rating, its voltage, what it can break. */

@@ -52,7 +52,7 @@ final class PowerCurrentVoltage implements FigureModel<PowerCurrentVoltage.Shown
         }
 
         String amps() {
-            return Telling.result(Quantity.LOAD_CURRENT, current);
+            return Telling.exact(Quantity.LOAD_CURRENT, current);
         }
 
         String watts() {
