@@ -8,6 +8,7 @@ import wireworthy.evening.Sheet;
 import wireworthy.evening.course.Evening;
 import wireworthy.evening.wish.Made;
 import wireworthy.evening.wish.Wish;
+import wireworthy.practice.Template;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Cards;
 import wireworthy.window.parts.Markdown;
@@ -74,7 +75,7 @@ final class MadeView extends VBox {
                         Texts.soft(EveningTexts.of("made.mark")),
                         new MarkShown(sheet.mark()),
                         Texts.soft(EveningTexts.of("made.mark.note")),
-                        Texts.paragraph(problems(made, wish)),
+                        Texts.paragraph(problems(made, wish) + foreign(sheet)),
                         Texts.paragraph(copies(sheet, wish))));
     }
 
@@ -86,6 +87,12 @@ final class MadeView extends VBox {
         return made.kinds() < problems
                 ? said + " " + EveningTexts.of("made.again", "kinds", made.kinds())
                 : said;
+    }
+
+    /** How many of its problems are not in the language in use; nothing where all are. */
+    private static String foreign(final Sheet sheet) {
+        final long count = sheet.templates().stream().filter(Template::foreign).count();
+        return count == 0 ? "" : " " + EveningTexts.of("made.foreign", "count", count);
     }
 
     private String copies(final Sheet sheet, final Wish wish) {
