@@ -1,5 +1,7 @@
 package wireworthy.paper;
 
+import wireworthy.texts.TextBundle;
+
 /**
  * A circuit drawn with the symbols of IEC 60617 and its figures: supply, fuse, cable out and back,
  * load.
@@ -21,6 +23,8 @@ public record CircuitOnPaper(Load load, String supply, String cable, String leng
         SEVERAL
     }
 
+    private static final TextBundle PARTS = new TextBundle("parts");
+
     /** The kind of object that {@link CircuitDrawers} draws. */
     static final String KIND = "circuit";
 
@@ -29,7 +33,7 @@ public record CircuitOnPaper(Load load, String supply, String cable, String leng
         final Block box = page.add("div", KIND);
         box.add("object").with("type", KIND).with("data-load", load.name());
         box.label(0, 15.5, supply);
-        box.label(20, 2, "fuse");
+        box.label(20, 2, PARTS.of("fuse"));
         box.label(33, 2, cable);
         box.label(26, 16.2, length);
         box.label(49, 29, taken);

@@ -9,6 +9,7 @@ import wireworthy.evening.Sheet;
 import wireworthy.evening.course.Evening;
 import wireworthy.evening.wish.Made;
 import wireworthy.evening.wish.Wish;
+import wireworthy.practice.Template;
 import wireworthy.window.NextFrame;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Cards;
@@ -100,7 +101,7 @@ final class MadeView extends VBox {
                         Texts.soft(EveningTexts.of("made.mark")),
                         new MarkShown(sheet.mark()),
                         Texts.soft(EveningTexts.of("made.mark.note")),
-                        Texts.paragraph(problems(made, wish)),
+                        Texts.paragraph(problems(made, wish) + foreign(sheet)),
                         copies));
     }
 
@@ -116,6 +117,12 @@ final class MadeView extends VBox {
         return made.kinds() < problems
                 ? said + " " + EveningTexts.of("made.again", "kinds", made.kinds())
                 : said;
+    }
+
+    /** How many of its problems are not in the language in use; nothing where all are. */
+    private static String foreign(final Sheet sheet) {
+        final long count = sheet.templates().stream().filter(Template::foreign).count();
+        return count == 0 ? "" : " " + EveningTexts.of("made.foreign", "count", count);
     }
 
     private String copies(final Sheet sheet, final Wish wish) {
