@@ -42,8 +42,8 @@ import wireworthy.window.parts.SideList;
 /**
  * Opens Check my sums with 60 circuits and types into fields of one of them, a thousand keystrokes
  * each. Prints in milliseconds what a keystroke costs the window's thread, results, CSS, layout and
- * painting, which stands on the same thread with {@code -Dquantum.singlethreaded=true}; then how long
- * it takes by the clock until its results are painted.
+ * painting, which stands on the same thread with {@code -Dquantum.singlethreaded=true}; then how
+ * long it takes by the clock until its results are painted.
  */
 public final class TypeSums {
     private static final int CIRCUITS = 60;
@@ -93,7 +93,10 @@ public final class TypeSums {
                     () -> {
                         root().applyCss();
                         root().layout();
-                        new Run("given.one-way-length", () -> new Run("answers.drop", Platform::exit).type()).type();
+                        new Run(
+                                        "given.one-way-length",
+                                        () -> new Run("answers.drop", Platform::exit).type())
+                                .type();
                     });
         }
 
@@ -195,7 +198,10 @@ public final class TypeSums {
     }
 
     private static void fire(
-            final Node node, final EventType<KeyEvent> type, final String text, final KeyCode code) {
+            final Node node,
+            final EventType<KeyEvent> type,
+            final String text,
+            final KeyCode code) {
         Event.fireEvent(node, new KeyEvent(type, text, text, code, false, false, false, false));
     }
 
@@ -226,7 +232,9 @@ public final class TypeSums {
                 : named;
     }
 
-    /** One thread, as in the program; says when nothing is left to do. Used on the window's thread. */
+    /**
+     * One thread, as in the program; says when nothing is left to do. Used on the window's thread.
+     */
     private static final class Counting implements Background {
         private final ExecutorService worker =
                 Executors.newSingleThreadExecutor(
