@@ -8,15 +8,16 @@ import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import wireworthy.vehicle.Circuit;
 import wireworthy.window.parts.Buttons;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 
 /** The form of one circuit: what everyone needs first, the rest behind a line that opens. */
-final class CircuitForm extends VBox implements Refreshing {
+final class CircuitForm extends KeptBox implements Refreshing {
     private final VehicleModel model;
     private final int index;
-    private final VBox loads = new VBox();
-    private final VBox cable = new VBox();
+    private final VBox loads = new KeptBox();
+    private final VBox cable = new KeptBox();
     private final EntryList entries;
     private final Button addLoad = Buttons.plain(CheckTexts.of("add-load"), this::addLoad);
     private final Disclosure places;

@@ -4,18 +4,18 @@ import static wireworthy.rules.Quantity.*;
 
 import java.util.List;
 import java.util.Optional;
-import javafx.scene.layout.VBox;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.CheckedCircuit;
 import wireworthy.vehicle.check.CheckedVehicle;
 import wireworthy.vehicle.check.FuseWindow;
 import wireworthy.vehicle.check.VoltsLost;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.working.Caution;
 
 /** What comes out for a circuit: what could start a fire first. */
-final class CircuitResults extends VBox implements Refreshing {
+final class CircuitResults extends KeptBox implements Refreshing {
     /** What most people work out on paper. */
     private static final List<Quantity> FIRST =
             List.of(CIRCUIT_CURRENT, FUSE_FLOOR, FUSE_CEILING, DROP, DROP_PERCENT);

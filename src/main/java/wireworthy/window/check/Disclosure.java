@@ -3,12 +3,12 @@ package wireworthy.window.check;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.layout.VBox;
 import wireworthy.window.parts.Icon;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 
 /** A line that opens what only some need; that is made when it is first opened. */
-final class Disclosure extends VBox {
+final class Disclosure extends KeptBox {
     private final ToggleButton line;
     private final Supplier<Node> content;
 

@@ -1,12 +1,12 @@
 package wireworthy.window.check;
 
 import javafx.scene.control.ComboBox;
-import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 
 /** An entry that is one of a few names, or left to what is usual. */
-final class EntryChoice extends VBox implements Refreshing {
+final class EntryChoice extends KeptBox implements Refreshing {
     private final Entry entry;
     private final ComboBox<String> box = new ComboBox<>();
     private final Under under = new Under();

@@ -4,11 +4,12 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.layout.VBox;
+import wireworthy.window.parts.KeptBox;
+import wireworthy.window.parts.KeptLabel;
 import wireworthy.window.parts.Styles;
 
 /** An entry as it is typed: its label, the field, and what was understood. */
-final class EntryField extends VBox implements Refreshing {
+final class EntryField extends KeptBox implements Refreshing {
     private final Entry entry;
     private final TextField field = new TextField();
     private final Under under = new Under();
@@ -33,7 +34,7 @@ final class EntryField extends VBox implements Refreshing {
     }
 
     static Label label(final Entry entry, final Node field) {
-        final Label label = new Label(entry.label());
+        final Label label = new KeptLabel(entry.label());
         label.getStyleClass().add(Styles.ENTRY_LABEL);
         label.setWrapText(true);
         label.setMinHeight(USE_PREF_SIZE);

@@ -5,14 +5,14 @@ import java.util.stream.Stream;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Feed;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 
 /** Where a circuit is fed from: the fuse board, or the cable of another circuit. */
-final class FeedForm extends VBox implements Refreshing {
+final class FeedForm extends KeptBox implements Refreshing {
     private final VehicleModel model;
     private final int index;
     private final ComboBox<String> from = new ComboBox<>();

@@ -2,13 +2,13 @@ package wireworthy.window.check;
 
 import java.util.List;
 import javafx.scene.control.Button;
-import javafx.scene.layout.VBox;
 import wireworthy.vehicle.LoadEntry;
 import wireworthy.window.parts.Buttons;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 
 /** The form of one load of a circuit. */
-final class LoadForm extends VBox implements Refreshing {
+final class LoadForm extends KeptBox implements Refreshing {
     /**
      * @param removed what is done once it has been taken away
      */

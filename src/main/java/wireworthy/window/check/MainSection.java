@@ -1,16 +1,16 @@
 package wireworthy.window.check;
 
 import java.util.List;
-import javafx.scene.layout.VBox;
 import wireworthy.vehicle.check.CheckedVehicle;
 import wireworthy.vehicle.check.FuseFault;
 import wireworthy.vehicle.check.FuseWindow;
 import wireworthy.vehicle.check.VoltsLost;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 
 /** The main fuse and its cable: which fuses fit, a short circuit behind it, the volts lost. */
-final class MainSection extends VBox {
+final class MainSection extends KeptBox {
     private final Redrawn<FuseWindow> fuse = new Redrawn<>(FuseSection::of);
     private final Redrawn<String> fault = new Redrawn<>(text -> List.of(Texts.soft(text)));
     private final Redrawn<VoltsLost> volts = new Redrawn<>(VoltsSection::drawn);

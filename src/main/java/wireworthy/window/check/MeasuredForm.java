@@ -9,11 +9,12 @@ import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
 import wireworthy.vehicle.LoadEntry;
 import wireworthy.vehicle.check.CheckedLoad;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 
 /** Once the circuit is built: the volts measured at each load, beside those predicted. */
-final class MeasuredForm extends VBox implements Refreshing {
+final class MeasuredForm extends KeptBox implements Refreshing {
     private final VehicleModel model;
     private final int index;
 

@@ -5,11 +5,12 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import wireworthy.window.parts.Buttons;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 
 /** A cable that feeds several places in turn, a row for each stretch. */
-final class NetworkForm extends VBox implements Refreshing {
+final class NetworkForm extends KeptBox implements Refreshing {
     private final VehicleModel model;
     private final int circuit;
     private final NetworkEntries entries;

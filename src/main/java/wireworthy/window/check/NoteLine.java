@@ -1,11 +1,11 @@
 package wireworthy.window.check;
 
 import java.util.stream.Collectors;
-import javafx.scene.layout.VBox;
 import wireworthy.vehicle.check.FieldNote;
+import wireworthy.window.parts.KeptBox;
 
 /** What there is to say of a part of the form that is no field of its own. */
-final class NoteLine extends VBox implements Refreshing {
+final class NoteLine extends KeptBox implements Refreshing {
     private final Under under = new Under();
     private final VehicleModel model;
     private final Spot spot;

@@ -3,11 +3,11 @@ package wireworthy.window.check;
 import javafx.scene.control.TextArea;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.VBox;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 
 /** Free text of several lines, kept as typed. */
-final class NotesField extends VBox implements Refreshing {
+final class NotesField extends KeptBox implements Refreshing {
     private static final int LINES = 3;
 
     private final Entry entry;

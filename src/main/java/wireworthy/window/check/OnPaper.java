@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Supplier;
 import javafx.scene.control.ComboBox;
-import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import wireworthy.paper.PaperSize;
 import wireworthy.paper.schedule.Schedule;
@@ -13,11 +12,12 @@ import wireworthy.vehicle.Vehicle;
 import wireworthy.vehicle.check.CheckedVehicle;
 import wireworthy.vehicle.sheet.SheetWriter;
 import wireworthy.window.parts.Buttons;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 
 /** The vehicle to take along: a circuit schedule to print, or its circuits as a spreadsheet. */
-final class OnPaper extends VBox {
+final class OnPaper extends KeptBox {
     private final VehicleModel model;
     private final Dialogs dialogs;
     private final Saving saving;

@@ -9,22 +9,23 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 import wireworthy.marking.Mark;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.Found;
 import wireworthy.window.parts.Badge;
+import wireworthy.window.parts.KeptBox;
+import wireworthy.window.parts.KeptLabel;
 import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
 
 /** One quantity: what came out, the builder's own figure beside it, its mark under both. */
-final class OwnFigure extends VBox implements Refreshing {
+final class OwnFigure extends KeptBox implements Refreshing {
     private final Entry entry;
     private final Quantity quantity;
     private final Function<Quantity, Optional<Found>> found;
-    private final Label value = new Label();
+    private final Label value = new KeptLabel("");
     private final TextField field = new TextField();
     private final Redrawn<Said> said = new Redrawn<>(OwnFigure::marked);
 

@@ -5,14 +5,14 @@ import java.util.Optional;
 import java.util.function.Function;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.VBox;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.Found;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 
 /** What comes out, quantity by quantity, and beside each a field for the builder's own figure. */
-final class OwnFigures extends VBox implements Refreshing {
+final class OwnFigures extends KeptBox implements Refreshing {
     private final List<OwnFigure> rows;
 
     /**

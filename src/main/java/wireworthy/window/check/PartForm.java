@@ -1,14 +1,14 @@
 package wireworthy.window.check;
 
 import java.util.List;
-import javafx.scene.layout.VBox;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Vocabulary;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 
 /** The form of the supply, or of the main fuse with its cable. */
-final class PartForm extends VBox implements Refreshing {
+final class PartForm extends KeptBox implements Refreshing {
     private PartForm(
             final String key,
             final EntryList entries,

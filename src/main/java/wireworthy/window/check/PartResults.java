@@ -3,15 +3,15 @@ package wireworthy.window.check;
 import static wireworthy.rules.Quantity.*;
 
 import java.util.List;
-import javafx.scene.layout.VBox;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.CheckedPart;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.working.Caution;
 
 /** What comes out for the supply, or for the main fuse with its cable. */
-final class PartResults extends VBox implements Refreshing {
+final class PartResults extends KeptBox implements Refreshing {
     private static final List<Quantity> OF_SUPPLY =
             List.of(
                     BANK_CAPACITY,

@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.scene.control.ComboBox;
-import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 import wireworthy.working.CableNetwork;
 
 /** An entry that is one of the places along a cable. */
-final class PlaceChoice extends VBox implements Refreshing {
+final class PlaceChoice extends KeptBox implements Refreshing {
     private final Entry entry;
     private final Supplier<List<String>> places;
     private final ComboBox<String> box = new ComboBox<>();

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.scene.Node;
-import javafx.scene.layout.VBox;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 
 /**
@@ -12,7 +12,7 @@ import wireworthy.window.parts.Styles;
  *
  * @param <T> what is drawn; told apart by {@code equals}
  */
-final class Redrawn<T> extends VBox {
+final class Redrawn<T> extends KeptBox {
     private final Function<T, List<Node>> drawing;
     private Optional<T> drawn = Optional.empty();
 

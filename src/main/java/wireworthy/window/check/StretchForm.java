@@ -3,12 +3,12 @@ package wireworthy.window.check;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.layout.VBox;
 import wireworthy.window.parts.Buttons;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 
 /** The form of one stretch of a cable. */
-final class StretchForm extends VBox implements Refreshing {
+final class StretchForm extends KeptBox implements Refreshing {
     /**
      * @param removed what is done once it has been taken away
      */

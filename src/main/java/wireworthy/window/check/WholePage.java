@@ -3,11 +3,12 @@ package wireworthy.window.check;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import wireworthy.window.parts.Buttons;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 
 /** The vehicle as a whole; while it has no circuits, how to begin. */
-final class WholePage extends VBox implements Refreshing {
+final class WholePage extends KeptBox implements Refreshing {
     private final VehicleModel model;
     private final VBox begin;
     private final WholeResults results;

@@ -14,6 +14,7 @@ import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
 import wireworthy.vehicle.check.CheckedVehicle;
 import wireworthy.window.parts.DistributionDrawing;
+import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.Pages;
 import wireworthy.window.parts.Styles;
@@ -22,7 +23,7 @@ import wireworthy.window.parts.Verdict;
 import wireworthy.working.Danger;
 
 /** What all circuits come to together: what could start a fire first. */
-final class WholeResults extends VBox implements Refreshing {
+final class WholeResults extends KeptBox implements Refreshing {
     private final VehicleModel model;
     private final Redrawn<Warned> cautions = new Redrawn<>(this::cautions);
     private final Redrawn<Unsettled> unsettled = new Redrawn<>(this::unsettled);

@@ -1,10 +1,10 @@
 package wireworthy.window.check;
 
 import java.util.function.Supplier;
-import javafx.scene.layout.VBox;
+import wireworthy.window.parts.KeptBox;
 
 /** The working behind a line that opens; drawn only while it is open. */
-final class WorkingSection extends VBox implements Refreshing {
+final class WorkingSection extends KeptBox implements Refreshing {
     private final Supplier<Workings> workings;
     private final Redrawn<Workings> drawn = new Redrawn<>(Workings::drawn);
     private final Disclosure disclosure;

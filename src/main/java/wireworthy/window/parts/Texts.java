@@ -42,7 +42,7 @@ public final class Texts {
     }
 
     private static Label label(final String text, final String... styles) {
-        final Label label = new Label(kept(text));
+        final Label label = new KeptLabel(kept(text));
         label.getStyleClass().addAll(styles);
         label.setWrapText(true);
         label.setAccessibleRole(AccessibleRole.TEXT);

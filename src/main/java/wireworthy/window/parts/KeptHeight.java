@@ -1,0 +1,27 @@
+package wireworthy.window.parts;
+
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * A height worked once for a width and kept until the part is laid out anew. A pass of layout asks
+ * every part for three heights at each level above it, and every time a text that wraps is broken
+ * into lines again; JavaFX keeps heights only where no width is named.
+ */
+final class KeptHeight {
+    private double width = Double.NaN;
+    private double height;
+
+    /** The height for a width, worked where it is not known. */
+    double of(final double now, final DoubleUnaryOperator working) {
+        // No number equals NaN, so that nothing is taken for known at first.
+        if (now != width) {
+            height = working.applyAsDouble(now);
+            width = now;
+        }
+        return height;
+    }
+
+    void forget() {
+        width = Double.NaN;
+    }
+}
