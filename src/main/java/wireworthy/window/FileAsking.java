@@ -19,33 +19,52 @@ public interface FileAsking {
     /** A folder to write to; empty where the person thought better of it. */
     Optional<Path> folder(Node from, String title);
 
-    /** The dialogs of the system. */
+    /** The dialogs of the system; each begins where the last one ended, the first one at home. */
     static FileAsking bySystem() {
         return new FileAsking() {
+            private File last = new File(System.getProperty("user.home", "."));
+
             @Override
             public Optional<Path> open(final Node from, final String ending) {
-                return path(chooser(ending).showOpenDialog(from.getScene().getWindow()));
+                return ended(chooser(ending).showOpenDialog(from.getScene().getWindow()));
             }
 
             @Override
             public Optional<Path> save(final Node from, final String name, final String ending) {
                 final FileChooser chooser = chooser(ending);
                 chooser.setInitialFileName(name + "." + ending);
-                return path(chooser.showSaveDialog(from.getScene().getWindow()));
+                return ended(chooser.showSaveDialog(from.getScene().getWindow()));
             }
 
             @Override
             public Optional<Path> folder(final Node from, final String title) {
                 final DirectoryChooser chooser = new DirectoryChooser();
                 chooser.setTitle(title);
-                return path(chooser.showDialog(from.getScene().getWindow()));
+                begin().ifPresent(chooser::setInitialDirectory);
+                final Optional<Path> path = path(chooser.showDialog(from.getScene().getWindow()));
+                path.ifPresent(it -> last = it.toFile());
+                return path;
             }
 
             private FileChooser chooser(final String ending) {
                 final FileChooser chooser = new FileChooser();
                 chooser.getExtensionFilters()
                         .setAll(new FileChooser.ExtensionFilter("." + ending, "*." + ending));
+                begin().ifPresent(chooser::setInitialDirectory);
                 return chooser;
+            }
+
+            /** A stick may have been taken out since. */
+            private Optional<File> begin() {
+                return Optional.of(last).filter(File::isDirectory);
+            }
+
+            private Optional<Path> ended(final @Nullable File file) {
+                final Optional<Path> path = path(file);
+                path.map(Path::toAbsolutePath)
+                        .map(Path::getParent)
+                        .ifPresent(it -> last = it.toFile());
+                return path;
             }
 
             private Optional<Path> path(final @Nullable File file) {

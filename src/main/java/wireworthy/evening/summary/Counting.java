@@ -25,6 +25,7 @@ final class Counting {
     private final Sheet sheet;
     private final List<Missed> problems = new ArrayList<>();
     private final Map<Skill, Missed> skills = new EnumMap<>(Skill.class);
+    private final Map<Skill, Double> wrongAt = new EnumMap<>(Skill.class);
     private final Map<String, SlipSeen> slips = new TreeMap<>();
     private final Map<Integer, List<String>> help = new TreeMap<>();
 
@@ -43,6 +44,7 @@ final class Counting {
                 handIns.size(),
                 problems,
                 mostMissedFirst(),
+                wrongAt,
                 slips.values().stream()
                         .sorted(commonest.thenComparingInt(seen -> SlipCatalogue.order(seen.id())))
                         .toList(),
@@ -82,7 +84,11 @@ final class Counting {
         final Missed before =
                 skills.getOrDefault(verdict.skill(), Missed.none(verdict.skill().words()));
         skills.put(verdict.skill(), before.with(verdict));
+        if (verdict.right().filter(right -> !right).isPresent() && verdict.slips().isEmpty()) {
+            wrongAt.merge(verdict.skill(), 1.0, Double::sum);
+        }
         for (final Verdict.Made made : verdict.slips()) {
+            wrongAt.merge(made.skill(), 1.0 / verdict.slips().size(), Double::sum);
             final SlipSeen one =
                     new SlipSeen(
                             made.id(),

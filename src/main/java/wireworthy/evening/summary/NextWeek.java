@@ -1,14 +1,12 @@
 package wireworthy.evening.summary;
 
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.IntSupplier;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wireworthy.evening.Pick;
@@ -36,6 +34,10 @@ public record NextWeek(SheetPlan plan, String why) {
     /** Of so many sheets the one is taken that repeats the fewest problems. */
     private static final int TRIED = 12;
 
+    private static final Comparator<Map.Entry<Skill, Double>> MOST_FIRST =
+            Map.Entry.<Skill, Double>comparingByValue(Comparator.reverseOrder())
+                    .thenComparing(Map.Entry.comparingByKey());
+
     private static final TextBundle TEXTS = new TextBundle("evening");
 
     static NextWeek of(final Summary summary, final IntSupplier seeds) {
@@ -53,15 +55,9 @@ public record NextWeek(SheetPlan plan, String why) {
     /** What a skill was chosen by, the weightiest first. */
     private enum Why {
         WRONG {
-            /** The line where a slip was made says more than the answer it led to. */
             @Override
             Map<Skill, Double> missed(final Summary summary) {
-                final Map<Skill, Double> missed = of(summary, Missed::wrong);
-                for (final SlipSeen slip : summary.slips()) {
-                    final double each = slip.weight() / slip.skills().size();
-                    slip.skills().forEach(skill -> missed.merge(skill, each, Double::sum));
-                }
-                return missed;
+                return summary.wrongAt();
             }
 
             @Override
@@ -75,7 +71,11 @@ public record NextWeek(SheetPlan plan, String why) {
         OPEN {
             @Override
             Map<Skill, Double> missed(final Summary summary) {
-                return of(summary, Missed::open);
+                return summary.bySkill().entrySet().stream()
+                        .collect(
+                                Collectors.toMap(
+                                        Map.Entry::getKey,
+                                        each -> (double) each.getValue().open()));
             }
 
             @Override
@@ -89,13 +89,6 @@ public record NextWeek(SheetPlan plan, String why) {
         abstract String say(Summary summary, List<Skill> skills);
     }
 
-    private static Map<Skill, Double> of(
-            final Summary summary, final ToDoubleFunction<Missed> what) {
-        final Map<Skill, Double> all = new EnumMap<>(Skill.class);
-        summary.bySkill().forEach((skill, each) -> all.put(skill, what.applyAsDouble(each)));
-        return all;
-    }
-
     private static List<Skill> most(final Map<Skill, Double> missed, final Sheet sheet) {
         final Map<Skill, Integer> fitting =
                 sheet.fitting(sheet.likewise(EnumSet.allOf(Skill.class)));
@@ -103,7 +96,7 @@ public record NextWeek(SheetPlan plan, String why) {
                 missed.entrySet().stream()
                         .filter(each -> each.getValue() > 0)
                         .filter(each -> fitting.getOrDefault(each.getKey(), 0) > 0)
-                        .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
+                        .sorted(MOST_FIRST)
                         .toList();
         return sorted.stream()
                 .filter(each -> each.getValue() >= WORTH_REPEATING * sorted.get(0).getValue())

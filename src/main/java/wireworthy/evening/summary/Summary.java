@@ -15,6 +15,8 @@ import wireworthy.rules.Skill;
  *
  * @param problems in the order of the sheet
  * @param bySkill what was missed most first
+ * @param wrongAt how many wrong answers come from each skill: that of the line where a slip was
+ *     made, or where none is known that of the answer
  * @param slips the commonest first
  * @param help in the order of the sheet
  */
@@ -23,11 +25,13 @@ public record Summary(
         int handedIn,
         List<Missed> problems,
         Map<Skill, Missed> bySkill,
+        Map<Skill, Double> wrongAt,
         List<SlipSeen> slips,
         List<HelpWanted> help) {
     public Summary {
         problems = List.copyOf(problems);
         bySkill = Collections.unmodifiableMap(new LinkedHashMap<>(bySkill));
+        wrongAt = Map.copyOf(wrongAt);
         slips = List.copyOf(slips);
         help = List.copyOf(help);
     }

@@ -8,6 +8,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.StackPane;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Cards;
+import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 
 /** Says which learner answers. */
@@ -17,11 +18,12 @@ final class LearnerView extends StackPane {
 
     LearnerView(final LaptopModel model, final LaptopModel.Who who) {
         name.setAccessibleText(EveningTexts.of("laptop.name"));
+        name.getStyleClass().add(Styles.MARK_FIELD);
         for (int number = 1; number <= who.file().names().size(); number++) {
             learners.add(learner(model, who, number));
         }
         // Enter goes on to the numbers: a name alone says not whose numbers are wanted.
-        name.setOnAction(event -> focus());
+        name.setOnAction(event -> learners.get(0).requestFocus());
         final List<Node> parts = new ArrayList<>();
         parts.add(Texts.title(EveningTexts.of("laptop.who")));
         parts.add(Texts.soft(sheet(who)));
@@ -51,9 +53,9 @@ final class LearnerView extends StackPane {
                 name);
     }
 
-    /** Puts the keyboard on the first learner. */
+    /** Puts the keyboard where one begins: on the name, or on the first learner. */
     void focus() {
-        learners.get(0).requestFocus();
+        (name.getScene() == null ? learners.get(0) : name).requestFocus();
     }
 
     private Button learner(final LaptopModel model, final LaptopModel.Who who, final int number) {

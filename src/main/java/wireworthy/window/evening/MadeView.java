@@ -142,7 +142,7 @@ final class MadeView extends VBox {
                                 model.pages().get().getAsInt(),
                                 "all",
                                 model.pages().get().getAsInt() * sheet.learners())
-                : said;
+                : said + " " + EveningTexts.of("made.counting");
     }
 
     /**
