@@ -7,6 +7,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import wireworthy.marking.Evidence;
 import wireworthy.practice.Chooser;
 import wireworthy.practice.Exercise;
@@ -65,6 +66,11 @@ final class Learner implements Trainer {
     /** What is on record. */
     OwnRecord record() {
         return record;
+    }
+
+    @Override
+    public CompletableFuture<Void> reading() {
+        return record.reading();
     }
 
     @Override
