@@ -7,14 +7,15 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import wireworthy.practice.Moment;
 import wireworthy.practice.Standing;
 import wireworthy.record.Answer;
+import wireworthy.record.HeldDay;
 import wireworthy.record.People;
 import wireworthy.record.RecordFile;
 import wireworthy.record.RecordProblem;
-import wireworthy.record.SkillDay;
 
 /** The record of the one who learns here, and what was read of it. */
 final class OwnRecord {
@@ -90,9 +91,9 @@ final class OwnRecord {
         return opened().people();
     }
 
-    /** How the skills stood day by day, oldest first. */
-    List<SkillDay> days() {
-        return opened().days(person);
+    /** Which skills held day by day, oldest first. */
+    List<HeldDay> held() {
+        return opened().held(person);
     }
 
     private RecordFile open() {
@@ -111,6 +112,13 @@ final class OwnRecord {
     private synchronized RecordFile opened() {
         fetch();
         return record.orElseThrow();
+    }
+
+    /** Opens the record on another thread, where it isn't open yet. */
+    CompletableFuture<Void> reading() {
+        return isOpen()
+                ? CompletableFuture.completedFuture(null)
+                : CompletableFuture.runAsync(this::fetch);
     }
 
     boolean isOpen() {
