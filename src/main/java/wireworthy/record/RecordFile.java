@@ -151,6 +151,11 @@ public final class RecordFile implements AutoCloseable {
         return reading(() -> standings.days(person));
     }
 
+    /** Which skills held on each day with answers, oldest first. */
+    public synchronized List<HeldDay> held(final String person) {
+        return reading(() -> standings.held(person));
+    }
+
     /** The people on record: to rename, delete, export, import and put together. */
     public People people() {
         return new People(this, sql);

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import wireworthy.practice.Answered;
 import wireworthy.practice.Moment;
-import wireworthy.practice.SkillState;
 import wireworthy.practice.Standing;
 import wireworthy.rules.Skill;
 
@@ -41,10 +40,12 @@ final class StandingRows {
                     + " chance = excluded.chance, state = excluded.state";
 
     private final Sql sql;
+    private final DayRows days;
     private final Map<Long, Folded> folded = new HashMap<>();
 
     StandingRows(final Sql sql) {
         this.sql = sql;
+        this.days = new DayRows(sql);
     }
 
     /** Where a person stands now. */
@@ -229,20 +230,12 @@ final class StandingRows {
     /** How the skills stood at the end of each day, oldest first. */
     List<SkillDay> days(final String code) throws SQLException {
         of(code);
-        return sql.all(
-                "SELECT daily.* FROM daily JOIN person ON person.id = person"
-                        + " WHERE code = ? ORDER BY day, skill",
-                StandingRows::day,
-                code);
+        return days.of(code);
     }
 
-    private static SkillDay day(final ResultSet row) throws SQLException {
-        return new SkillDay(
-                row.getLong("day"),
-                Skill.valueOf(AnswerRows.constant(row.getString("skill"))),
-                row.getInt("tries"),
-                row.getInt("unaided"),
-                row.getDouble("chance"),
-                SkillState.valueOf(row.getString("state")));
+    /** Which of them held when they were answered, day by day, oldest first. */
+    List<HeldDay> held(final String code) throws SQLException {
+        of(code);
+        return days.held(code);
     }
 }

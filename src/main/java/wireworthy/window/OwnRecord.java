@@ -11,10 +11,10 @@ import java.util.concurrent.ConcurrentHashMap;
 import wireworthy.practice.Moment;
 import wireworthy.practice.Standing;
 import wireworthy.record.Answer;
+import wireworthy.record.HeldDay;
 import wireworthy.record.People;
 import wireworthy.record.RecordFile;
 import wireworthy.record.RecordProblem;
-import wireworthy.record.SkillDay;
 
 /** The record of the one who learns here, and what was read of it. */
 final class OwnRecord {
@@ -90,9 +90,9 @@ final class OwnRecord {
         return opened().people();
     }
 
-    /** How the skills stood day by day, oldest first. */
-    List<SkillDay> days() {
-        return opened().days(person);
+    /** Which skills held day by day, oldest first. */
+    List<HeldDay> held() {
+        return opened().held(person);
     }
 
     private RecordFile open() {

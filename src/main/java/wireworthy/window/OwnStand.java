@@ -9,7 +9,7 @@ import wireworthy.practice.Moment;
 import wireworthy.practice.Sitting;
 import wireworthy.practice.SkillState;
 import wireworthy.practice.Skills;
-import wireworthy.record.SkillDay;
+import wireworthy.record.HeldDay;
 import wireworthy.rules.Skill;
 import wireworthy.window.stand.Stand;
 import wireworthy.window.stand.StandTexts;
@@ -18,10 +18,10 @@ import wireworthy.window.stand.StandTexts;
 record OwnStand(OwnRecord record) {
     /** All there is to say, day by day. */
     Stand whole() {
-        return of(record.days());
+        return of(record.held());
     }
 
-    private Stand of(final List<SkillDay> days) {
+    private Stand of(final List<HeldDay> days) {
         return Stand.of(record.standing(), days, record.lately(), record.today());
     }
 

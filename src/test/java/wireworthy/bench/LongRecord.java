@@ -7,14 +7,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.PreparedStatement;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import wireworthy.practice.Banks;
 import wireworthy.practice.Chooser;
 import wireworthy.practice.Moment;
@@ -22,20 +23,39 @@ import wireworthy.practice.Template;
 import wireworthy.record.Answer;
 import wireworthy.record.RecordFile;
 import wireworthy.rules.Skill;
+import wireworthy.window.stand.Stand;
+import wireworthy.window.stand.StandTexts;
 
 /**
- * How long a record of a million answers takes against an empty one: to open, to keep an answer, to
- * choose the next problem and to say where one stands. Give a folder; the records stay there. The
- * least of several times says most on a machine that does other things too; CPU time leaves out the
- * disk.
+ * How long a record of a million answers of one learner, spread over all skills and templates, and
+ * of a fifth as many of another takes against an empty one: to open, to keep an answer, to choose
+ * the next problem and to say where one stands. Give a folder; the records stay there. The least of
+ * several times says most on a machine that does other things too; CPU time leaves out the disk.
  */
 public final class LongRecord {
     private static final int ANSWERS = 1_000_000;
-    private static final int A_DAY = 274;
+    private static final long EACH = 315_000;
+    private static final List<String> PEOPLE = List.of("me", "you");
+    private static final List<String> SLIPS =
+            List.of(
+                    "one-way-length",
+                    "power-of-ten",
+                    "margin-left-out",
+                    "multiplied-power",
+                    "one-way-length+power-of-ten",
+                    "diameter-as-radius power-of-ten");
+    private static final String ROW =
+            "INSERT INTO answer (uid, at, day, person, bank, version, template, seed, skill,"
+                    + " difficulty, asked, typed, understood, sound, aided, slips, suspected,"
+                    + " seconds) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, '', ?, ?, ?, ?, ?, '', ?)";
     private static final int TIMES = 21;
+    private static final int LATELY = 400;
     private static final Instant END = Instant.parse("2026-03-04T19:30:00Z");
 
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+
+    /** Keeps what was worked from being left out as unused. */
+    private static volatile long said;
 
     private LongRecord() {}
 
@@ -50,22 +70,25 @@ public final class LongRecord {
         final Path empty = folder.resolve("empty.sqlite");
         final Path full = folder.resolve("million.sqlite");
         if (!Files.exists(full)) {
-            fill(full);
-            time("first opening, all folded", 1, () -> open(full));
+            fill(full, templates);
+            time("first opening, all folded", 1, () -> open(full, "me"));
+            time("the other one's, all folded", 1, () -> open(full, "you"));
         }
         for (final Path file : List.of(empty, full)) {
             System.out.println(file.getFileName());
-            time("open and know where one stands", TIMES, () -> open(file));
+            for (final String person : PEOPLE) {
+                time("open and know where stands " + person, TIMES, () -> open(file, person));
+            }
             try (RecordFile record = RecordFile.open(file)) {
                 work(record, templates);
             }
         }
     }
 
-    private static void open(final Path file) {
+    private static void open(final Path file, final String person) {
         try (RecordFile record = RecordFile.open(file)) {
-            record.standing("me");
-            record.last("me", 400);
+            record.standing(person);
+            record.last(person, LATELY);
         }
     }
 
@@ -84,13 +107,33 @@ public final class LongRecord {
                             Moment.of(END, ZoneOffset.UTC),
                             seed[0]);
                 });
-        time(
-                "Where I stand: days, states, slips of a week",
-                TIMES,
-                () -> {
-                    record.days("me");
-                    record.since("me", END.minusSeconds(7 * 86_400));
-                });
+        for (final String person : PEOPLE) {
+            time("Where I stand, the whole page, " + person, TIMES, () -> page(record, person));
+        }
+        time("turn to the other and back", TIMES, () -> PEOPLE.forEach(it -> turn(record, it)));
+        time("slips of a week", TIMES, () -> record.since("me", END.minusSeconds(7 * 86_400)));
+    }
+
+    private static void turn(final RecordFile record, final String person) {
+        record.standing(person);
+        record.last(person, LATELY);
+        record.screensRead(person);
+    }
+
+    /** All that the page says: each skill with its sentences, the summary, the plot over time. */
+    private static void page(final RecordFile record, final String person) {
+        final Stand stand =
+                Stand.of(
+                        record.standing(person),
+                        record.held(person),
+                        record.last(person, LATELY),
+                        END.getEpochSecond() / 86_400);
+        long words = StandTexts.summary(stand).length() + StandTexts.held(stand).length();
+        for (final Skill skill : Skill.values()) {
+            words += StandTexts.of(stand.of(skill), stand.today()).size();
+            words += StandTexts.standsOn(skill, stand).length();
+        }
+        said = words + stand.held().size();
     }
 
     private static void keep(final RecordFile record, final long seed) {
@@ -138,37 +181,61 @@ public final class LongRecord {
                 cpu[times / 2]);
     }
 
-    /** Ten years of answers, written in one statement. */
-    private static void fill(final Path file) throws SQLException {
+    /** Ten years of answers of one learner, and a fifth as many of another in between. */
+    private static void fill(final Path file, final List<Template> templates) throws SQLException {
         try (RecordFile record = RecordFile.open(file)) {
-            record.people().add("me");
+            PEOPLE.forEach(record.people()::add);
         }
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
-                Statement statement = connection.createStatement()) {
-            statement.executeUpdate(
-                    String.format(
-                            Locale.ROOT,
-                            """
-                            WITH RECURSIVE n (i) AS
-                                (SELECT 0 UNION ALL SELECT i + 1 FROM n WHERE i < %d)
-                            INSERT INTO answer (uid, at, day, person, bank, version, template, seed,
-                                skill, difficulty, asked, typed, understood, sound, aided, slips,
-                                suspected, seconds)
-                            SELECT printf('%%012x-%%05x-0', %d + i * 315000, i %% 65536),
-                                %d + i * 315000, %d + i / %d, 1, 'voltage-drop', 1,
-                                'template' || i %% 300, i,
-                                CASE i %% 5 WHEN 0 THEN 'drop' WHEN 1 THEN 'derating'
-                                    WHEN 2 THEN 'fuse-floor' WHEN 3 THEN 'charging'
-                                    ELSE 'adding-loads' END,
-                                0, '', '0.5 V', '0.5 V', i %% 7 > 0, 0,
-                                CASE WHEN i %% 7 = 0 THEN 'one-way-length' ELSE '' END, '', 20
-                            FROM n
-                            """,
-                            ANSWERS - 1,
-                            END.toEpochMilli() - ANSWERS * 315_000L,
-                            END.toEpochMilli() - ANSWERS * 315_000L,
-                            END.getEpochSecond() / 86_400 - ANSWERS / A_DAY,
-                            A_DAY));
+                PreparedStatement row = connection.prepareStatement(ROW)) {
+            connection.setAutoCommit(false);
+            final SplittableRandom lots = new SplittableRandom(6);
+            for (int i = 0; i < ANSWERS; i++) {
+                put(row, i, 1, templates, lots);
+                if (i % 5 == 0) {
+                    put(row, i, 2, templates, lots);
+                }
+                if (i % 10_000 == 0) {
+                    row.executeBatch();
+                }
+            }
+            row.executeBatch();
+            connection.commit();
         }
+    }
+
+    /** One in four is wrong, half of these by a known slip; one in eight is worked with help. */
+    private static void put(
+            final PreparedStatement row,
+            final int number,
+            final int person,
+            final List<Template> templates,
+            final SplittableRandom lots)
+            throws SQLException {
+        final long at = END.toEpochMilli() - (ANSWERS - number) * EACH;
+        final Template template = templates.get(lots.nextInt(templates.size()));
+        final boolean wrong = lots.nextInt(4) == 0;
+        final Object[] values = {
+            String.format(Locale.ROOT, "%012x-%05x-%d", at, number % 65_536, person),
+            at,
+            Math.floorDiv(at, 86_400_000L),
+            person,
+            template.bank(),
+            template.version(),
+            template.id(),
+            number,
+            template.skill().id(),
+            template.difficulty(),
+            wrong ? "0.25 V" : "0.5 V",
+            wrong ? "0.25 V" : "0.5 V",
+            wrong ? 0 : 1,
+            lots.nextInt(8) == 0 ? 1 : 0,
+            wrong && lots.nextBoolean() ? SLIPS.get(lots.nextInt(SLIPS.size())) : "",
+            5 + lots.nextInt(90)
+        };
+        for (int i = 0; i < values.length; i++) {
+            row.setObject(i + 1, values[i]);
+        }
+        row.addBatch();
     }
 }

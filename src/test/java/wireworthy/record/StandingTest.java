@@ -162,7 +162,18 @@ class StandingTest {
             assertThat(days).extracting(SkillDay::skill).containsOnly(Skill.DROP);
             assertThat(days).extracting(SkillDay::tries).containsExactly(6, 1);
             assertThat(days).extracting(SkillDay::unaided).containsExactly(6, 0);
+            assertThat(record.held("robin"))
+                    .extracting(HeldDay::day)
+                    .containsExactlyElementsOf(days.stream().map(SkillDay::day).toList());
+            assertThat(record.held("robin"))
+                    .allMatch(it -> it.held().size() + it.others().size() == 1)
+                    .extracting(it -> it.held().contains(Skill.DROP))
+                    .containsExactlyElementsOf(days.stream().map(StandingTest::holds).toList());
             assertThat(days.get(0).state()).isEqualTo(SkillState.SNUG);
         }
+    }
+
+    private static boolean holds(final SkillDay day) {
+        return day.state() == SkillState.SNUG || day.state() == SkillState.TIGHT;
     }
 }

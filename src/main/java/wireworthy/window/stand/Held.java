@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import wireworthy.practice.SkillState;
-import wireworthy.record.SkillDay;
+import wireworthy.record.HeldDay;
 import wireworthy.rules.Skill;
 
 /**
@@ -20,19 +19,13 @@ public record Held(long day, int skills) {
      *
      * @param days oldest first
      */
-    static List<Held> of(final List<SkillDay> days) {
+    static List<Held> of(final List<HeldDay> days) {
         final Set<Skill> holding = EnumSet.noneOf(Skill.class);
         final List<Held> all = new ArrayList<>();
-        for (int i = 0; i < days.size(); i++) {
-            final SkillDay now = days.get(i);
-            if (now.state() == SkillState.SNUG || now.state() == SkillState.TIGHT) {
-                holding.add(now.skill());
-            } else {
-                holding.remove(now.skill());
-            }
-            if (i == days.size() - 1 || days.get(i + 1).day() > now.day()) {
-                all.add(new Held(now.day(), holding.size()));
-            }
+        for (final HeldDay now : days) {
+            holding.addAll(now.held());
+            holding.removeAll(now.others());
+            all.add(new Held(now.day(), holding.size()));
         }
         return all;
     }

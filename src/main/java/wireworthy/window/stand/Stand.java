@@ -14,7 +14,7 @@ import wireworthy.practice.SkillState;
 import wireworthy.practice.Skills;
 import wireworthy.practice.Standing;
 import wireworthy.record.Answer;
-import wireworthy.record.SkillDay;
+import wireworthy.record.HeldDay;
 import wireworthy.rules.Skill;
 
 /**
@@ -40,7 +40,7 @@ public record Stand(long today, Map<Skill, SkillStand> skills, List<Held> held) 
      */
     public static Stand of(
             final Standing standing,
-            final List<SkillDay> days,
+            final List<HeldDay> days,
             final List<Answer> lately,
             final long today) {
         final Map<Skill, List<Answer>> bySkill =

@@ -12,7 +12,7 @@ import wireworthy.practice.Moment;
 import wireworthy.practice.Prerequisites;
 import wireworthy.practice.SkillState;
 import wireworthy.practice.Standing;
-import wireworthy.record.SkillDay;
+import wireworthy.record.HeldDay;
 import wireworthy.rules.Skill;
 
 /** What is said of where one stands. */
@@ -94,19 +94,14 @@ class StandTest {
 
     @Test
     void heldOverTimeCountsEachDayWhatWasFirmAtItsLastAnswer() {
-        final List<SkillDay> days =
+        final List<HeldDay> days =
                 List.of(
-                        day(1, Skill.DROP, SkillState.LOOSE),
-                        day(2, Skill.CHARGING, SkillState.SNUG),
-                        day(2, Skill.DROP, SkillState.SNUG),
-                        day(5, Skill.DROP, SkillState.WORKED_LOOSE),
-                        day(6, Skill.DROP, SkillState.TIGHT));
+                        new HeldDay(1, Set.of(), Set.of(Skill.DROP)),
+                        new HeldDay(2, Set.of(Skill.CHARGING, Skill.DROP), Set.of()),
+                        new HeldDay(5, Set.of(), Set.of(Skill.DROP)),
+                        new HeldDay(6, Set.of(Skill.DROP), Set.of()));
 
         assertThat(Held.of(days))
                 .containsExactly(new Held(1, 0), new Held(2, 2), new Held(5, 1), new Held(6, 2));
-    }
-
-    private static SkillDay day(final long day, final Skill skill, final SkillState state) {
-        return new SkillDay(day, skill, 1, 1, 0.9, state);
     }
 }
