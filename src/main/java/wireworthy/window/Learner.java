@@ -7,6 +7,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import wireworthy.lessons.Block;
 import wireworthy.marking.Evidence;
 import wireworthy.practice.Chooser;
@@ -66,6 +67,11 @@ final class Learner implements Trainer {
     /** What is on record. */
     OwnRecord record() {
         return record;
+    }
+
+    @Override
+    public CompletableFuture<Void> reading() {
+        return record.reading();
     }
 
     @Override

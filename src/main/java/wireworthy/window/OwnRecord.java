@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import wireworthy.practice.Moment;
 import wireworthy.practice.Standing;
@@ -111,6 +112,13 @@ final class OwnRecord {
     private synchronized RecordFile opened() {
         fetch();
         return record.orElseThrow();
+    }
+
+    /** Opens the record on another thread, where it isn't open yet. */
+    CompletableFuture<Void> reading() {
+        return isOpen()
+                ? CompletableFuture.completedFuture(null)
+                : CompletableFuture.runAsync(this::fetch);
     }
 
     boolean isOpen() {

@@ -2,6 +2,10 @@ package wireworthy.window;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -26,9 +30,12 @@ public final class PracticePlace implements Place {
     /** The name under which the settings keep this place. */
     public static final String ID = "practice";
 
+    private static final long SOON_MS = 300;
+
     private final PracticeModel model;
     private final WayOn way;
     private final InUse inUse;
+    private final VBox left = new VBox();
     private final VBox question = new VBox();
     private final VBox answering = new VBox();
     private final VBox beside = new VBox();
@@ -80,8 +87,9 @@ public final class PracticePlace implements Place {
             box.getStyleClass().add(Styles.TIGHT);
         }
         model.doing().subscribe(doing -> doing.ifPresentOrElse(this::show, this::none));
+        left.getChildren().setAll(notices, topics(shell), question, answerPart());
         return new Bench(
-                new VBox(notices, topics(shell), question, answerPart()),
+                left,
                 PracticeTexts.of("left"),
                 new VBox(beside, sumsLine),
                 PracticeTexts.of("right"));
@@ -89,6 +97,42 @@ public final class PracticePlace implements Place {
 
     @Override
     public void shown() {
+        final CompletableFuture<Void> reading = model.trainer().reading();
+        if (isSoon(reading)) {
+            begin();
+        } else {
+            left.setDisable(true);
+            question.getChildren().clear();
+            beside.getChildren().setAll(Texts.paragraph(PracticeTexts.of("reading")));
+            reading.whenComplete((done, failure) -> Platform.runLater(this::beginAtLast));
+        }
+    }
+
+    private void beginAtLast() {
+        left.setDisable(false);
+        beside.getChildren().clear();
+        begin();
+        if (model.doing().get().isEmpty()) {
+            none();
+        }
+    }
+
+    /** A short record is waited for, so that nothing flashes; what fails is said later. */
+    private static boolean isSoon(final CompletableFuture<Void> reading) {
+        try {
+            reading.get(SOON_MS, TimeUnit.MILLISECONDS);
+            return true;
+        } catch (final TimeoutException e) {
+            return false;
+        } catch (final ExecutionException e) {
+            return true;
+        } catch (final InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return true;
+        }
+    }
+
+    private void begin() {
         if (model.doing().get().isEmpty()) {
             model.resume();
         }

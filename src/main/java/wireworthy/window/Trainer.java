@@ -3,6 +3,7 @@ package wireworthy.window;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import wireworthy.practice.Exercise;
 import wireworthy.rules.Skill;
 
@@ -22,6 +23,11 @@ public interface Trainer extends AnswerDesk {
         Next(final Exercise exercise, final String why) {
             this(exercise, why, Optional.empty());
         }
+    }
+
+    /** Done once the record has been read; after an update a long one takes its time. */
+    default CompletableFuture<Void> reading() {
+        return CompletableFuture.completedFuture(null);
     }
 
     /** The topics at hand, in order. */
