@@ -62,7 +62,11 @@ final class DayRows {
 
     private static Set<Skill> skills(final long bits) {
         final Set<Skill> some = EnumSet.noneOf(Skill.class);
-        SKILLS.stream().filter(skill -> (bits >> skill.ordinal() & 1) > 0).forEach(some::add);
+        for (int i = 0; i < SKILLS.size(); i++) {
+            if ((bits >> i & 1) > 0) {
+                some.add(SKILLS.get(i));
+            }
+        }
         return some;
     }
 
