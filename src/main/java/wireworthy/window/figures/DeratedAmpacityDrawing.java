@@ -81,39 +81,35 @@ final class DeratedAmpacityDrawing extends Drawing {
         return now.getValue().factors().size() + 1;
     }
 
-    private double high(final Row row, final double width) {
-        final double words = high(row.source(), width - from(width));
-        return SOURCE + words + GAP + (beside(width) ? 0 : UNDER);
+    private double high(final Row row, final double width, final double names) {
+        final double words = high(row.source(), width - names);
+        return SOURCE + words + GAP + (names > 0 ? 0 : UNDER);
     }
 
-    /** Whether bar and source have room beside the names; else they stand under them. */
-    private boolean beside(final double width) {
-        return width - AMPS - names() >= LEAST_BAR;
-    }
-
-    private double from(final double width) {
-        return beside(width) ? names() : 0;
-    }
-
-    private double names() {
-        return rows.stream().mapToDouble(row -> width(row.name()) + GAP).reduce(NAMES, Math::max);
+    /** How wide the names stand beside bar and source; 0 where those have no room beside them. */
+    private double names(final double width) {
+        final double names =
+                rows.stream().mapToDouble(row -> width(row.name()) + GAP).reduce(NAMES, Math::max);
+        return width - AMPS - names >= LEAST_BAR ? names : 0;
     }
 
     @Override
     double height(final double width) {
+        final double names = names(width);
         double high = 2.4;
         for (int i = 0; i < used(); i++) {
-            high += high(rows.get(i), width);
+            high += high(rows.get(i), width, names);
         }
         return high;
     }
 
     @Override
     void draw(final double width) {
+        final double names = names(width);
         double y = 0;
         for (int i = 0; i < used(); i++) {
-            draw(rows.get(i), amps(i), y, width);
-            y += high(rows.get(i), width);
+            draw(rows.get(i), amps(i), y, width, names);
+            y += high(rows.get(i), width, names);
         }
         verdict.lay(em(), width, y + 0.3);
     }
@@ -123,10 +119,14 @@ final class DeratedAmpacityDrawing extends Drawing {
         return row == 0 ? shown.inTable() : shown.factors().get(row - 1).left();
     }
 
-    private void draw(final Row row, final double amps, final double y, final double width) {
-        final boolean beside = beside(width);
-        final double from = from(width);
-        final double room = width - from - (beside ? AMPS : 0);
+    private void draw(
+            final Row row,
+            final double amps,
+            final double y,
+            final double width,
+            final double names) {
+        final boolean beside = names > 0;
+        final double room = width - names - (beside ? AMPS : 0);
         final double bar = beside ? y : y + UNDER;
         put(row.name(), Pos.TOP_LEFT, 0, y);
         if (beside) {
@@ -134,9 +134,9 @@ final class DeratedAmpacityDrawing extends Drawing {
         } else {
             put(row.times(), Pos.TOP_RIGHT, width - AMPS, y);
         }
-        lay(row.track(), from, bar + 0.25, room, BAR);
-        lay(row.bar(), from, bar + 0.25, room * amps / now.getValue().most(), BAR);
+        lay(row.track(), names, bar + 0.25, room, BAR);
+        lay(row.bar(), names, bar + 0.25, room * amps / now.getValue().most(), BAR);
         put(row.amps(), Pos.TOP_RIGHT, width, y);
-        lay(row.source(), from, bar + SOURCE, width - from, high(row.source(), width - from));
+        lay(row.source(), names, bar + SOURCE, width - names, high(row.source(), width - names));
     }
 }

@@ -28,6 +28,9 @@ final class FourWaysDrawing extends Drawing {
     private static final double LEAST_BAR = 7;
     private static final double UNDER = 0.6;
 
+    /** What the usual verdict takes, so that nothing jumps. */
+    private static final double TWO_LINES = 3.2;
+
     /** The bars end at so many limits, or further on where the drop does. */
     private static final double LIMITS_SHOWN = 3;
 
@@ -108,53 +111,55 @@ final class FourWaysDrawing extends Drawing {
 
     @Override
     double height(final double width) {
-        return foot(width) + high(verdict, width) + 0.4;
+        return foot(names(width)) + Math.max(TWO_LINES, high(verdict, width)) + 0.4;
     }
 
     /** Where the rows end; always room for all, so that nothing jumps. */
-    private double foot(final double width) {
-        return TOP + ROWS * row(width) + UNDER;
+    private static double foot(final double names) {
+        return TOP + ROWS * row(names) + UNDER;
     }
 
-    private double row(final double width) {
-        return beside(width) ? ROW : ROW + BAR_ROW;
+    private static double row(final double names) {
+        return names > 0 ? ROW : ROW + BAR_ROW;
     }
 
-    /** Whether a bar has room between the names and the figures. */
-    private boolean beside(final double width) {
-        return width - FIGURES - COPPER - names() >= LEAST_BAR;
+    /** How wide the names stand beside the bars; 0 where those have no room beside them. */
+    private double names(final double width) {
+        final double names =
+                rows.stream()
+                        .flatMap(row -> Stream.of(row.name(), row.change()))
+                        .mapToDouble(label -> width(label) + UNDER)
+                        .reduce(NAMES, Math::max);
+        return width - FIGURES - copper() - names >= LEAST_BAR ? names : 0;
     }
 
-    private double names() {
-        return rows.stream()
-                .flatMap(row -> Stream.of(row.name(), row.change()))
-                .mapToDouble(label -> width(label) + 0.6)
-                .reduce(NAMES, Math::max);
+    private double copper() {
+        return Math.max(COPPER, width(copperWord) + UNDER);
     }
 
     @Override
     void draw(final double width) {
-        final boolean beside = beside(width);
-        final double from = beside ? names() : 0;
-        final double to = beside ? width - FIGURES - COPPER : width;
-        put(dropWord, Pos.TOP_RIGHT, width - COPPER, HEAD);
+        final double from = names(width);
+        final boolean beside = from > 0;
+        final double to = beside ? width - FIGURES - copper() : width;
+        put(dropWord, Pos.TOP_RIGHT, width - copper(), HEAD);
         put(copperWord, Pos.TOP_RIGHT, width, HEAD - 1.3);
         final List<Way> ways = all(now.getValue()).toList();
         for (int i = 0; i < ways.size(); i++) {
-            final double y = TOP + i * row(width);
+            final double y = TOP + i * row(from);
             words(rows.get(i), y, width);
             bar(rows.get(i), ways.get(i), y + (beside ? 0.25 : ROW - 0.15), from, to);
         }
-        final double under = TOP + ways.size() * row(width) - 0.35;
+        final double under = TOP + ways.size() * row(from) - 0.35;
         put(limitWord, Pos.TOP_CENTER, from + (to - from) / limitsShown(), beside ? HEAD : under);
-        verdict.lay(em(), width, foot(width) + 0.2);
+        verdict.lay(em(), width, foot(from) + 0.2);
     }
 
     private void words(final Row row, final double y, final double width) {
         put(row.name(), Pos.TOP_LEFT, 0, y - 0.3);
         put(row.change(), Pos.TOP_LEFT, 0, y + 1);
-        put(row.drop(), Pos.TOP_RIGHT, width - COPPER, y - 0.3);
-        put(row.percent(), Pos.TOP_RIGHT, width - COPPER, y + 1);
+        put(row.drop(), Pos.TOP_RIGHT, width - copper(), y - 0.3);
+        put(row.percent(), Pos.TOP_RIGHT, width - copper(), y + 1);
         put(row.copper(), Pos.TOP_RIGHT, width, y);
     }
 
