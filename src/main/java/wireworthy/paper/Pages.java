@@ -67,13 +67,14 @@ public final class Pages {
      * fonts and the library that sets them loaded while something else is being read.
      */
     public static void expect() {
-        ForkJoinPool.commonPool().execute(
-                () -> {
-                    final Pages pages = new Pages("", PaperSize.A4, "-");
-                    pages.body().say("h1", "-").say("p", "-");
-                    pages.body().add("table").add("tbody").add("tr").say("td", "-");
-                    pages.pdf();
-                });
+        ForkJoinPool.commonPool()
+                .execute(
+                        () -> {
+                            final Pages pages = new Pages("", PaperSize.A4, "-");
+                            pages.body().say("h1", "-").say("p", "-");
+                            pages.body().add("table").add("tbody").add("tr").say("td", "-");
+                            pages.pdf();
+                        });
     }
 
     private static Document empty() {

@@ -219,7 +219,7 @@ class BuiltInLessonsTest {
                                         new Handle.Load("house lamps", 9, 6, true),
                                         new Handle.Load("aisle strips", 30, 1, true),
                                         new Handle.Load("ticket-desk till", 18, 1, false),
-                                        new Handle.Load("popcorn-cart fan", 24, 1, false))));
+                                        new Handle.Load("popcorn-cart fan", 21.6, 1, false))));
     }
 
     @ParameterizedTest
