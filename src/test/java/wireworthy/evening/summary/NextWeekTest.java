@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.function.IntSupplier;
 import org.junit.jupiter.api.Test;
 import wireworthy.evening.Asked;
 import wireworthy.evening.Pick;
@@ -32,14 +31,17 @@ class NextWeekTest {
                             8));
 
     private final SplittableRandom random = new SplittableRandom(5);
-    private final IntSupplier seeds = () -> random.nextInt(SheetPlan.SEEDS);
+
+    private int seed() {
+        return random.nextInt(SheetPlan.SEEDS);
+    }
 
     private static Sheet sheet(final Pick pick) {
         return Sheet.of(new SheetPlan(pick, true, 12, false, 23), SHELF);
     }
 
     private NextWeek next(final List<HandIn> handIns) {
-        return Summary.of(SHEET, handIns).nextWeek(seeds);
+        return Summary.of(SHEET, handIns).nextWeek(this::seed);
     }
 
     private static Set<Skill> skills(final NextWeek next) {
@@ -119,7 +121,7 @@ class NextWeekTest {
                         .toList();
         final Sheet sheet = sheet(new Pick.ByTemplates(easy));
         final HandIn none = HandIn.begun(sheet.mark(), 1, "", MadeUpClass.NOW);
-        final NextWeek next = Summary.of(sheet, List.of(none)).nextWeek(seeds);
+        final NextWeek next = Summary.of(sheet, List.of(none)).nextWeek(this::seed);
         assertThat(Sheet.of(next.plan(), SHELF).templates())
                 .hasSize(3)
                 .allSatisfy(each -> assertThat(each.difficulty()).isNegative());
