@@ -54,9 +54,6 @@ public final class LongRecord {
 
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
-    /** Keeps what was worked from being left out as unused. */
-    private static volatile long said;
-
     private LongRecord() {}
 
     /** Work to be timed. */
@@ -128,12 +125,14 @@ public final class LongRecord {
                         record.held(person),
                         record.last(person, LATELY),
                         END.getEpochSecond() / 86_400);
-        long words = StandTexts.summary(stand).length() + StandTexts.held(stand).length();
+        int words = StandTexts.summary(stand).length() + StandTexts.held(stand).length();
         for (final Skill skill : Skill.values()) {
             words += StandTexts.of(stand.of(skill), stand.today()).size();
             words += StandTexts.standsOn(skill, stand).length();
         }
-        said = words + stand.held().size();
+        if (words == 0) {
+            throw new IllegalStateException("nothing is said of " + person);
+        }
     }
 
     private static void keep(final RecordFile record, final long seed) {
