@@ -30,7 +30,7 @@ public final class PracticePlace implements Place {
     /** The name under which the settings keep this place. */
     public static final String ID = "practice";
 
-    private static final long SOON_MS = 300;
+    private static final long SOON_MS = 50;
 
     private final PracticeModel model;
     private final WayOn way;
@@ -104,7 +104,8 @@ public final class PracticePlace implements Place {
             left.setDisable(true);
             question.getChildren().clear();
             beside.getChildren().setAll(Texts.paragraph(PracticeTexts.of("reading")));
-            reading.whenComplete((done, failure) -> Platform.runLater(this::beginAtLast));
+            final CompletableFuture<Void> unused =
+                    reading.whenComplete((done, failure) -> Platform.runLater(this::beginAtLast));
         }
     }
 

@@ -35,7 +35,7 @@ enum Practising {
      * @param number of the exercise; the same one is always done in the same way
      */
     void does(final PracticeModel model, final int number) {
-        final Random lots = new Random(31L * number + ordinal() + SEED);
+        final Random lots = new Random(31L * number + name().hashCode() + SEED);
         final ExerciseModel exercise = model.doing().get().orElseThrow();
         if (lots.nextDouble() < helped) {
             exercise.figure().ifPresent(FigureModel::showRule);
