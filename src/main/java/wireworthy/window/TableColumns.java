@@ -17,10 +17,10 @@ record TableColumns(List<Column> all) {
     private static final double COMFORTABLE = 3.5;
     private static final double WIDEST = 16;
 
-    /** Beside the text of each column, as in the style sheet. */
-    private static final double MARGINS = 1.7;
+    /** Beside the text of each column, as in the style sheet, and what rounding to pixels takes. */
+    private static final double MARGINS = 1.78;
 
-    private static final double CLOSE_MARGINS = 0.9;
+    private static final double CLOSE_MARGINS = 0.98;
     private static final double NEARLY = 0.01;
 
     /**

@@ -24,8 +24,8 @@ class TablesSpokenTest {
     private static final Pattern AS_IT_IS =
             Pattern.compile(
                     "(ISO|IEC|NEC|BS|HD|ASTM|SAE|FAA AC|33 CFR|46 CFR) .*\\d.*"
-                            + "|(OpenStax|Lessons in Electric Circuits).*|ASTM / NBS|[a-z]+-[a-z0-9]+|blade"
-                            + "|AWG|mm2?|ohm.*|\\d B&S|[T L]2 = .*|[^A-Za-z]*( V| mm|T - 20\\))?");
+                            + "|(OpenStax|Lessons in Electric Circuits).*|ASTM / NBS|[a-z]+-[a-z0-9]+|blade|r10"
+                            + "|AWG|mm2?|[AVhm]|[0-9.]+e-8|ohm.*|\\d B&S|[T L]2 = .*|[^A-Za-z]*( V| mm|T - 20\\))?");
 
     static Stream<Language> others() {
         return Language.all().stream().filter(it -> !it.ofSources());

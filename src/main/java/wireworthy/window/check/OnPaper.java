@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import javafx.scene.control.ComboBox;
 import javafx.util.StringConverter;
+import wireworthy.paper.Pages;
 import wireworthy.paper.PaperSize;
 import wireworthy.paper.schedule.Schedule;
 import wireworthy.vehicle.Vehicle;
@@ -45,7 +46,9 @@ final class OnPaper extends KeptBox {
                         under);
     }
 
+    /** What writes pages is loaded while a place for the file is being chosen. */
     private void schedule() {
+        Pages.expect();
         final PaperSize chosen = size.getValue();
         final Supplier<CheckedVehicle> checked = model.checking().later(model.now());
         save("kind.schedule", ".pdf", () -> Schedule.pdf(checked.get(), chosen), "");

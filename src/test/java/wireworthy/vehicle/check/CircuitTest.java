@@ -54,7 +54,7 @@ class CircuitTest {
         assertThat(lamps.mark(CIRCUIT_CURRENT).orElseThrow().isSound()).isTrue();
         assertThat(Marker.ids(lamps.mark(DROP).orElseThrow()).get(0))
                 .containsExactly("one-way-length");
-        assertThat(lamps.mark(DROP).orElseThrow().explanation()).contains("0.401 V");
+        assertThat(lamps.mark(DROP).orElseThrow().explanation()).contains("0.4013 V");
         assertThat(lamps.notesAt("answers.runtime"))
                 .extracting(FieldNote::text)
                 .first()
