@@ -15,11 +15,11 @@ public final class WholeFile {
 
     /**
      * Writes to a file beside the old one, waits until it is on the disk, and then puts it in its
-     * place.
+     * place. One at a time: two that wrote the same file at once would share the one beside it.
      *
      * @throws IOException where that can't be done; the old file is left as it was
      */
-    public static void write(final Path file, final byte[] bytes) throws IOException {
+    public static synchronized void write(final Path file, final byte[] bytes) throws IOException {
         Files.createDirectories(file.toAbsolutePath().getParent());
         final Path fresh = file.resolveSibling(file.getFileName() + ".new");
         try (FileChannel channel =
