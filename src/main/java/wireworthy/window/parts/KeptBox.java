@@ -11,8 +11,8 @@ public class KeptBox extends VBox {
     private final boolean made;
 
     public KeptBox(final Node... parts) {
+        super(parts);
         made = true;
-        getChildren().addAll(parts);
     }
 
     /** What is in it has changed; the constructor above asks for it, too. */

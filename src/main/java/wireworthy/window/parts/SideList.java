@@ -51,7 +51,8 @@ public final class SideList<T> extends ScrollPane {
         setAccessibleRole(AccessibleRole.LIST_VIEW);
         setAccessibleText(name);
         items.addListener((ListChangeListener<T>) change -> fill());
-        viewportBoundsProperty().subscribe(this::keepInView);
+        // Not its viewport, which is another at each turn of the wheel.
+        heightProperty().subscribe(any -> keepInView());
         entries.heightProperty().subscribe(any -> keepInView());
         addEventFilter(KeyEvent.KEY_PRESSED, this::press);
     }
