@@ -10,8 +10,8 @@ public class KeptLabel extends Label {
     private final boolean made;
 
     public KeptLabel(final String text) {
+        super(text);
         made = true;
-        setText(text);
     }
 
     /** What is in it has changed; the constructor above asks for it, too. */
