@@ -19,7 +19,6 @@ import wireworthy.working.Worked;
 
 /** Opens the working of a problem line by line, each line fitted to how firmly its skill holds. */
 public final class LineByLine {
-
     private final Problem problem;
     private final Skills skills;
     private final long day;

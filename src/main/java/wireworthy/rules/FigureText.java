@@ -85,7 +85,7 @@ public final class FigureText {
     }
 
     /** In the field unit, even where another one would be handier. */
-    static String inFieldUnit(final double si, final Dimension dimension, final int digits) {
+    public static String inFieldUnit(final double si, final Dimension dimension, final int digits) {
         return joined(number(si, dimension, digits), unit(dimension));
     }
 

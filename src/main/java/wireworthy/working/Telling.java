@@ -87,7 +87,7 @@ public final class Telling {
                 formula,
                 worked.typed(ref).map(Read::inItsOwnUnit).orElse("")
                         + " = "
-                        + FigureText.of(value, ref.quantity().dimension(), EXACT),
+                        + FigureText.inFieldUnit(value, ref.quantity().dimension(), EXACT),
                 value,
                 Optional.empty(),
                 "");

@@ -29,10 +29,6 @@ import javafx.stage.Stage;
 import wireworthy.record.SettingsFile;
 import wireworthy.record.SettingsKeeper;
 import wireworthy.record.SumsInUse;
-import wireworthy.vehicle.Circuit;
-import wireworthy.vehicle.Feed;
-import wireworthy.vehicle.Heron;
-import wireworthy.vehicle.Vehicle;
 import wireworthy.vehicle.VehicleFile;
 import wireworthy.window.Background;
 import wireworthy.window.MainWindow;
@@ -46,7 +42,6 @@ import wireworthy.window.parts.SideList;
  * long it takes by the clock until its results are painted.
  */
 public final class TypeSums {
-    private static final int CIRCUITS = 60;
     private static final int WARM_UP = Integer.getInteger("warm.up", 400);
     private static final int STROKES = Integer.getInteger("strokes", 1000);
     private static final double NANOS = 1e6;
@@ -69,7 +64,7 @@ public final class TypeSums {
             final Path folder = Files.createTempDirectory("type-sums");
             final Path file = folder.resolve("vehicles/sixty.json");
             Files.createDirectories(file.resolveSibling(""));
-            VehicleFile.write(file, vehicle());
+            VehicleFile.write(file, SixtyCircuits.vehicle());
             Files.writeString(file.resolveSibling("recent.txt"), file.toString());
             final CheckPlace place =
                     new CheckPlace(folder.resolve("vehicles"), () -> SumsInUse.USUAL);
@@ -180,7 +175,7 @@ public final class TypeSums {
                         Locale.ROOT,
                         "%-22s %d   %5.1f %5.1f %5.1f %5.1f   %5.1f %5.1f %5.1f%n",
                         name,
-                        CIRCUITS,
+                        SixtyCircuits.COUNT,
                         busy[STROKES / 2],
                         busy[STROKES * 95 / 100],
                         busy[STROKES * 99 / 100],
@@ -212,24 +207,6 @@ public final class TypeSums {
                         here,
                         parent.getChildrenUnmodifiable().stream().flatMap(it -> all(it, kind)))
                 : here;
-    }
-
-    private static Vehicle vehicle() {
-        final List<Circuit> nine = Heron.vehicle().circuits();
-        return Heron.vehicle()
-                .withCircuits(
-                        IntStream.range(0, CIRCUITS)
-                                .mapToObj(i -> numbered(nine.get(i % nine.size()), i / nine.size()))
-                                .toList());
-    }
-
-    /** Taps stay on the circuit of their own nine. */
-    private static Circuit numbered(final Circuit circuit, final int round) {
-        final Feed feed = circuit.feed();
-        final Circuit named = circuit.renamed(circuit.name() + " " + (round + 1));
-        return feed.isTap()
-                ? named.fedFrom(new Feed(feed.circuit() + " " + (round + 1), feed.ownFuse()))
-                : named;
     }
 
     /**

@@ -2,7 +2,6 @@ package wireworthy.bench;
 
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.IntStream;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -13,8 +12,6 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import wireworthy.rules.Quantity;
-import wireworthy.vehicle.Circuit;
-import wireworthy.vehicle.Heron;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.vehicle.check.CheckedVehicle;
 import wireworthy.vehicle.check.VehicleChecker;
@@ -27,25 +24,17 @@ import wireworthy.vehicle.check.VehicleChecker;
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class VehicleBench {
-    private static final int CIRCUITS = 60;
     private static final List<String> TYPED = List.of("4", "4.", "4.2", "4.2 ", "4.2 m");
 
     private final VehicleChecker checker = new VehicleChecker();
-    private final Vehicle vehicle = Heron.vehicle().withCircuits(circuits());
+    private final Vehicle vehicle = SixtyCircuits.vehicle();
     private int next;
-
-    private static List<Circuit> circuits() {
-        final List<Circuit> nine = Heron.vehicle().circuits();
-        return IntStream.range(0, CIRCUITS)
-                .mapToObj(i -> nine.get(i % nine.size()).renamed("circuit " + i))
-                .toList();
-    }
 
     /** A length typed letter by letter, in one circuit after the other. */
     @Benchmark
     public CheckedVehicle aKeystroke() {
         next++;
-        final int index = next / TYPED.size() % CIRCUITS;
+        final int index = next / TYPED.size() % SixtyCircuits.COUNT;
         final String text = TYPED.get(next % TYPED.size());
         return checker.check(
                 vehicle.withCircuit(

@@ -12,6 +12,7 @@ import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
 import wireworthy.working.Asking;
 import wireworthy.working.Danger;
+import wireworthy.working.Telling;
 import wireworthy.working.Worked;
 
 /** What is said of an answer, what is asked first, and what earlier answers change. */
@@ -326,6 +327,16 @@ class MarkingTest {
         assertThat(beside.rows().get(0).sound().numbers()).isEqualTo("1400 mΩ = 1.4 Ω");
         assertThat(beside.rows().get(0).wrong()).hasValue("1400 mΩ = 1400 Ω");
         assertThat(beside.rows()).extracting(Comparison.Row::parts).containsExactly(true, false);
+    }
+
+    @Test
+    void aGivenIsPutIntoTheUnitOfTheSumsWhereAHandierOneWouldBeShown() {
+        final Ref resistance = Ref.circuit(Quantity.RESISTANCE);
+        final Worked shunt =
+                worked("'resistance': '0.7 mohm', 'load-current': '90 A'", "load-power");
+
+        assertThat(Telling.given(shunt, resistance, 0.0007, "resistance").numbers())
+                .isEqualTo("0.7 mΩ = 0.0007 Ω");
     }
 
     @Test

@@ -51,6 +51,15 @@ class TablesPlaceTest extends WindowTest {
         assertThat(list().chosen().orElseThrow().id()).isEqualTo("fuse-series");
     }
 
+    @Test
+    void theListStaysWhereItWasScrolledThoughAnotherTableIsChosen() {
+        interact(() -> tables.open("thin-wall"));
+        interact(() -> list().setVvalue(1));
+        interact(() -> list().layout());
+
+        assertThat(list().getVvalue()).isEqualTo(1);
+    }
+
     private SideList<FactTable> list() {
         return lookup(".side-list").query();
     }

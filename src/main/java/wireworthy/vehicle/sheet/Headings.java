@@ -55,8 +55,9 @@ final class Headings {
             WHOLE.put(key(SheetWriter.heading(entry)), new Target.OfLoad(entry));
         }
         Vocabulary.CIRCUIT.forEach(each -> WHOLE.put(each.words(), new Target.Given(each)));
+        // A current without more is that of the circuit; the plain one never stands on its way.
         Stream.of(Quantity.values())
-                .filter(Quantity::numeric)
+                .filter(each -> each.numeric() && each != Quantity.CURRENT)
                 .forEach(each -> WHOLE.put(SheetWriter.OWN + each.words(), new Target.Own(each)));
     }
 

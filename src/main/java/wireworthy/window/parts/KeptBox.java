@@ -5,9 +5,7 @@ import javafx.scene.layout.VBox;
 
 /** Parts one under the other; what did not change is not measured again. */
 public class KeptBox extends VBox {
-    private final KeptHeight least = new KeptHeight();
-    private final KeptHeight preferred = new KeptHeight();
-    private final KeptHeight most = new KeptHeight();
+    private final KeptHeights heights = new KeptHeights();
     private final boolean made;
 
     public KeptBox(final Node... parts) {
@@ -15,29 +13,27 @@ public class KeptBox extends VBox {
         made = true;
     }
 
-    /** What is in it has changed; the constructor above asks for it, too. */
+    /** What is in it has changed; the toolkit asks for it while this is being made, too. */
     @Override
     public void requestLayout() {
         if (made) {
-            least.forget();
-            preferred.forget();
-            most.forget();
+            heights.forget();
         }
         super.requestLayout();
     }
 
     @Override
     protected double computeMinHeight(final double width) {
-        return least.of(width, super::computeMinHeight);
+        return heights.least(width, super::computeMinHeight);
     }
 
     @Override
     protected double computePrefHeight(final double width) {
-        return preferred.of(width, super::computePrefHeight);
+        return heights.preferred(width, super::computePrefHeight);
     }
 
     @Override
     protected double computeMaxHeight(final double width) {
-        return most.of(width, super::computeMaxHeight);
+        return heights.most(width, super::computeMaxHeight);
     }
 }

@@ -161,7 +161,13 @@ class BuildersSumsTest {
             """;
 
     @ParameterizedTest
-    @ValueSource(strings = {"Current, mine (A)", "Current (A)", "Strom, berechnet (A)"})
+    @ValueSource(
+            strings = {
+                "Current, mine (A)",
+                "Current (A)",
+                "my current (A)",
+                "Strom, berechnet (A)"
+            })
     void fourMistakesInANumberedSpreadsheetWithOwnCurrents(final String current) {
         final byte[] file = NUMBERED.formatted(current).getBytes(StandardCharsets.UTF_8);
         final ImportModel read =
