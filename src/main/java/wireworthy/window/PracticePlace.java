@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
@@ -31,6 +32,8 @@ public final class PracticePlace implements Place {
     public static final String ID = "practice";
 
     private static final long SOON_MS = 50;
+    private static final Executor LATER =
+            CompletableFuture.delayedExecutor(300, TimeUnit.MILLISECONDS);
 
     private final PracticeModel model;
     private final WayOn way;
@@ -103,9 +106,16 @@ public final class PracticePlace implements Place {
         } else {
             left.setDisable(true);
             question.getChildren().clear();
-            beside.getChildren().setAll(Texts.paragraph(PracticeTexts.of("reading")));
+            LATER.execute(() -> Platform.runLater(() -> saidToBeRead(reading)));
             final CompletableFuture<Void> unused =
                     reading.whenComplete((done, failure) -> Platform.runLater(this::beginAtLast));
+        }
+    }
+
+    /** What takes but a moment is not spoken of, so that nothing flashes. */
+    private void saidToBeRead(final CompletableFuture<Void> reading) {
+        if (!reading.isDone()) {
+            beside.getChildren().setAll(Texts.paragraph(PracticeTexts.of("reading")));
         }
     }
 
@@ -118,7 +128,7 @@ public final class PracticePlace implements Place {
         }
     }
 
-    /** A short record is waited for, so that nothing flashes; what fails is said later. */
+    /** A short record is waited for; what fails is said later. */
     private static boolean isSoon(final CompletableFuture<Void> reading) {
         try {
             reading.get(SOON_MS, TimeUnit.MILLISECONDS);

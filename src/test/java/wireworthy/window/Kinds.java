@@ -43,7 +43,9 @@ final class Kinds {
     }
 
     static Learner learner(final Path file) {
-        return new Learner(file, new Solver(), Evenings.CLOCK, CONTENT);
+        final Learner learner = new Learner(file, new Solver(), Evenings.CLOCK, CONTENT);
+        learner.reading().join();
+        return learner;
     }
 
     /** Practice at one exercise of the bank. */

@@ -53,6 +53,7 @@ class PracticeLinesTest extends WindowTest {
 
     private static PracticeModel modelOn(final Path file) {
         final Learner learner = new Learner(file, new Solver(), Evenings.CLOCK);
+        learner.reading().join();
         learner.want(List.of(new Block.Questions(1, "voltage-drop", List.of("aisle-strips-drop"))));
         return new PracticeModel(learner);
     }

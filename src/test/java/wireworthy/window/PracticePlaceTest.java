@@ -24,6 +24,7 @@ class PracticePlaceTest extends WindowTest {
 
     @Override
     protected List<Place> places() {
+        learner.reading().join();
         learner.want(List.of(new Block.Questions(1, "voltage-drop", List.of("aisle-strips-drop"))));
         return List.of(new PracticePlace(model, problem -> {}, InUse.USUAL));
     }
@@ -127,6 +128,7 @@ class PracticePlaceTest extends WindowTest {
     private javafx.scene.Parent built(final boolean wrong) {
         final Learner other =
                 new Learner(folder.resolve("other.sqlite"), new Solver(), Evenings.CLOCK);
+        other.reading().join();
         other.want(List.of(new Block.Questions(1, "voltage-drop", List.of("aisle-strips-drop"))));
         final PracticeModel shown = new PracticeModel(other);
         final PracticePlace place = new PracticePlace(shown, problem -> {}, InUse.USUAL);

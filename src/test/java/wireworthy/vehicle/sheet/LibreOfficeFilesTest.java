@@ -67,7 +67,7 @@ class LibreOfficeFilesTest {
                 .isIn("7.5 A", "7.50 A");
         assertThat(taken.rows().get(4).reason())
                 .as("a sum divided by nothing, or a formula")
-                .startsWith("your current: ");
+                .startsWith("your circuit current: ");
     }
 
     private static String points(final String typed) {
