@@ -22,6 +22,7 @@ import javafx.event.EventType;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -121,6 +122,7 @@ public final class TypeSums {
                                 .orElseThrow();
                 field.requestFocus();
                 field.clear();
+                bringIntoView(field);
             }
 
             /** One keystroke, then waits until what comes of it is painted. */
@@ -185,6 +187,20 @@ public final class TypeSums {
                         wall[STROKES * 99 / 100]);
             }
         }
+    }
+
+    /** A person sees the field they type in; where nothing in view changes, all is painted anew. */
+    private static void bringIntoView(final Node node) {
+        Node around = node;
+        while (!(around instanceof ScrollPane)) {
+            around = around.getParent();
+        }
+        final ScrollPane pane = (ScrollPane) around;
+        final Node content = pane.getContent();
+        final double top = content.sceneToLocal(node.localToScene(0, 0)).getY();
+        final double hidden =
+                content.getBoundsInLocal().getHeight() - pane.getViewportBounds().getHeight();
+        pane.setVvalue((top - pane.getViewportBounds().getHeight() / 2) / hidden);
     }
 
     private static void press(final Node node, final KeyCode code) {

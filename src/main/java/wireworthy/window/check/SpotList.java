@@ -10,13 +10,14 @@ import wireworthy.window.parts.SideList;
 final class SpotList {
     private final VehicleModel model;
     private final SideList<Spot> list;
-    private List<String> shown = List.of();
+    private List<String> titles = List.of();
+    private List<String> notes = List.of();
 
     SpotList(final VehicleModel model) {
         this.model = model;
         list = new SideList<>(CheckTexts.of("parts"), this::title, this::note, model::choose);
         model.vehicle().subscribe(this::fill);
-        model.checking().done().subscribe(any -> refresh());
+        model.checking().done().subscribe(any -> refreshNotes());
         model.chosen().subscribe(this::select);
     }
 
@@ -29,17 +30,25 @@ final class SpotList {
         final List<Spot> spots = Spot.all(vehicle).toList();
         if (!list.getItems().equals(spots)) {
             list.getItems().setAll(spots);
+            notes = List.of();
             select(model.chosen().get());
         }
-        refresh();
+        refreshTitles();
     }
 
     /** Entries are made anew only where one of them says something else: that takes its time. */
-    private void refresh() {
-        final List<String> texts =
-                list.getItems().stream().map(it -> title(it) + "\n" + note(it)).toList();
-        if (!texts.equals(shown)) {
-            shown = texts;
+    private void refreshTitles() {
+        final List<String> now = list.getItems().stream().map(this::title).toList();
+        if (!now.equals(titles)) {
+            titles = now;
+            list.refresh();
+        }
+    }
+
+    private void refreshNotes() {
+        final List<String> now = list.getItems().stream().map(this::note).toList();
+        if (!now.equals(notes)) {
+            notes = now;
             list.refresh();
         }
     }

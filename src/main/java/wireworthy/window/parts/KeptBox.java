@@ -10,6 +10,9 @@ public class KeptBox extends VBox {
 
     public KeptBox(final Node... parts) {
         super(parts);
+        // The least height is that of the parts as they are: it need not be worked beside the
+        // other.
+        setMinHeight(USE_PREF_SIZE);
         made = true;
     }
 
@@ -20,11 +23,6 @@ public class KeptBox extends VBox {
             heights.forget();
         }
         super.requestLayout();
-    }
-
-    @Override
-    protected double computeMinHeight(final double width) {
-        return heights.least(width, super::computeMinHeight);
     }
 
     @Override

@@ -8,11 +8,17 @@ import java.util.function.DoubleUnaryOperator;
  * into lines again; JavaFX keeps heights only where no width is named.
  */
 final class KeptHeight {
+    /** No width is named: JavaFX keeps that height itself. */
+    private static final double ANY = -1;
+
     private double width = Double.NaN;
     private double height;
 
     /** The height for a width, worked where it is not known. */
     double of(final double now, final DoubleUnaryOperator working) {
+        if (now == ANY) {
+            return working.applyAsDouble(now);
+        }
         // No number equals NaN, so that nothing is taken for known at first.
         if (now != width) {
             height = working.applyAsDouble(now);

@@ -2,15 +2,10 @@ package wireworthy.window.parts;
 
 import java.util.function.DoubleUnaryOperator;
 
-/** The three heights of a part, kept until it is laid out anew. */
+/** The heights of a part, kept until it is laid out anew. */
 final class KeptHeights {
-    private final KeptHeight least = new KeptHeight();
     private final KeptHeight preferred = new KeptHeight();
     private final KeptHeight most = new KeptHeight();
-
-    double least(final double width, final DoubleUnaryOperator working) {
-        return least.of(width, working);
-    }
 
     double preferred(final double width, final DoubleUnaryOperator working) {
         return preferred.of(width, working);
@@ -21,7 +16,6 @@ final class KeptHeights {
     }
 
     void forget() {
-        least.forget();
         preferred.forget();
         most.forget();
     }

@@ -9,6 +9,8 @@ public class KeptLabel extends Label {
 
     public KeptLabel(final String text) {
         super(text);
+        // A text is never cut; its least height need not be worked beside the other.
+        setMinHeight(USE_PREF_SIZE);
         made = true;
     }
 
@@ -19,11 +21,6 @@ public class KeptLabel extends Label {
             heights.forget();
         }
         super.requestLayout();
-    }
-
-    @Override
-    protected double computeMinHeight(final double width) {
-        return heights.least(width, super::computeMinHeight);
     }
 
     @Override
