@@ -4,5 +4,7 @@ package wireworthy.working;
 public enum Danger {
     FIRE,
     WILL_NOT_WORK,
+    /** It holds, but not for long or not in every case. */
+    ONLY_JUST,
     COSTS_MONEY
 }

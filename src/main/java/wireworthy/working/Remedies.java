@@ -4,7 +4,9 @@ import static wireworthy.rules.Quantity.*;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.DoubleStream;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
@@ -21,11 +23,14 @@ public final class Remedies {
     private final Worked worked;
     private final double drop;
     private final double limit;
+    private final boolean warmToo;
 
-    private Remedies(final Worked worked, final double drop, final double limit) {
+    private Remedies(
+            final Worked worked, final double drop, final double limit, final boolean warmToo) {
         this.worked = worked;
         this.drop = drop;
         this.limit = limit;
+        this.warmToo = warmToo;
     }
 
     /** The ways out; none where no drop was worked or the limit holds. */
@@ -35,7 +40,25 @@ public final class Remedies {
         if (drop.isEmpty() || limit.isEmpty() || drop.getAsDouble() <= limit.getAsDouble()) {
             return List.of();
         }
-        return new Remedies(worked, drop.getAsDouble(), limit.getAsDouble()).all();
+        return new Remedies(worked, drop.getAsDouble(), limit.getAsDouble(), false).all();
+    }
+
+    /**
+     * The ways out that hold in warm copper, too, each of which can be taken as things are: a load
+     * is not split, a size has a row in the table. None where that limit holds.
+     *
+     * @param before V lost before this cable begins, part of what may be lost
+     */
+    public static List<Remedy> warmToo(final Worked worked, final double before) {
+        final OptionalDouble cold = worked.value(DROP);
+        final double most = limit(worked).orElse(Double.NaN) - before;
+        if (cold.isEmpty() || !(most > 0)) {
+            return List.of();
+        }
+        final double drop = Math.max(cold.getAsDouble(), WarmDrop.of(worked).orElse(0));
+        return drop <= most * (1 + EVEN)
+                ? List.of()
+                : new Remedies(worked, drop, most, true).all();
     }
 
     /** The drop limit in force, V, whether a line worked it or not. */
@@ -52,8 +75,8 @@ public final class Remedies {
     private List<Remedy> all() {
         final List<Remedy> ways = new ArrayList<>();
         length().ifPresent(metres -> ways.add(shorter(metres)));
-        worked.value(CIRCUIT_CURRENT).ifPresent(amps -> ways.add(split(amps)));
-        worked.value(SECTION).ifPresent(section -> ways.add(larger(section)));
+        worked.value(CIRCUIT_CURRENT).ifPresent(amps -> split(amps).ifPresent(ways::add));
+        worked.value(SECTION).ifPresent(section -> section(section).ifPresent(ways::add));
         worked.value(SUPPLY_VOLTAGE).ifPresent(volts -> higher(volts, ways));
         return ways;
     }
@@ -83,9 +106,18 @@ public final class Remedies {
                         FigureText.roundedDown(most, Dimension.LENGTH)));
     }
 
-    private Remedy split(final double amps) {
+    private Optional<Remedy> split(final double amps) {
         final double most = amps * limit / drop;
-        final int circuits = (int) Math.ceil(drop / limit * (1 - EVEN));
+        final OptionalInt circuits =
+                warmToo
+                        ? LoadsApart.circuits(worked, most)
+                        : OptionalInt.of((int) Math.ceil(drop / limit * (1 - EVEN)));
+        return circuits.isEmpty()
+                ? Optional.empty()
+                : Optional.of(split(most, circuits.getAsInt()));
+    }
+
+    private static Remedy split(final double most, final int circuits) {
         return new Remedy(
                 "split-circuit",
                 CIRCUIT_CURRENT,
@@ -98,6 +130,16 @@ public final class Remedies {
                         FigureText.roundedDown(most, Dimension.CURRENT)));
     }
 
+    /** A resistance that was given does not change with the section. */
+    private Optional<Remedy> section(final double section) {
+        if (!warmToo) {
+            return Optional.of(larger(section));
+        }
+        return worked.typed(Ref.circuit(RESISTANCE_PER_LENGTH)).isPresent()
+                ? Optional.empty()
+                : Optional.of(largerWarm(section));
+    }
+
     private Remedy larger(final double section) {
         final double exact = section * drop / limit;
         final double needed = Math.max(exact, worked.value(SECTION_FOR_AMPACITY).orElse(0));
@@ -105,16 +147,39 @@ public final class Remedies {
                 DoubleStream.of(worked.plan().setting().sizes())
                         .filter(s -> s >= needed * (1 - EVEN))
                         .findFirst();
-        return new Remedy(
-                "larger-section",
-                standard.isPresent() ? STANDARD_SECTION : SECTION_FOR_DROP,
-                standard.orElse(exact),
+        return larger(
+                exact,
+                standard,
                 TEXTS.of(
                         standard.isPresent() ? "way.larger-section" : "way.larger-section.none",
                         "exact",
                         FigureText.roundedUp(exact, Dimension.AREA),
                         "standard",
-                        FigureText.of(standard.orElse(exact), Dimension.AREA, 4)));
+                        size(standard.orElse(exact))));
+    }
+
+    private Remedy largerWarm(final double section) {
+        final double about = section * drop / limit;
+        final OptionalDouble standard = HoldingSection.of(worked, limit);
+        return larger(
+                about,
+                standard,
+                standard.isPresent()
+                        ? TEXTS.of("way.holding-section", "standard", size(standard.getAsDouble()))
+                        : HoldingSection.none(worked, about));
+    }
+
+    private static Remedy larger(
+            final double exact, final OptionalDouble standard, final String text) {
+        return new Remedy(
+                "larger-section",
+                standard.isPresent() ? STANDARD_SECTION : SECTION_FOR_DROP,
+                standard.orElse(exact),
+                text);
+    }
+
+    private static String size(final double section) {
+        return FigureText.of(section, Dimension.AREA, 4);
     }
 
     private void higher(final double volts, final List<Remedy> ways) {

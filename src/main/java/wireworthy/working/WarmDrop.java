@@ -18,6 +18,7 @@ import wireworthy.rules.Ref;
  */
 public final class WarmDrop {
     private static final double WARM = 60;
+    private static final double EVEN = 1e-9;
 
     private WarmDrop() {}
 
@@ -36,6 +37,38 @@ public final class WarmDrop {
         return ohmsPerMetre(section.getAsDouble()).stream()
                 .map(ohms -> ohms * length.getAsDouble() * current.getAsDouble())
                 .findFirst();
+    }
+
+    /**
+     * The drop in V with a cable of another section, as {@link #of}. A section that is none of the
+     * table is taken to be made like the next thinner one of it, but for gauges, which are not made
+     * to that standard.
+     */
+    static OptionalDouble at(final Worked worked, final double section) {
+        final OptionalDouble length = worked.value(LOOP_LENGTH);
+        final OptionalDouble current = worked.value(CIRCUIT_CURRENT);
+        if (length.isEmpty() || current.isEmpty() || resistanceGiven(worked)) {
+            return OptionalDouble.empty();
+        }
+        final OptionalDouble made =
+                worked.plan().setting().table().byGauge()
+                        ? OptionalDouble.of(section)
+                        : madeLike(section);
+        return made.stream()
+                .flatMap(like -> scaled(like, section).stream())
+                .map(ohms -> ohms * length.getAsDouble() * current.getAsDouble())
+                .findFirst();
+    }
+
+    private static OptionalDouble madeLike(final double section) {
+        return Class5Copper.sections().stream()
+                .mapToDouble(mm2 -> mm2 * Dimension.AREA.scale())
+                .filter(each -> each <= section * (1 + EVEN))
+                .max();
+    }
+
+    private static OptionalDouble scaled(final double like, final double section) {
+        return ohmsPerMetre(like).stream().map(ohms -> ohms * like / section).findFirst();
     }
 
     /**

@@ -39,7 +39,7 @@ final class CircuitCheck {
                 own.network().isPresent()
                         ? own.warmDrop()
                         : sums.around().map(WarmDrop::of).orElseGet(OptionalDouble::empty),
-                sums.ways(),
+                ways(index),
                 sums.marks(),
                 cautions(index, limit),
                 notes(index),
@@ -47,6 +47,16 @@ final class CircuitCheck {
                 sums.assumed(),
                 loads,
                 own.network());
+    }
+
+    /** What the cables before it take is no longer there to be lost. */
+    private List<Way> ways(final int index) {
+        final Sums sums = fed.own(index).sums();
+        final double before =
+                fed.dropFromBoard(index).orElse(0) - fed.ownDrop(index).orElse(0);
+        return before > 0
+                ? sums.around().map(around -> Way.of(around, before)).orElse(List.of())
+                : sums.ways();
     }
 
     private List<FieldNote> notes(final int index) {

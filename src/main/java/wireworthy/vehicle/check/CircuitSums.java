@@ -98,7 +98,8 @@ record CircuitSums(
         LoadsGiven.of(circuit, input.taps(), givens)
                 .ifPresent(loads -> givens.json().set(LOADS.id(), loads));
         cable(circuit, givens);
-        return Sums.of(solver, givens, find(input), circuit.part().answers());
+        final Sums sums = Sums.of(solver, givens, find(input), circuit.part().answers());
+        return circuit.part().given().has(SECTION) ? sums : sums.with(List.of(), proposed(sums));
     }
 
     private static void cable(final Circuit circuit, final Givens givens) {
@@ -109,6 +110,15 @@ record CircuitSums(
         if (!given.has(SECTION)) {
             givens.note(FieldNote.missing("given.section", Said.of("no-section")));
         }
+    }
+
+    /** Where no section is typed, the one to take. */
+    private static List<FieldNote> proposed(final Sums sums) {
+        return sums.found().stream()
+                .filter(each -> each.quantity() == STANDARD_SECTION && each.value().isPresent())
+                .map(each -> Said.of("no-section.take", "section", each.text()))
+                .map(text -> FieldNote.missing("given.section", text))
+                .toList();
     }
 
     private static List<Quantity> find(final CircuitInput input) {

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import wireworthy.facts.StandardSizes;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
+import wireworthy.working.HoldingSection;
 import wireworthy.working.Sold;
 import wireworthy.working.Unworkable;
 import wireworthy.working.Worked;
@@ -18,8 +20,33 @@ import wireworthy.working.Worked;
  * @param why what it would take to work it; empty where it was worked
  */
 public record Found(Quantity quantity, OptionalDouble value, String text, String why) {
-    /** All that was asked of the circuit itself, in the order asked. */
-    static List<Found> of(final Worked worked) {
+    /**
+     * All that was asked of the circuit itself, in the order asked.
+     *
+     * @param around the same as widely as the givens allow
+     */
+    static List<Found> of(final Worked worked, final Worked around) {
+        return of(worked).stream().map(found -> found.warm(around)).toList();
+    }
+
+    /** A size to take holds in warm copper, too; the one of the working is named beside it. */
+    private Found warm(final Worked around) {
+        if (quantity != Quantity.STANDARD_SECTION || value.isEmpty()) {
+            return this;
+        }
+        final OptionalDouble holding = HoldingSection.of(around);
+        if (holding.isEmpty()) {
+            return new Found(quantity, value, Said.of("size.cold", "cold", text), why);
+        }
+        final boolean same = StandardSizes.same(holding.getAsDouble(), value.getAsDouble());
+        final String larger = text(around, quantity, holding.getAsDouble());
+        return same
+                ? this
+                : new Found(
+                        quantity, holding, Said.of("size.warm", "warm", larger, "cold", text), why);
+    }
+
+    private static List<Found> of(final Worked worked) {
         final List<Found> all = new ArrayList<>();
         for (final Quantity asked : worked.question().find()) {
             final List<Ref> refs = worked.refs(asked);

@@ -70,10 +70,10 @@ record Sums(
             return new Sums(
                     Optional.of(worked),
                     Optional.of(around),
-                    Found.of(worked),
+                    Found.of(worked, around),
                     Telling.lines(worked),
                     Assumed.of(worked),
-                    Way.of(around),
+                    Way.of(around, 0),
                     PageMarks.of(solver, worked),
                     cautions.stream().filter(each -> !isOpen(each)).toList(),
                     List.copyOf(notes));

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import wireworthy.facts.Copper;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
+import wireworthy.working.LoadsApart;
 import wireworthy.working.Remedies;
 import wireworthy.working.Remedy;
 import wireworthy.working.Worked;
@@ -18,11 +19,13 @@ import wireworthy.working.Worked;
  *     length is not known
  */
 public record Way(Remedy remedy, OptionalDouble copper) {
-    private static final double EVEN = 1e-9;
-
-    /** All ways out; none where the limit holds. */
-    static List<Way> of(final Worked worked) {
-        return Remedies.of(worked).stream()
+    /**
+     * All ways out, by the measure by which a circuit is judged; none where the limit holds.
+     *
+     * @param before V lost before its cable begins
+     */
+    static List<Way> of(final Worked worked, final double before) {
+        return Remedies.warmToo(worked, before).stream()
                 .map(remedy -> new Way(remedy, copper(worked, remedy)))
                 .toList();
     }
@@ -47,7 +50,8 @@ public record Way(Remedy remedy, OptionalDouble copper) {
     private static OptionalDouble copper(final Worked worked, final Remedy remedy) {
         final OptionalDouble section = worked.value(SECTION);
         final OptionalDouble loop = worked.value(LOOP_LENGTH);
-        if (section.isEmpty() || loop.isEmpty()) {
+        final boolean none = remedy.quantity() == SECTION_FOR_DROP;
+        if (section.isEmpty() || loop.isEmpty() || none) {
             return OptionalDouble.empty();
         }
         final double now = section.getAsDouble() * loop.getAsDouble() * Copper.DENSITY_KG_PER_M3;
@@ -58,14 +62,10 @@ public record Way(Remedy remedy, OptionalDouble copper) {
     private static double times(final Worked worked, final Remedy remedy) {
         return switch (remedy.id()) {
             case "shorter-run" -> over(remedy.value(), worked.value(ONE_WAY_LENGTH));
-            case "split-circuit" -> Math.ceil(1 / share(worked, remedy) * (1 - EVEN));
+            case "split-circuit" -> LoadsApart.circuits(worked, remedy.value()).orElse(1);
             case "larger-section" -> over(remedy.value(), worked.value(SECTION));
             default -> 1;
         };
-    }
-
-    private static double share(final Worked worked, final Remedy remedy) {
-        return over(remedy.value(), worked.value(CIRCUIT_CURRENT));
     }
 
     private static double over(final double value, final OptionalDouble now) {

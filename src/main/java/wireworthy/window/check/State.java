@@ -17,6 +17,8 @@ enum State {
     /** A figure is more likely to have another unit, or one of the builder's own is not sound. */
     DIFFERS("?", Verdict.CAUTION),
     INCOMPLETE("…", Verdict.CAUTION),
+    /** It holds, but in warm cable no longer. */
+    ONLY_JUST("≈", Verdict.CAUTION),
     SOUND("✓", Verdict.SOUND);
 
     /** What has to be known before the supply or the main fuse can be called sound. */
@@ -74,7 +76,10 @@ enum State {
         if (differs) {
             return DIFFERS;
         }
-        return known ? SOUND : INCOMPLETE;
+        if (!known) {
+            return INCOMPLETE;
+        }
+        return has(cautions, Danger.ONLY_JUST) ? ONLY_JUST : SOUND;
     }
 
     private static boolean has(final List<Caution> cautions, final Danger danger) {

@@ -1,0 +1,210 @@
+package wireworthy.vehicle.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import wireworthy.rules.Dimension;
+import wireworthy.rules.Quantity;
+import wireworthy.working.Remedy;
+
+/** What is proposed against too much drop passes the same check once it is taken over. */
+class WaysOutTest {
+    private static final List<String> COMPLAINTS =
+            List.of("drop-over-limit", "limit-met-only-cold");
+
+    /** A circuit of lamps of one kind. */
+    private record Plan(
+            double volts, double watts, int count, double metres, String section, String others) {
+        private String circuit() {
+            return """
+                   {"name": "Lamps", "given": {%s "one-way-length": "%s m", "section": "%s",
+                    "loads": [{"name": "lamp", "power": "%s W", "count": %d}]}}
+                   """
+                    .formatted(others, metres, section, watts, count);
+        }
+
+        private CheckedCircuit checked() {
+            final String supply = "{\"given\": {\"supply-voltage\": \"%s V\"}}".formatted(volts);
+            return Checked.check(Checked.read(supply, "{}", circuit())).circuits().get(0);
+        }
+
+        /** As it is with a way out taken; empty where none can be taken over. */
+        private Optional<Plan> with(final Remedy way) {
+            return switch (way.id()) {
+                case "shorter-run" ->
+                        Optional.of(new Plan(volts, watts, count, way.value(), section, others));
+                case "split-circuit" -> {
+                    final int some = (int) (way.value() * volts / watts * (1 + 1e-9));
+                    yield Optional.of(new Plan(volts, watts, some, metres, section, others));
+                }
+                case "higher-voltage" ->
+                        Optional.of(new Plan(way.value(), watts, count, metres, section, others));
+                default ->
+                        way.quantity() == Quantity.STANDARD_SECTION
+                                ? Optional.of(
+                                        new Plan(volts, watts, count, metres, mm2(way), others))
+                                : Optional.empty();
+            };
+        }
+
+        private static String mm2(final Remedy way) {
+            return way.value() / Dimension.AREA.scale() + " mm2";
+        }
+    }
+
+    private static <T> T any(final Random random, final List<T> of) {
+        return of.get(random.nextInt(of.size()));
+    }
+
+    private static Plan drawn(final Random random) {
+        final String table =
+                any(random, List.of("thin-wall", "boat-cable", "iso-10133", "standard-wall"));
+        final String limit = any(random, List.of("3 %", "5 %", "10 %", "0.3 V", "0.9 V"));
+        final String stock =
+                any(
+                        random,
+                        List.of("", "", "\"available-sections\": [\"2.5 mm2\", \"6 mm2\"],"));
+        final String back = any(random, List.of("", "", "\"conductor-temperature\": \"90 degC\","));
+        return new Plan(
+                any(random, List.of(12.0, 12.8, 24.0)),
+                Math.round(10 * Math.pow(10, 2 * random.nextDouble())) / 10.0,
+                1 + random.nextInt(12),
+                Math.round(10 * Math.pow(10, 1.5 * random.nextDouble())) / 10.0,
+                any(random, List.of("1 mm2", "1.5 mm2", "2.5 mm2", "4 mm2", "6 mm2", "10 AWG")),
+                "\"cable-table\": \"%s\", \"drop-limit\": \"%s\", %s %s"
+                        .formatted(table, limit, stock, back));
+    }
+
+    private static Stream<Plan> plans() {
+        final Random random = new Random(7);
+        return Stream.generate(() -> drawn(random)).limit(600);
+    }
+
+    private static List<String> complaints(final CheckedCircuit circuit) {
+        return Checked.ids(circuit.cautions()).stream().filter(COMPLAINTS::contains).toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("plans")
+    void aWayOutOnceTakenIsAWayOut(final Plan plan) {
+        final CheckedCircuit before = plan.checked();
+        for (final Way way : before.ways()) {
+            plan.with(way.remedy())
+                    .ifPresent(
+                            taken ->
+                                    assertThat(complaints(taken.checked()))
+                                            .as("%s, then %s", way.text(), taken)
+                                            .isEmpty());
+        }
+    }
+
+    @Test
+    void theyAreProposedWhereverThereIsAComplaint() {
+        final List<String> ids = new ArrayList<>();
+        plans().limit(200)
+                .map(Plan::checked)
+                .filter(each -> !complaints(each).isEmpty())
+                .forEach(
+                        each -> {
+                            assertThat(each.ways()).isNotEmpty();
+                            each.ways().forEach(way -> ids.add(way.remedy().id()));
+                        });
+        assertThat(ids)
+                .contains("shorter-run", "split-circuit", "larger-section", "higher-voltage");
+    }
+
+    private static Plan strips(final String section, final String others) {
+        return new Plan(12, 84, 1, 7, section, others);
+    }
+
+    private static String larger(final Plan plan) {
+        return plan.checked().ways().stream()
+                .filter(way -> way.remedy().id().equals("larger-section"))
+                .map(Way::text)
+                .findFirst()
+                .orElse("");
+    }
+
+    /** 84 W over 7 m: 4.7 mm2 in cold copper, 6.3 mm2 in warm. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "2.5 mm2 | '' | 8.5 mm² holds the limit, warm, too.",
+                "6 mm2 | '' | 8.5 mm² holds the limit, warm, too.",
+                "2.5 mm2 | \"cable-table\": \"iso-10133\", | 10 mm² holds the limit, warm, too.",
+                "2.5 mm2 | \"cable-table\": \"standard-wall\", | No section of the table"
+                        + " standard-wall is enough: about 6.285 mm² would be needed."
+                        + " These tables go so far: thin-wall, boat-cable, iso-10133.",
+                "2.5 mm2 | \"available-sections\": [\"4 mm2\"], | None of the sections you can buy",
+            })
+    void theSizeProposedHoldsWarmOrItIsSaidThatNoneDoes(
+            final String section, final String others, final String said) {
+        assertThat(larger(strips(section, others))).contains(said.strip());
+    }
+
+    @Test
+    void aSingleLoadIsNotSplit() {
+        assertThat(strips("2.5 mm2", "").checked().ways())
+                .extracting(way -> way.remedy().id())
+                .doesNotContain("split-circuit");
+    }
+
+    @Test
+    void whatIsTooLittleOnlyInWarmCableIsALesserCautionWithItsWayOut() {
+        final CheckedCircuit strips = strips("6 mm2", "").checked();
+        assertThat(strips.cautions())
+                .singleElement()
+                .satisfies(
+                        it -> {
+                            assertThat(it.danger()).isEqualTo(wireworthy.working.Danger.ONLY_JUST);
+                            assertThat(it.text().toLowerCase(Locale.ROOT))
+                                    .contains("8.5 mm² holds it warm", "a run of at most 6.733 m");
+                        });
+    }
+
+    @Test
+    void whereNoSectionIsTypedTheOneToTakeHoldsWarmToo() {
+        final String open = strips("6 mm2", "").circuit().replace("\"section\": \"6 mm2\",", "");
+        final CheckedCircuit circuit = Checked.circuit(open);
+        assertThat(circuit.notesAt("given.section"))
+                .singleElement()
+                .satisfies(
+                        it ->
+                                assertThat(it.text())
+                                        .contains("8.5 mm² (6 mm² in cold copper)"));
+        assertThat(complaints(strips("8.5 mm2", "").checked())).isEmpty();
+    }
+
+    /** The feeder takes 0.115 V of the 0.36 V. */
+    @Test
+    void whatTheCableBeforeTakesIsCounted() {
+        final String feeder =
+                """
+                {"name": "Trunk", "given": {"one-way-length": "2 m", "section": "6 mm2",
+                 "loads": [{"name": "l", "current": "5 A"}]}}
+                """;
+        final String tap =
+                """
+                {"name": "Tap", "fed-from": "Trunk", "own-fuse": true,
+                 "given": {"one-way-length": "%s m", "section": "2.5 mm2",
+                 "loads": [{"name": "l", "current": "5 A"}]}}
+                """;
+        final CheckedCircuit before =
+                Checked.check(Checked.vehicle(feeder, tap.formatted("5"))).circuits().get(1);
+        assertThat(complaints(before)).isNotEmpty();
+        final double metres = before.ways().get(0).remedy().value();
+        final CheckedCircuit after =
+                Checked.check(Checked.vehicle(feeder, tap.formatted(metres))).circuits().get(1);
+        assertThat(complaints(after)).isEmpty();
+    }
+}
