@@ -22,7 +22,7 @@ public record Diagnosis(
         Optional<Ref> open,
         Optional<Danger> danger) {
     /** Nothing to find out. */
-    static final Diagnosis NONE =
+    public static final Diagnosis NONE =
             new Diagnosis(
                     List.of(), List.of(), Optional.empty(), Optional.empty(), Optional.empty());
 

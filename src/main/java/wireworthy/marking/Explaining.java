@@ -58,8 +58,12 @@ final class Explaining {
             final Ref ref,
             final Reading.Read read,
             final double right,
-            final Optional<Dangers> danger) {
-        final String text = MARKS.of("follows");
+            final Optional<Dangers> danger,
+            final Optional<Map.Entry<Ref, Reading.Read>> earlier) {
+        final String text =
+                earlier.map(it -> figure(it.getKey(), it.getValue()))
+                        .map(it -> MARKS.of("follows.from").replace("{earlier}", it))
+                        .orElseGet(() -> MARKS.of("follows"));
         return fill(withDanger(text, danger.filter(Explaining::fire), true), ref, read, right);
     }
 

@@ -61,6 +61,14 @@ public record Mark(
         return diagnosis.danger();
     }
 
+    /** Whether the figure is a value, rounded to the digits typed, which are more than one. */
+    public boolean isRounded(final double value) {
+        return reading instanceof Reading.Read read
+                && read.significantDigits() > 1
+                && !ref.quantity().chosen()
+                && Fit.holds(ref, read, value);
+    }
+
     /** How the figure was understood, in words. */
     public String understood() {
         if (reading instanceof Reading.Read read) {

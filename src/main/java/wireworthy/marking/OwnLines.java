@@ -3,6 +3,7 @@ package wireworthy.marking;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Step;
@@ -87,6 +88,24 @@ final class OwnLines {
 
     private boolean sound(final int place, final Reading.Read read) {
         return Soundness.holds(worked.plan(), worked.values(), at(place), read);
+    }
+
+    /** The last of the lines answered that is not sound and that leads to another; what it holds. */
+    Optional<Map.Entry<Ref, Reading.Read>> lastUnsound(final Ref asked) {
+        return answered.entrySet().stream()
+                .filter(e -> !sound(e.getKey(), e.getValue()) && leadsTo(e.getKey(), asked))
+                .reduce((before, after) -> after)
+                .map(e -> Map.entry(at(e.getKey()), e.getValue()));
+    }
+
+    /** Whether a line, or a given, goes into another. */
+    boolean leadsTo(final Ref line, final Ref asked) {
+        return worked.plan().placeOf(line).filter(place -> leadsTo(place, asked)).isPresent();
+    }
+
+    private boolean leadsTo(final int place, final Ref asked) {
+        return worked.wayTo(asked).stream()
+                .anyMatch(step -> IntStream.of(step.inputs()).anyMatch(input -> input == place));
     }
 
     /** The first line on the way to a quantity that is told and not yet answered soundly. */

@@ -2,10 +2,13 @@ package wireworthy.vehicle.check;
 
 import static wireworthy.rules.Quantity.*;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import wireworthy.marking.Diagnosis;
 import wireworthy.marking.Evidence;
 import wireworthy.marking.Mark;
 import wireworthy.marking.Marker;
@@ -18,13 +21,14 @@ import wireworthy.working.Solver;
 import wireworthy.working.Worked;
 
 /**
- * Marks a builder's own figures. What stands on a page can't be asked about, and it may go by
- * another published resistivity of copper than this program: that is no slip, and said.
+ * Marks a builder's own figures. What stands on a page can't be asked about. It is rounded as people
+ * round, and may go by another published resistivity of copper than this program: neither is a
+ * slip. What follows from an earlier figure is no mistake of its own.
  */
 final class PageMarks {
     /** At 20 degC, in use besides 0.0172; the table of copper has their sources. */
     private static final List<Reading.Read> RESISTIVITIES =
-            List.of("0.0175", "0.0178", "0.018", "0.0168").stream()
+            Stream.of("0.0175", "0.0178", "0.018", "0.0168", "0.0185", "0.0164")
                     .map(each -> QuestionReader.figure("", RESISTIVITY, each + " ohm mm2/m"))
                     .toList();
 
@@ -32,6 +36,7 @@ final class PageMarks {
 
     private final Solver solver;
     private final Worked worked;
+    private final List<Mark> before = new ArrayList<>();
 
     private PageMarks(final Solver solver, final Worked worked) {
         this.solver = solver;
@@ -40,15 +45,46 @@ final class PageMarks {
 
     /** The marks of all figures that stand on the way, in the order of the working. */
     static List<Mark> of(final Solver solver, final Worked worked) {
-        final List<Mark> marks = Marker.marks(worked, Evidence.PAGE);
         final PageMarks page = new PageMarks(solver, worked);
-        return marks.stream().anyMatch(PageMarks::unexplained) && page.byCopperAsUsual()
-                ? marks.stream().map(page::reconsidered).toList()
-                : marks;
+        Marker.marks(worked, Evidence.PAGE).stream()
+                .map(page::reconsidered)
+                .forEach(page.before::add);
+        return List.copyOf(page.before);
     }
 
-    private static boolean unexplained(final Mark mark) {
-        return !mark.isSound() && !mark.asksBack() && mark.explained().isEmpty();
+    private Mark reconsidered(final Mark mark) {
+        if (mark.asksBack()) {
+            return mark;
+        }
+        if (mark.isSound()) {
+            return mark.isRounded(workedOn(worked, mark))
+                    ? mark
+                    : toTheDigit(mark, false).orElse(mark);
+        }
+        final boolean follows = Marker.followsFrom(worked, before, mark.ref());
+        if (mark.follows() && follows) {
+            return mark;
+        }
+        if (mark.follows() || mark.isRounded(workedOn(worked, mark))) {
+            return follows ? following(mark) : sound(mark, said(mark, "rounded"));
+        }
+        return byCopperAsUsual() ? byOtherCopper(mark, follows) : mark;
+    }
+
+    private double workedOn(final Worked other, final Mark mark) {
+        return Marker.workedOn(other, before, mark.ref());
+    }
+
+    private static String said(final Mark mark, final String key) {
+        return Said.of("own." + key, "figure", mark.understood());
+    }
+
+    private static Mark sound(final Mark mark, final String words) {
+        return other(mark, Optional.of(true), true, Diagnosis.NONE, words);
+    }
+
+    private static Mark following(final Mark mark) {
+        return other(mark, mark.sound(), true, Diagnosis.NONE, said(mark, "follows"));
     }
 
     /** Whether the question leaves open what copper resists, and its answer hangs on it. */
@@ -59,27 +95,48 @@ final class PageMarks {
                         .noneMatch(worked.question().figures()::containsKey);
     }
 
-    private Mark reconsidered(final Mark mark) {
-        if (!unexplained(mark)) {
-            return mark;
-        }
-        return RESISTIVITIES.stream()
-                .flatMap(each -> by(each, mark).filter(Mark::isSound).stream())
-                .findFirst()
-                .or(
-                        () ->
-                                RESISTIVITIES.stream()
-                                        .flatMap(each -> by(each, mark).stream())
-                                        .filter(it -> it.diagnosis().settled())
-                                        .findFirst())
+    /** A figure to the last digit before a slip, a slip before what is but near. */
+    private Mark byOtherCopper(final Mark mark, final boolean follows) {
+        final Stream<Mark> near =
+                RESISTIVITIES.stream().flatMap(each -> by(each, mark).filter(Mark::isSound).stream());
+        final Stream<Mark> slips =
+                RESISTIVITIES.stream()
+                        .flatMap(each -> by(each, mark).stream())
+                        .filter(it -> it.diagnosis().settled());
+        return toTheDigit(mark, follows)
+                .or(() -> unexplained(mark) ? near.findFirst().or(slips::findFirst) : Optional.empty())
                 .orElse(mark);
+    }
+
+    private Optional<Mark> toTheDigit(final Mark mark, final boolean follows) {
+        return byCopperAsUsual()
+                ? RESISTIVITIES.stream()
+                        .filter(each -> mark.isRounded(workedOn(solver.work(with(each)), mark)))
+                        .findFirst()
+                        .map(each -> toTheDigit(mark, follows, each))
+                : Optional.empty();
+    }
+
+    private static boolean unexplained(final Mark mark) {
+        return mark.explained().isEmpty();
+    }
+
+    private static Mark toTheDigit(
+            final Mark mark, final boolean follows, final Reading.Read resistivity) {
+        final Mark plain = follows ? following(mark) : sound(mark, said(mark, "sound"));
+        return saying(plain, "other-copper.sound", resistivity);
     }
 
     private Optional<Mark> by(final Reading.Read resistivity, final Mark mark) {
         return Marker.marks(solver.work(with(resistivity)), Evidence.PAGE).stream()
                 .filter(other -> other.ref().equals(mark.ref()))
                 .findFirst()
-                .map(other -> saying(other, resistivity));
+                .map(
+                        other ->
+                                saying(
+                                        other,
+                                        other.isSound() ? "other-copper.sound" : "other-copper",
+                                        resistivity));
     }
 
     private Question with(final Reading.Read resistivity) {
@@ -95,19 +152,23 @@ final class PageMarks {
                 question.answers());
     }
 
-    private static Mark saying(final Mark mark, final Reading.Read resistivity) {
-        return new Mark(
-                mark.ref(),
-                mark.given(),
-                mark.reading(),
+    private static Mark saying(
+            final Mark mark, final String key, final Reading.Read resistivity) {
+        return other(
+                mark,
                 mark.sound(),
                 mark.follows(),
                 mark.diagnosis(),
-                Said.of(
-                        mark.isSound() ? "other-copper.sound" : "other-copper",
-                        "mark",
-                        mark.explanation(),
-                        "copper",
-                        resistivity.text()));
+                Said.of(key, "mark", mark.explanation(), "copper", resistivity.text()));
+    }
+
+    private static Mark other(
+            final Mark mark,
+            final Optional<Boolean> sound,
+            final boolean follows,
+            final Diagnosis diagnosis,
+            final String words) {
+        return new Mark(
+                mark.ref(), mark.given(), mark.reading(), sound, follows, diagnosis, words);
     }
 }

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.layout.VBox;
+import wireworthy.marking.Mark;
 import wireworthy.vehicle.check.CheckedCircuit;
 import wireworthy.vehicle.check.CheckedPart;
 import wireworthy.vehicle.check.CheckedVehicle;
@@ -39,9 +40,14 @@ record Differing(List<One> all) {
         return new Differing(List.copyOf(all));
     }
 
+    /** What only follows from an earlier figure is said beside it: it is no mistake of its own. */
+    private static boolean isOne(final Mark mark) {
+        return !mark.isSound() && !mark.follows();
+    }
+
     private static Stream<One> part(final Spot spot, final String key, final CheckedPart part) {
         return part.marks().stream()
-                .filter(mark -> !mark.isSound())
+                .filter(Differing::isOne)
                 .map(mark -> new One(spot, CheckTexts.of(key), mark.explanation()));
     }
 
@@ -53,7 +59,7 @@ record Differing(List<One> all) {
                         .filter(note -> note.kind() == FieldNote.Kind.DOUBT)
                         .map(note -> new One(spot, name, note.text())),
                 circuit.marks().stream()
-                        .filter(mark -> !mark.isSound())
+                        .filter(Differing::isOne)
                         .map(
                                 mark ->
                                         new One(

@@ -96,6 +96,7 @@ final class OwnFigure extends KeptBox implements Refreshing {
         if (mark.isSound()) {
             return new Badge(Verdict.SOUND, CheckTexts.of("yours-sound"));
         }
-        return new Notice(mark.asksBack() ? Verdict.CAUTION : Verdict.UNSOUND, mark.explanation());
+        final boolean lesser = mark.asksBack() || mark.follows();
+        return new Notice(lesser ? Verdict.CAUTION : Verdict.UNSOUND, mark.explanation());
     }
 }

@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wireworthy.marking.Mark;
 import wireworthy.marking.Marker;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.vehicle.sheet.Mapping;
@@ -124,10 +126,77 @@ class OwnSumsTest {
                 "0.117 V | the cable counted one way",
                 "0.117 V | (Taken with 0.0175 Ω·mm²/m for copper; here it is 0.0172.)",
                 "0.300 V | No known slip",
+                "0.23 V | 0.23 V is sound",
+                "0.24 V | It goes by 0.0178",
+                "0.25 V | It goes by 0.0185",
+                "0.247 V | It goes by 0.0185",
+                "0.219 V | It goes by 0.0164",
             })
     void aPageMayGoByAnotherFigureForCopper(final String drop, final String said) {
         final String own = "\"drop\": \"" + drop + "\"";
         assertThat(explanation("\"current\": \"2 A\"", own)).contains(said);
+    }
+
+    @Test
+    void anotherFigureForCopperComesBeforeSlipsThatGiveTheSame() {
+        for (final String copper : List.of("0.0168", "0.0175", "0.0178", "0.018", "0.0185")) {
+            for (int load = 1; load <= 30; load++) {
+                final double amps = load / 2.0;
+                final double drop = Double.parseDouble(copper) * 10 / 1.5 * amps;
+                final String typed = String.format(Locale.ROOT, "%.2g V", drop);
+                final String said =
+                        explanation(
+                                "\"current\": \"" + amps + " A\"",
+                                "\"drop\": \"" + typed + "\"");
+                assertThat(said).as("%s with %s", typed, copper).contains("is sound");
+            }
+        }
+    }
+
+    private static CheckedCircuit lamps(final String answers) {
+        return Checked.check(
+                        Checked.vehicle(
+                                page(
+                                        "Lamps",
+                                        "\"power\": \"24 W\"",
+                                        "5 m",
+                                        "1.5 mm2",
+                                        "5 A",
+                                        answers)))
+                .circuits()
+                .get(0);
+    }
+
+    private static String own(final String current, final String others) {
+        return "\"circuit-current\": \"%s\", %s".formatted(current, others);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "12.3 A | \"drop\": \"1.41 V\" | 1.41 V follows from your 12.3 A above;",
+                "12,3 A | \"drop\": \"1,4 V\" | 1.4 V follows from your 12.3 A above;",
+                "12.3 A | \"fuse-floor\": \"15 A\" | 15 A follows from your figure above;",
+                "12.3 A | \"drop\": \"1.46 V\" | above; with that, it is right. It goes by 0.0178",
+                "12.3 A | \"drop\": \"0.705 V\" | counted one way",
+            })
+    void whatFollowsFromAnEarlierFigureIsSaidSo(
+            final String current, final String drop, final String said) {
+        final List<Mark> marks = lamps(own(current, drop)).marks();
+        assertThat(marks).hasSize(2);
+        assertThat(marks.get(0).follows()).isFalse();
+        assertThat(marks.get(1).explanation()).contains(said);
+        assertThat(marks.get(1).follows()).isEqualTo(said.contains("above"));
+    }
+
+    /** 0.238 V goes by 0.0178, and so do the 1.98 % and the 11.76 V worked from it. */
+    @Test
+    void whatFollowsFromASoundFigureIsSound() {
+        final List<Mark> marks =
+                lamps(own("2 A", "\"drop\": \"0.238 V\", \"drop-percent\": \"1.98 %\""))
+                        .marks();
+        assertThat(marks).hasSize(3).allMatch(Mark::isSound);
     }
 
     @Test

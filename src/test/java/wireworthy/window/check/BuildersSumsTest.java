@@ -88,6 +88,9 @@ class BuildersSumsTest {
         final int inverter = circuit("Inverter", LoadEntry.POWER, "300 W", "1 m", "16 mm2", "40 A");
         EntryList.ofLoad(model, inverter, 0, LoadEntry.EFFICIENCY).type("85 %");
         own(inverter, CIRCUIT_CURRENT, "21.3 A");
+        own(inverter, FUSE_FLOOR, "26.6 A");
+        own(inverter, DROP, "0.0458 V");
+        own(inverter, DROP_PERCENT, "0.382 %");
         final int radio = circuit("Radio", LoadEntry.CURRENT, "0.9 A", "3 m", "1.5 mm2", "2 A");
         own(radio, DROP, "0.062 V");
 
