@@ -219,8 +219,7 @@ public final class Marker {
     }
 
     /** Whether a line that was answered is not sound, and another one is worked from it. */
-    public static boolean followsFrom(
-            final Worked worked, final List<Mark> before, final Ref ref) {
+    public static boolean followsFrom(final Worked worked, final List<Mark> before, final Ref ref) {
         return before.stream()
                 .filter(mark -> !mark.isSound())
                 .anyMatch(mark -> new OwnLines(worked).leadsTo(mark.ref(), ref));

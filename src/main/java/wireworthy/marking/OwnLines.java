@@ -90,7 +90,9 @@ final class OwnLines {
         return Soundness.holds(worked.plan(), worked.values(), at(place), read);
     }
 
-    /** The last of the lines answered that is not sound and that leads to another; what it holds. */
+    /**
+     * The last of the lines answered that is not sound and that leads to another; what it holds.
+     */
     Optional<Map.Entry<Ref, Reading.Read>> lastUnsound(final Ref asked) {
         return answered.entrySet().stream()
                 .filter(e -> !sound(e.getKey(), e.getValue()) && leadsTo(e.getKey(), asked))

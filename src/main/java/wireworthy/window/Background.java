@@ -15,6 +15,11 @@ public interface Background {
      */
     <T> void run(Supplier<T> work, Consumer<T> then);
 
+    /** Another one, for work so long that others must not wait for it. */
+    default Background apart() {
+        return this;
+    }
+
     /** Has something said on the window's thread while the work is still being done. */
     default void meanwhile(final Runnable said) {
         said.run();
@@ -47,6 +52,11 @@ public interface Background {
                             final T result = work.get();
                             Platform.runLater(() -> then.accept(result));
                         });
+            }
+
+            @Override
+            public Background apart() {
+                return onThread();
             }
 
             @Override

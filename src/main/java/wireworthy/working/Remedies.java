@@ -56,9 +56,7 @@ public final class Remedies {
             return List.of();
         }
         final double drop = Math.max(cold.getAsDouble(), WarmDrop.of(worked).orElse(0));
-        return drop <= most * (1 + EVEN)
-                ? List.of()
-                : new Remedies(worked, drop, most, true).all();
+        return drop <= most * (1 + EVEN) ? List.of() : new Remedies(worked, drop, most, true).all();
     }
 
     /** The drop limit in force, V, whether a line worked it or not. */

@@ -52,8 +52,7 @@ final class CircuitCheck {
     /** What the cables before it take is no longer there to be lost. */
     private List<Way> ways(final int index) {
         final Sums sums = fed.own(index).sums();
-        final double before =
-                fed.dropFromBoard(index).orElse(0) - fed.ownDrop(index).orElse(0);
+        final double before = fed.dropFromBoard(index).orElse(0) - fed.ownDrop(index).orElse(0);
         return before > 0
                 ? sums.around().map(around -> Way.of(around, before)).orElse(List.of())
                 : sums.ways();

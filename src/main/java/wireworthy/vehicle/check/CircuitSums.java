@@ -76,7 +76,7 @@ record CircuitSums(
                                 why ->
                                         FieldNote.wrong(
                                                 "given.section",
-                                                Said.of("no-ceiling", "why", why.what())))
+                                                Said.of("no-ceiling", "why", InWords.of(why))))
                 : Optional.empty();
     }
 

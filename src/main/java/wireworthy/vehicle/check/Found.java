@@ -64,7 +64,7 @@ public record Found(Quantity quantity, OptionalDouble value, String text, String
                 asked,
                 value,
                 problem.isPresent() ? "" : text(worked, asked, value.orElse(Double.NaN)),
-                problem.map(Unworkable::what).orElse(""));
+                problem.map(InWords::of).orElse(""));
     }
 
     private static String text(final Worked worked, final Quantity asked, final double value) {

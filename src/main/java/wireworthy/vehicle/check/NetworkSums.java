@@ -162,7 +162,7 @@ final class NetworkSums {
             final CableNetwork network = NetworkReader.read(question, beside);
             return solved(network, beside);
         } catch (final Unworkable why) {
-            notes.add(FieldNote.wrong(why.where(), why.what()));
+            notes.add(FieldNote.wrong(why.where(), Sums.sentence(InWords.of(why))));
             return Optional.empty();
         }
     }

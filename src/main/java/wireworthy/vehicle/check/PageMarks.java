@@ -21,9 +21,9 @@ import wireworthy.working.Solver;
 import wireworthy.working.Worked;
 
 /**
- * Marks a builder's own figures. What stands on a page can't be asked about. It is rounded as people
- * round, and may go by another published resistivity of copper than this program: neither is a
- * slip. What follows from an earlier figure is no mistake of its own.
+ * Marks a builder's own figures. What stands on a page can't be asked about. It is rounded as
+ * people round, and may go by another published resistivity of copper than this program: neither is
+ * a slip. What follows from an earlier figure is no mistake of its own.
  */
 final class PageMarks {
     /** At 20 degC, in use besides 0.0172; the table of copper has their sources. */
@@ -98,13 +98,18 @@ final class PageMarks {
     /** A figure to the last digit before a slip, a slip before what is but near. */
     private Mark byOtherCopper(final Mark mark, final boolean follows) {
         final Stream<Mark> near =
-                RESISTIVITIES.stream().flatMap(each -> by(each, mark).filter(Mark::isSound).stream());
+                RESISTIVITIES.stream()
+                        .flatMap(each -> by(each, mark).filter(Mark::isSound).stream());
         final Stream<Mark> slips =
                 RESISTIVITIES.stream()
                         .flatMap(each -> by(each, mark).stream())
                         .filter(it -> it.diagnosis().settled());
         return toTheDigit(mark, follows)
-                .or(() -> unexplained(mark) ? near.findFirst().or(slips::findFirst) : Optional.empty())
+                .or(
+                        () ->
+                                unexplained(mark)
+                                        ? near.findFirst().or(slips::findFirst)
+                                        : Optional.empty())
                 .orElse(mark);
     }
 
@@ -152,8 +157,7 @@ final class PageMarks {
                 question.answers());
     }
 
-    private static Mark saying(
-            final Mark mark, final String key, final Reading.Read resistivity) {
+    private static Mark saying(final Mark mark, final String key, final Reading.Read resistivity) {
         return other(
                 mark,
                 mark.sound(),
@@ -168,7 +172,6 @@ final class PageMarks {
             final boolean follows,
             final Diagnosis diagnosis,
             final String words) {
-        return new Mark(
-                mark.ref(), mark.given(), mark.reading(), sound, follows, diagnosis, words);
+        return new Mark(mark.ref(), mark.given(), mark.reading(), sound, follows, diagnosis, words);
     }
 }

@@ -78,7 +78,7 @@ record Sums(
                     cautions.stream().filter(each -> !isOpen(each)).toList(),
                     List.copyOf(notes));
         } catch (final Unworkable why) {
-            notes.add(FieldNote.wrong(why.where(), sentence(why.what())));
+            notes.add(FieldNote.wrong(why.where(), sentence(InWords.of(why))));
             return nothing(notes);
         }
     }
@@ -120,7 +120,7 @@ record Sums(
         return FieldNote.missing(
                 ANSWERS + "." + quantity.id(),
                 worked.problem(quantity)
-                        .map(why -> Said.of("not-yet", "why", why.what()))
+                        .map(why -> Said.of("not-yet", "why", InWords.of(why)))
                         .orElse(Said.of("given-already")));
     }
 

@@ -43,13 +43,14 @@ final class CheckDesk extends StackPane {
         this.model = model;
         this.dialogs = dialogs;
         this.background = background;
-        saving = new Saving(background);
+        saving = new Saving(background.apart());
         side = new VehicleSide(model, new VehicleMenu(model, dialogs, this::fromSheet), this::add);
         page = new SideAndPage(side, CheckTexts.of("parts"));
         getChildren().setAll(page);
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         model.chosen().subscribe(this::show);
         model.vehicle().subscribe(any -> changed.run());
+        model.opened().subscribe(any -> changed.run());
         model.vehicle().subscribe(any -> shown.refresh());
         model.checking().done().subscribe(any -> shown.refresh());
     }

@@ -25,7 +25,8 @@ public final class CheckPlace implements Place, AutoCloseable {
     public CheckPlace(final Path folder, final Supplier<SumsInUse> inUse) {
         this.inUse = inUse;
         shelf = new Shelf(folder);
-        dialogs = Dialogs.ofSystem(folder);
+        final Path home = Path.of(System.getProperty("user.home", "."));
+        dialogs = Dialogs.ofSystem(folder, new LastFolder(folder.resolve("last-folder.txt"), home));
     }
 
     @Override

@@ -16,4 +16,9 @@ final class CheckTexts {
     static String of(final String key, final Object... filling) {
         return TEXTS.of(key, filling);
     }
+
+    /** So many of something: one has words of its own. */
+    static String counted(final String key, final int count) {
+        return of(count == 1 ? key + ".one" : key, "count", count);
+    }
 }

@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
+import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.KeptBox;
@@ -38,6 +39,7 @@ final class CircuitForm extends KeptBox implements Refreshing {
         getChildren()
                 .setAll(
                         EntryFields.wide(EntryList.name(model, index)),
+                        volts(),
                         Texts.subtitle(CheckTexts.of("loads")),
                         loads,
                         note("given.loads"),
@@ -52,6 +54,14 @@ final class CircuitForm extends KeptBox implements Refreshing {
                                         CheckTexts.of("remove-circuit"),
                                         () -> model.removeCircuit(index))));
         refresh();
+    }
+
+    /** Asked here, too, where it was not given before. */
+    private Node volts() {
+        final EntryFields volts = EntryFields.wide(EntryList.volts(model));
+        volts.setManaged(!model.now().supply().given().has(Quantity.SUPPLY_VOLTAGE));
+        volts.setVisible(volts.isManaged());
+        return volts;
     }
 
     private NoteLine note(final String where) {

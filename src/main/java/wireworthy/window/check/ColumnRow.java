@@ -4,6 +4,8 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.control.skin.ComboBoxListViewSkin;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
@@ -15,6 +17,8 @@ import wireworthy.window.parts.Texts;
 
 /** A column of a spreadsheet: its heading, an example, what it is taken for and in which unit. */
 final class ColumnRow extends VBox {
+    private static final int MOST_ROWS = 14;
+
     private final ImportModel model;
     private final int index;
     private final ComboBox<Target> target;
@@ -53,6 +57,8 @@ final class ColumnRow extends VBox {
         final ComboBox<T> box = new ComboBox<>();
         box.setAccessibleText(CheckTexts.of(key, "heading", heading));
         box.setConverter(new Named<>(words));
+        box.setVisibleRowCount(MOST_ROWS);
+        box.setOnShown(event -> toChosen(box));
         box.valueProperty()
                 .addListener(
                         (any, before, now) -> {
@@ -61,6 +67,14 @@ final class ColumnRow extends VBox {
                             }
                         });
         return box;
+    }
+
+    /** The list opens where the choice stands, not at its top. */
+    private static void toChosen(final ComboBox<?> box) {
+        if (box.getSkin() instanceof ComboBoxListViewSkin<?> skin
+                && skin.getPopupContent() instanceof ListView<?> list) {
+            list.scrollTo(Math.max(0, box.getSelectionModel().getSelectedIndex() - 1));
+        }
     }
 
     private Column column() {

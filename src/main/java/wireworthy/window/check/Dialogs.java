@@ -9,6 +9,9 @@ import javafx.stage.Window;
 
 /** Asks for files. */
 interface Dialogs {
+    /** How the files of vehicles end. */
+    String VEHICLE = "json";
+
     /**
      * A file to read.
      *
@@ -20,21 +23,36 @@ interface Dialogs {
     /** A file to write, which may be there already: the dialog asks before it is replaced. */
     Optional<Path> save(Window over, String kind, Path proposed);
 
-    /** Those of the system, beginning in a folder. */
-    static Dialogs ofSystem(final Path folder) {
+    /**
+     * Those of the system.
+     *
+     * @param vehicles the folder where vehicles are kept
+     * @param others where files of any other kind were last chosen
+     */
+    static Dialogs ofSystem(final Path vehicles, final LastFolder others) {
         return new Dialogs() {
             @Override
             public Optional<Path> open(final Window over, final String kind, final String ending) {
-                return path(chooser(folder, kind, ending).showOpenDialog(over));
+                return remembered(path(chooser(kind, ending).showOpenDialog(over)), ending);
             }
 
             @Override
             public Optional<Path> save(final Window over, final String kind, final Path proposed) {
                 final String name = String.valueOf(proposed.getFileName());
-                final FileChooser chooser =
-                        chooser(folder, kind, name.substring(name.lastIndexOf('.') + 1));
+                final String ending = name.substring(name.lastIndexOf('.') + 1);
+                final FileChooser chooser = chooser(kind, ending);
                 chooser.setInitialFileName(name);
-                return path(chooser.showSaveDialog(over));
+                return remembered(path(chooser.showSaveDialog(over)), ending);
+            }
+
+            private FileChooser chooser(final String kind, final String ending) {
+                return Dialogs.chooser(
+                        ending.equals(VEHICLE) ? vehicles : others.folder(), kind, ending);
+            }
+
+            private Optional<Path> remembered(final Optional<Path> chosen, final String ending) {
+                chosen.filter(it -> !ending.equals(VEHICLE)).ifPresent(others::chosen);
+                return chosen;
             }
         };
     }

@@ -65,7 +65,7 @@ record Distribution(String supply, String main, List<Branch> branches) {
                 circuit.name(),
                 fused ? fuse(checked.fuse().inUse()) : "",
                 circuit.isNetwork()
-                        ? CheckTexts.of("several.short", "count", circuit.stretches().size())
+                        ? CheckTexts.counted("several.short", circuit.stretches().size())
                         : cable(circuit.part()));
     }
 

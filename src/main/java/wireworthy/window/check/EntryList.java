@@ -89,6 +89,11 @@ final class EntryList {
         return main(model).given(List.of(AVAILABLE_SECTIONS)).get(0);
     }
 
+    /** The voltage of the supply, without which hardly anything can be worked. */
+    static Entry volts(final VehicleModel model) {
+        return supply(model).given(List.of(SUPPLY_VOLTAGE)).get(0);
+    }
+
     /** The entries of some quantities. */
     List<Entry> given(final List<Quantity> quantities) {
         return quantities.stream()

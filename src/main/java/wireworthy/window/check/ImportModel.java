@@ -22,6 +22,23 @@ import wireworthy.vehicle.sheet.Target;
 
 /** A spreadsheet before it is taken in: what its columns are taken for, and what comes of it. */
 final class ImportModel {
+    /** What most columns are about; they stand first in the choice. */
+    private static final List<Target> LIKELY =
+            List.of(
+                    Target.Word.NOTHING,
+                    Target.Word.CIRCUIT,
+                    Target.Word.LOAD,
+                    new Target.OfLoad(LoadEntry.POWER),
+                    new Target.OfLoad(LoadEntry.CURRENT),
+                    new Target.OfLoad(LoadEntry.COUNT),
+                    new Target.Given(Quantity.ONE_WAY_LENGTH),
+                    new Target.Given(Quantity.SECTION),
+                    new Target.Given(Quantity.FUSE),
+                    new Target.Own(Quantity.CIRCUIT_CURRENT),
+                    new Target.Own(Quantity.FUSE_FLOOR),
+                    new Target.Own(Quantity.DROP),
+                    new Target.Own(Quantity.DROP_PERCENT));
+
     private final VehicleModel vehicle;
     private final Sheet sheet;
     private final ReadOnlyObjectWrapper<SheetImport> result;
@@ -54,11 +71,13 @@ final class ImportModel {
     /** What a column may be taken for. */
     static List<Target> targets() {
         return Stream.<Stream<Target>>of(
+                        LIKELY.stream(),
                         Stream.of(Target.Word.values()),
                         Stream.of(LoadEntry.values()).map(Target.OfLoad::new),
                         Vocabulary.CIRCUIT.stream().map(Target.Given::new),
                         Stream.of(Quantity.values()).filter(Quantity::numeric).map(Target.Own::new))
                 .flatMap(each -> each)
+                .distinct()
                 .toList();
     }
 
@@ -134,9 +153,9 @@ final class ImportModel {
         return CheckTexts.of(
                 "sheet.summary",
                 "rows",
-                rows,
+                CheckTexts.counted("sheet.rows", (int) rows),
                 "circuits",
-                result.get().circuits().size(),
+                counted(),
                 "taken",
                 taken,
                 "part",
@@ -150,11 +169,53 @@ final class ImportModel {
     /** Why not all circuits fit; empty where they do. */
     String tooMany() {
         final int many = result.get().tooMany(vehicle.now());
-        return many == 0 ? "" : CheckTexts.of("sheet.too-many", "count", many);
+        return many == 0
+                ? ""
+                : CheckTexts.of(
+                        "sheet.too-many", "circuits", CheckTexts.counted("sheet.circuits", many));
+    }
+
+    private String counted() {
+        return CheckTexts.counted("sheet.circuits", result.get().circuits().size());
+    }
+
+    /** What the vehicle that is open holds, and so has to be asked; empty where it is empty. */
+    String where() {
+        final int circuits = vehicle.now().circuits().size();
+        return circuits == 0
+                ? ""
+                : CheckTexts.of(
+                        "sheet.where",
+                        "vehicle",
+                        open(),
+                        "circuits",
+                        CheckTexts.counted("sheet.circuits", circuits));
+    }
+
+    /** The name of the vehicle that is open. */
+    String open() {
+        return vehicle.now().name();
     }
 
     /** Puts the circuits after those of the vehicle; undo takes them all away again. */
     void takeIn() {
         vehicle.change("", result.get()::into);
+        vehicle.tell(CheckTexts.of("sheet.taken", "vehicle", open(), "circuits", counted()));
+    }
+
+    /** Puts the circuits into a new vehicle; the one that was open stays as it is. */
+    void takeAsNew() {
+        final String before = open();
+        vehicle.begin();
+        vehicle.change("", result.get()::into);
+        vehicle.tell(
+                CheckTexts.of(
+                        "sheet.taken-new",
+                        "vehicle",
+                        open(),
+                        "circuits",
+                        counted(),
+                        "before",
+                        before));
     }
 }

@@ -2,6 +2,7 @@ package wireworthy.window.check;
 
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import wireworthy.vehicle.Circuit;
@@ -35,20 +36,47 @@ final class ImportPage extends VBox {
                         Texts.paragraph(CheckTexts.of("sheet.what")),
                         columns,
                         outcome,
-                        Buttons.row(
-                                Buttons.main(
-                                        CheckTexts.of("sheet.take"),
-                                        () -> {
-                                            model.takeIn();
-                                            done.run();
-                                        }),
-                                Buttons.plain(CheckTexts.of("sheet.leave"), done)));
+                        taking(done));
         columns.getChildren()
                 .setAll(
                         model.columns().stream()
                                 .map(it -> new ColumnRow(model, it.index()))
                                 .toList());
         model.result().subscribe(this::show);
+    }
+
+    /** Into the vehicle that is open, or into a new one: asked wherever it could be either. */
+    private Node taking(final Runnable done) {
+        final String where = model.where();
+        final Button leave = Buttons.plain(CheckTexts.of("sheet.leave"), done);
+        if (where.isEmpty()) {
+            final Button take = take(CheckTexts.of("sheet.take"), model::takeIn, done);
+            take.setDefaultButton(true);
+            return Buttons.row(take, leave);
+        }
+        final String here = CheckTexts.of("sheet.take-here", "vehicle", model.open());
+        final VBox asked =
+                new VBox(
+                        Texts.strong(where),
+                        Buttons.row(
+                                take(here, model::takeIn, done),
+                                take(CheckTexts.of("sheet.take-new"), model::takeAsNew, done),
+                                leave));
+        asked.getStyleClass().add(Styles.TIGHT);
+        return asked;
+    }
+
+    private static Button take(final String words, final Runnable taking, final Runnable done) {
+        final Button take =
+                Buttons.main(
+                        words,
+                        () -> {
+                            taking.run();
+                            done.run();
+                        });
+        take.setDefaultButton(false);
+        take.setMnemonicParsing(false);
+        return take;
     }
 
     private void show(final SheetImport result) {

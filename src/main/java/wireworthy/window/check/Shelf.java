@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import wireworthy.record.WholeFile;
@@ -38,6 +39,19 @@ final class Shelf {
         return IntStream.iterate(1, i -> i + 1)
                 .mapToObj(i -> named(name, (i == 1 ? "" : "-" + i) + ".json"))
                 .filter(it -> !Files.exists(it))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /**
+     * The first of some names after which no file here is called.
+     *
+     * @param names by number, from 1 on
+     */
+    String free(final IntFunction<String> names) {
+        return IntStream.iterate(1, i -> i + 1)
+                .mapToObj(names)
+                .filter(it -> !Files.exists(named(it, ".json")))
                 .findFirst()
                 .orElseThrow();
     }

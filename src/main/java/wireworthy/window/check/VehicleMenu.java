@@ -52,7 +52,7 @@ final class VehicleMenu extends MenuButton {
     }
 
     private void open() {
-        dialogs.open(getScene().getWindow(), CheckTexts.of("kind.vehicle"), "json")
+        dialogs.open(getScene().getWindow(), CheckTexts.of("kind.vehicle"), Dialogs.VEHICLE)
                 .ifPresent(model::open);
     }
 }

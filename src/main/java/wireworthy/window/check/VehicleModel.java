@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -35,6 +37,8 @@ final class VehicleModel implements AutoCloseable {
     private final ReadOnlyObjectWrapper<Spot> chosen =
             new ReadOnlyObjectWrapper<>(Spot.Fixed.WHOLE);
     private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper told = new ReadOnlyStringWrapper("");
+    private final ReadOnlyIntegerWrapper opened = new ReadOnlyIntegerWrapper();
     private History history;
 
     /**
@@ -48,7 +52,7 @@ final class VehicleModel implements AutoCloseable {
         this.background = background;
         checking = new Checking(background);
         keeper = new Keeper(shelf, background);
-        history = History.of(Vehicle.named(CheckTexts.of("new-name")));
+        history = History.of(Vehicle.named(newName()));
         vehicle = new ReadOnlyObjectWrapper<>(history.vehicle());
         checking.check(now());
     }
@@ -60,7 +64,18 @@ final class VehicleModel implements AutoCloseable {
 
     /** Begins another vehicle; it gets its file with its first change. */
     void begin() {
-        open(Vehicle.named(CheckTexts.of("new-name")), Optional.empty());
+        // What is open has to lie in its file before a name is looked for that is free.
+        keeper.close();
+        open(Vehicle.named(newName()), Optional.empty());
+    }
+
+    /** Numbered where there is one of that name already, so that their files can be told apart. */
+    private String newName() {
+        return shelf.free(
+                number ->
+                        number == 1
+                                ? CheckTexts.of("new-name")
+                                : CheckTexts.of("new-name.number", "number", number));
     }
 
     /** Opens the example; what is changed of it is kept as a copy. */
@@ -93,6 +108,13 @@ final class VehicleModel implements AutoCloseable {
         checking.forget();
         chosen.set(Spot.Fixed.WHOLE);
         show(History.of(other));
+        told.set("");
+        opened.set(opened.get() + 1);
+    }
+
+    /** Says what was done, until another part is chosen. */
+    void tell(final String text) {
+        told.set(text);
     }
 
     /**
@@ -112,6 +134,7 @@ final class VehicleModel implements AutoCloseable {
     }
 
     void undo() {
+        told.set("");
         history.undone().ifPresent(this::goTo);
     }
 
@@ -138,6 +161,7 @@ final class VehicleModel implements AutoCloseable {
 
     void choose(final Spot spot) {
         settled();
+        told.set("");
         chosen.set(spot);
     }
 
@@ -213,6 +237,16 @@ final class VehicleModel implements AutoCloseable {
     /** Why a file could not be opened; empty where it could. */
     ReadOnlyStringProperty trouble() {
         return trouble.getReadOnlyProperty();
+    }
+
+    /** What was done last that is not seen by itself; empty for nothing. */
+    ReadOnlyStringProperty told() {
+        return told.getReadOnlyProperty();
+    }
+
+    /** How many vehicles were opened or begun: one may be just like that before it. */
+    ReadOnlyIntegerProperty opened() {
+        return opened.getReadOnlyProperty();
     }
 
     Keeper keeper() {

@@ -21,6 +21,7 @@ final class VehicleSide extends VBox {
                         list,
                         Buttons.plain(CheckTexts.of("add-circuit"), add),
                         trouble(model),
+                        told(model),
                         kept(model.keeper()));
     }
 
@@ -33,6 +34,13 @@ final class VehicleSide extends VBox {
         final Under kept = new Under();
         keeper.said().subscribe(said -> kept.say(said.text(), said.trouble()));
         return kept;
+    }
+
+    private static Label told(final VehicleModel model) {
+        final Under told = new Under();
+        told.managedProperty().bind(told.textProperty().isNotEmpty());
+        model.told().subscribe(text -> told.say(text, false));
+        return told;
     }
 
     private static Label trouble(final VehicleModel model) {

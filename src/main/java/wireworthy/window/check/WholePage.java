@@ -35,6 +35,7 @@ final class WholePage extends KeptBox implements Refreshing {
         getChildren()
                 .setAll(
                         EntryFields.wide(EntryList.vehicleName(model)),
+                        EntryFields.wide(EntryList.volts(model)),
                         new NotesField(EntryList.notes(model)),
                         begin,
                         results,

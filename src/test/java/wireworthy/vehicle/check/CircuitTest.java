@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static wireworthy.rules.Quantity.*;
 
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,6 +63,31 @@ class CircuitTest {
                 .first()
                 .asString()
                 .startsWith("It can't be checked yet: ");
+    }
+
+    /** What is missing is said as the form has it, not as the question format has it. */
+    @Test
+    void nothingSaidHoldsAnIdOfTheFormat() {
+        final String circuit =
+                """
+                {"name": "Lamps", "given": {"loads": [{"name": "l", "power": "24 W"}],
+                    "one-way-length": "5 m", "section": "25 mm2"},
+                 "answers": {"circuit-current": "2 A", "drop": "0.1 V", "fuse-ceiling": "20 A",
+                    "standard-section": "4 mm2"}}
+                """;
+        final CheckedCircuit lamps =
+                Checked.check(Checked.read("{}", "{}", circuit)).circuits().get(0);
+        final List<String> said =
+                Stream.concat(
+                                lamps.notes().stream().map(FieldNote::text),
+                                lamps.found().stream().map(Found::why))
+                        .toList();
+        assertThat(said).anyMatch(text -> text.contains("give also: supply voltage"));
+        for (final Quantity quantity : Quantity.values()) {
+            if (quantity.id().contains("-") && !quantity.words().contains(quantity.id())) {
+                assertThat(said).noneMatch(text -> text.contains(quantity.id()));
+            }
+        }
     }
 
     @Test

@@ -146,8 +146,7 @@ class OwnSumsTest {
                 final String typed = String.format(Locale.ROOT, "%.2g V", drop);
                 final String said =
                         explanation(
-                                "\"current\": \"" + amps + " A\"",
-                                "\"drop\": \"" + typed + "\"");
+                                "\"current\": \"" + amps + " A\"", "\"drop\": \"" + typed + "\"");
                 assertThat(said).as("%s with %s", typed, copper).contains("is sound");
             }
         }
@@ -194,8 +193,7 @@ class OwnSumsTest {
     @Test
     void whatFollowsFromASoundFigureIsSound() {
         final List<Mark> marks =
-                lamps(own("2 A", "\"drop\": \"0.238 V\", \"drop-percent\": \"1.98 %\""))
-                        .marks();
+                lamps(own("2 A", "\"drop\": \"0.238 V\", \"drop-percent\": \"1.98 %\"")).marks();
         assertThat(marks).hasSize(3).allMatch(Mark::isSound);
     }
 

@@ -70,9 +70,7 @@ class WaysOutTest {
                 any(random, List.of("thin-wall", "boat-cable", "iso-10133", "standard-wall"));
         final String limit = any(random, List.of("3 %", "5 %", "10 %", "0.3 V", "0.9 V"));
         final String stock =
-                any(
-                        random,
-                        List.of("", "", "\"available-sections\": [\"2.5 mm2\", \"6 mm2\"],"));
+                any(random, List.of("", "", "\"available-sections\": [\"2.5 mm2\", \"6 mm2\"],"));
         final String back = any(random, List.of("", "", "\"conductor-temperature\": \"90 degC\","));
         return new Plan(
                 any(random, List.of(12.0, 12.8, 24.0)),
@@ -178,10 +176,7 @@ class WaysOutTest {
         final CheckedCircuit circuit = Checked.circuit(open);
         assertThat(circuit.notesAt("given.section"))
                 .singleElement()
-                .satisfies(
-                        it ->
-                                assertThat(it.text())
-                                        .contains("8.5 mm² (6 mm² in cold copper)"));
+                .satisfies(it -> assertThat(it.text()).contains("8.5 mm² (6 mm² in cold copper)"));
         assertThat(complaints(strips("8.5 mm2", "").checked())).isEmpty();
     }
 

@@ -108,6 +108,50 @@ class ImportModelTest {
     }
 
     @Test
+    void intoAnEmptyVehicleNothingIsAsked() {
+        assertThat(model.where()).isEmpty();
+        model.takeIn();
+        assertThat(vehicle.told().get())
+                .isEqualTo(
+                        "Taken into \"My vehicle\": 2 circuits."
+                                + " Undo (Ctrl+Z) takes them out again.");
+        vehicle.undo();
+        assertThat(vehicle.told().get()).isEmpty();
+    }
+
+    @Test
+    void whereAVehicleHasCircuitsItIsAskedIntoWhichTheyGo() {
+        vehicle.addCircuit();
+        assertThat(model.where())
+                .isEqualTo(
+                        "Where are they to go? \"My vehicle\" is open and has 1 circuit already.");
+        final Vehicle before = vehicle.now();
+        model.takeAsNew();
+        assertThat(vehicle.now().name()).isEqualTo("My vehicle 2");
+        assertThat(vehicle.now().circuits()).hasSize(2);
+        assertThat(vehicle.told().get())
+                .contains("\"My vehicle 2\"", "\"My vehicle\" is as it was");
+        vehicle.open(folder.resolve("my-vehicle.json"));
+        assertThat(vehicle.now()).isEqualTo(before);
+    }
+
+    @Test
+    void whatMostColumnsAreAboutStandsFirst() {
+        assertThat(ImportModel.targets().subList(0, 13))
+                .contains(
+                        Target.Word.CIRCUIT,
+                        new Target.OfLoad(LoadEntry.POWER),
+                        new Target.Given(Quantity.FUSE),
+                        new Target.Own(Quantity.DROP));
+    }
+
+    @Test
+    void oneIsNotCalledMany() {
+        final Sheet one = read("Circuit;Power (W)\nPump;60\n");
+        assertThat(new ImportModel(vehicle, one).summary()).startsWith("1 circuit from 2 rows: ");
+    }
+
+    @Test
     void aColumnMayBeTakenForAllThatCanBeSaidOfACircuit() {
         assertThat(ImportModel.targets())
                 .contains(

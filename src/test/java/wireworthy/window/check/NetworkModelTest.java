@@ -164,7 +164,7 @@ class NetworkModelTest {
         model.addStretch(0);
         entries.at(0).type("attic");
         assertThat(entries.at(0).troubled()).isTrue();
-        assertThat(entries.at(0).under()).contains("no stretch leads to \"attic\"");
+        assertThat(entries.at(0).under()).contains("No stretch leads to \"attic\"");
     }
 
     @Test

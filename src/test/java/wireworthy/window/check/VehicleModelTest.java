@@ -87,6 +87,21 @@ class VehicleModelTest {
     }
 
     @Test
+    void newVehiclesAreNumberedSoThatTheirFilesCanBeToldApart() {
+        final int opened = model.opened().get();
+        model.begin();
+        assertThat(model.now().name()).isEqualTo("My vehicle 2");
+        model.addCircuit();
+        model.begin();
+        assertThat(model.now().name()).isEqualTo("My vehicle 3");
+        model.begin();
+        assertThat(model.opened().get()).as("seen, though nothing changed").isEqualTo(opened + 3);
+        assertThat(model.shelf().recent())
+                .extracting(file -> String.valueOf(file.getFileName()))
+                .containsExactly("my-vehicle-2.json", "my-vehicle.json");
+    }
+
+    @Test
     void aNewCircuitGoesByTheSumsInUseAndSaysSo() {
         final SumsInUse boat = SumsInUse.USUAL.withCableTable("boat-cable").withDropLimit(0.1);
         final VehicleModel other =

@@ -1,0 +1,113 @@
+package wireworthy.window.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.stage.Window;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import wireworthy.record.SumsInUse;
+import wireworthy.window.Background;
+import wireworthy.window.FxTest;
+
+/** What is shown in the middle as vehicles and spreadsheets are opened. */
+@FxTest
+class CheckDeskTest {
+    @TempDir private Path folder;
+    private VehicleModel model;
+    private CheckDesk desk;
+
+    @BeforeEach
+    void begin() {
+        model =
+                new VehicleModel(
+                        new Shelf(folder.resolve("vehicles")),
+                        () -> SumsInUse.USUAL,
+                        Background.atOnce());
+        desk = new CheckDesk(model, new NoDialogs(), Background.atOnce());
+        assertThat(new Scene(desk).getRoot()).isEqualTo(desk);
+    }
+
+    @AfterEach
+    void close() {
+        model.close();
+    }
+
+    private void preview() throws IOException {
+        final Path file = folder.resolve("sums.csv");
+        Files.writeString(file, "Circuit;Power (W)\nPump;60\nLamp;5\n");
+        desk.readSheet(file);
+        assertThat(shows(ImportPage.class)).isTrue();
+    }
+
+    private boolean shows(final Class<?> page) {
+        return everything().anyMatch(page::isInstance);
+    }
+
+    /** What scrolls has its content only once it is laid out. */
+    private Stream<Node> everything() {
+        desk.applyCss();
+        desk.layout();
+        return all(desk);
+    }
+
+    private static Stream<Node> all(final Parent part) {
+        return part.getChildrenUnmodifiable().stream()
+                .flatMap(
+                        it ->
+                                it instanceof Parent inner
+                                        ? Stream.concat(Stream.of(it), all(inner))
+                                        : Stream.of(it));
+    }
+
+    private void press(final String words) {
+        everything()
+                .filter(it -> it instanceof Button button && button.getText().equals(words))
+                .findFirst()
+                .ifPresent(it -> ((Button) it).fire());
+    }
+
+    @Test
+    void aNewVehicleClosesThePreviewOfASpreadsheet() throws IOException {
+        preview();
+        model.begin();
+        assertThat(shows(ImportPage.class)).isFalse();
+        assertThat(shows(WholePage.class)).isTrue();
+    }
+
+    @Test
+    void circuitsGoWhereOneChose() throws IOException {
+        model.addCircuit();
+        model.choose(Spot.Fixed.WHOLE);
+        preview();
+        press(CheckTexts.of("sheet.take-here", "vehicle", "My vehicle"));
+        assertThat(model.now().circuits()).hasSize(3);
+        assertThat(shows(ImportPage.class)).isFalse();
+        preview();
+        press(CheckTexts.of("sheet.take-new"));
+        assertThat(model.now().name()).isEqualTo("My vehicle 2");
+        assertThat(model.now().circuits()).hasSize(2);
+    }
+
+    private static final class NoDialogs implements Dialogs {
+        @Override
+        public Optional<Path> open(final Window over, final String kind, final String ending) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Path> save(final Window over, final String kind, final Path proposed) {
+            return Optional.empty();
+        }
+    }
+}
