@@ -191,7 +191,7 @@ final class Reply {
 
     static void caution(final Caution caution, final JsonGenerator json) {
         json.writeStringProperty("id", caution.id());
-        json.writeStringProperty("text", caution.text());
+        json.writeStringProperty("text", caution.alone());
     }
 
     private void remedy(final Remedy way) {

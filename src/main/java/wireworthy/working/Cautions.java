@@ -166,7 +166,10 @@ public final class Cautions {
         final OptionalDouble capacity =
                 given.isPresent() ? given : setting.series().breakingCapacity();
         if (capacity.isEmpty()) {
-            add("breaking-capacity-unknown", Danger.FIRE, TEXTS.of("breaking-capacity-unknown"));
+            add(
+                    "breaking-capacity-unknown",
+                    Danger.NOT_KNOWN,
+                    TEXTS.of("breaking-capacity-unknown"));
         } else if (fault.isPresent() && above(fault, capacity)) {
             add(
                     "breaking-capacity-low",

@@ -6,5 +6,7 @@ public enum Danger {
     WILL_NOT_WORK,
     /** It holds, but not for long or not in every case. */
     ONLY_JUST,
-    COSTS_MONEY
+    COSTS_MONEY,
+    /** It can't be told yet whether it leads to anything. */
+    NOT_KNOWN
 }
