@@ -42,6 +42,11 @@ final class Explaining {
         return fill(MARKS.of(larger ? largerKey(ref) : "sound"), ref, read, right);
     }
 
+    /** What is said where there is no more to say. */
+    static String plainlySound(final Ref ref, final Reading.Read read) {
+        return fill(MARKS.of("sound"), ref, read, read.value());
+    }
+
     private static String largerKey(final Ref ref) {
         return ref.quantity() == Quantity.FUSE ? "sound.fuse" : "sound.larger";
     }

@@ -69,6 +69,13 @@ public record Mark(
                 && Fit.holds(ref, read, value);
     }
 
+    /** Whether there is nothing to say of it but that it is sound. */
+    public boolean isPlainlySound() {
+        return isSound()
+                && reading instanceof Reading.Read read
+                && explanation.equals(Explaining.plainlySound(ref, read));
+    }
+
     /** How the figure was understood, in words. */
     public String understood() {
         if (reading instanceof Reading.Read read) {

@@ -33,6 +33,7 @@ final class MainCheck {
     private static final List<Quantity> AS_TYPED =
             Vocabulary.MAIN.stream().filter(each -> each != MAIN_FUSE).toList();
 
+    private static final String CURRENT = "given." + CIRCUIT_CURRENT.id();
     private static final String FUSE_FIELD = "given.main-fuse";
 
     private static final double MARGIN_TAKEN = TradeFigure.FUSE_MARGIN.value();
@@ -56,7 +57,15 @@ final class MainCheck {
         kind(givens, together);
         source.voltsInto(givens);
         together.ifPresent(amps -> givens.worked(CIRCUIT_CURRENT, amps));
-        this.sums = Sums.of(solver, givens, FIND, main.answers());
+        this.sums = named(Sums.of(solver, givens, FIND, main.answers()));
+    }
+
+    /** The current is not asked for here: it is that of the circuits. */
+    private static Sums named(final Sums sums) {
+        final boolean asked = sums.notes().stream().anyMatch(note -> note.where().equals(CURRENT));
+        return asked
+                ? sums.with(List.of(), List.of(FieldNote.wrong(CURRENT, Said.of("no-together"))))
+                : sums;
     }
 
     /** Where no series was typed: the first that has the main fuse typed, or reaches the floor. */

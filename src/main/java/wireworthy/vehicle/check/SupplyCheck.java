@@ -96,7 +96,21 @@ final class SupplyCheck {
             assumed.add(new Assumed("hours-a-day", Said.of("always-on", "names", always)));
         }
         return new CheckedPart(
-                part.found(), part.marks(), part.cautions(), part.notes(), part.working(), assumed);
+                part.found(),
+                part.marks(),
+                part.cautions(),
+                saidOnce(part.notes()),
+                part.working(),
+                assumed);
+    }
+
+    /** That there is no voltage is asked about where one gives it, and nowhere else. */
+    private static List<FieldNote> saidOnce(final List<FieldNote> notes) {
+        final boolean asked =
+                notes.stream().anyMatch(note -> note.where().equals("given.supply-voltage"));
+        return notes.stream()
+                .filter(note -> !asked || !note.where().equals("given.battery-voltage"))
+                .toList();
     }
 
     private String alwaysOn() {

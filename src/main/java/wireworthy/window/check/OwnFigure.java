@@ -93,6 +93,9 @@ final class OwnFigure extends KeptBox implements Refreshing {
     }
 
     private static Node marked(final Mark mark) {
+        if (mark.isSound() && !mark.isPlainlySound()) {
+            return new Notice(Verdict.SOUND, mark.explanation());
+        }
         if (mark.isSound()) {
             return new Badge(Verdict.SOUND, CheckTexts.of("yours-sound"));
         }

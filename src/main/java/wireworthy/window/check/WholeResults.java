@@ -26,6 +26,7 @@ import wireworthy.working.Danger;
 final class WholeResults extends KeptBox implements Refreshing {
     private final VehicleModel model;
     private final Redrawn<Warned> cautions = new Redrawn<>(this::cautions);
+    private final Redrawn<List<CheckedVehicle.Placed>> lesser = new Redrawn<>(this::grouped);
     private final Redrawn<Unsettled> unsettled = new Redrawn<>(this::unsettled);
     private final Redrawn<Differing> differing = new Redrawn<>(this::differing);
     private final Redrawn<Totals> totals = new Redrawn<>(WholeResults::totals);
@@ -44,7 +45,16 @@ final class WholeResults extends KeptBox implements Refreshing {
         managedProperty().bind(visibleProperty());
         getStyleClass().add(Styles.RESULTS);
         getChildren()
-                .setAll(cautions, unsettled, differing, totals, drawing, mainPart(), faults, paper);
+                .setAll(
+                        cautions,
+                        unsettled,
+                        differing,
+                        lesser,
+                        totals,
+                        drawing,
+                        mainPart(),
+                        faults,
+                        paper);
     }
 
     private List<Node> differing(final Differing differing) {
@@ -64,11 +74,23 @@ final class WholeResults extends KeptBox implements Refreshing {
     private List<Node> cautions(final Warned warned) {
         final List<CheckedVehicle.Placed> placed = warned.placed();
         if (placed.isEmpty()) {
-            return List.of(
-                    warned.worked()
-                            ? new Notice(Verdict.SOUND, CheckTexts.of("whole.nothing"))
-                            : new Notice(Verdict.CAUTION, CheckTexts.of("whole.too-early")));
+            return nothing(warned.worked());
         }
+        return grouped(placed.stream().filter(WholeResults::isGrave).toList());
+    }
+
+    private static List<Node> nothing(final boolean worked) {
+        return List.of(
+                worked
+                        ? new Notice(Verdict.SOUND, CheckTexts.of("whole.nothing"))
+                        : new Notice(Verdict.CAUTION, CheckTexts.of("whole.too-early")));
+    }
+
+    private static boolean isGrave(final CheckedVehicle.Placed placed) {
+        return placed.caution().danger().compareTo(Danger.WILL_NOT_WORK) <= 0;
+    }
+
+    private List<Node> grouped(final List<CheckedVehicle.Placed> placed) {
         final Map<Danger, List<CheckedVehicle.Placed>> byDanger =
                 placed.stream()
                         .collect(
@@ -143,6 +165,7 @@ final class WholeResults extends KeptBox implements Refreshing {
                         checked.totalCurrent().isPresent() && open.all().isEmpty()));
         unsettled.show(open);
         differing.show(Differing.of(checked));
+        lesser.show(checked.cautions().stream().filter(it -> !isGrave(it)).toList());
         totals.show(new Totals(checked.totalCurrent(), checked.simultaneousCurrent()));
         drawing.show(Distribution.of(checked));
         main.show(checked);

@@ -90,6 +90,28 @@ class CircuitTest {
         }
     }
 
+    /** The voltage is asked for once, and the current of the main fuse is that of the circuits. */
+    @Test
+    void whatIsMissingInOnePlaceIsAskedForThere() {
+        final CheckedVehicle van =
+                Checked.check(
+                        Checked.read(
+                                "{}",
+                                "{}",
+                                """
+                                {"name": "Lamps", "given": {"section": "1 mm2",
+                                   "loads": [{"name": "l", "power": "24 W"}]}}
+                                """));
+        assertThat(van.supply().notes())
+                .extracting(FieldNote::where)
+                .containsOnlyOnce("given.supply-voltage")
+                .doesNotContain("given.battery-voltage");
+        assertThat(van.main().notes())
+                .extracting(FieldNote::text)
+                .noneMatch(text -> text.contains("circuit current"))
+                .anyMatch(text -> text.startsWith("What all circuits take together"));
+    }
+
     @Test
     void whereNoTableTellsWhatACableCarriesNoFuseIsSaidToProtectIt() {
         final CheckedCircuit winch =

@@ -108,6 +108,17 @@ class BuildersSumsTest {
                 .satisfies(each -> assertThat(each.name()).isEqualTo("Fridge"));
     }
 
+    /** 2.33 A over 6.5 m: 0.348 V in cold copper of 0.36 V, 0.467 V in warm. */
+    @Test
+    void whatWarmCableAloneTakesHidesNoMistake() {
+        final int lamps = circuit("Lamps", LoadEntry.POWER, "28 W", "6.5 m", "1.5 mm2", "5 A");
+        assertThat(states()).containsExactly(State.ONLY_JUST);
+        own(lamps, DROP, "0.174 V");
+        assertThat(states()).containsExactly(State.DIFFERS);
+        given(lamps, FUSE, "30 A");
+        assertThat(states()).containsExactly(State.FIRE);
+    }
+
     private List<State> states() {
         return IntStream.range(0, model.now().circuits().size())
                 .mapToObj(i -> model.checking().state(new Spot.OfCircuit(i)).orElseThrow())

@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -34,7 +38,7 @@ class CheckDeskTest {
                         new Shelf(folder.resolve("vehicles")),
                         () -> SumsInUse.USUAL,
                         Background.atOnce());
-        desk = new CheckDesk(model, new NoDialogs(), Background.atOnce());
+        desk = new CheckDesk(model, new Proposed(), Background.atOnce());
         assertThat(new Scene(desk).getRoot()).isEqualTo(desk);
     }
 
@@ -99,7 +103,37 @@ class CheckDeskTest {
         assertThat(model.now().circuits()).hasSize(2);
     }
 
-    private static final class NoDialogs implements Dialogs {
+    /** A schedule may take seconds: checks of what is typed must not wait for it. */
+    @Test
+    void whatIsTakenAlongIsMadeApart() {
+        final List<Path> made = new ArrayList<>();
+        final Background apart =
+                new Background() {
+                    @Override
+                    public <T> void run(final Supplier<T> work, final Consumer<T> then) {
+                        made.add(folder);
+                    }
+                };
+        final Background both =
+                new Background() {
+                    @Override
+                    public <T> void run(final Supplier<T> work, final Consumer<T> then) {
+                        then.accept(work.get());
+                    }
+
+                    @Override
+                    public Background apart() {
+                        return apart;
+                    }
+                };
+        model.openExample();
+        desk = new CheckDesk(model, new Proposed(), both);
+        assertThat(new Scene(desk).getRoot()).isEqualTo(desk);
+        press(CheckTexts.of("paper.save"));
+        assertThat(made).hasSize(1);
+    }
+
+    private static final class Proposed implements Dialogs {
         @Override
         public Optional<Path> open(final Window over, final String kind, final String ending) {
             return Optional.empty();
@@ -107,7 +141,7 @@ class CheckDeskTest {
 
         @Override
         public Optional<Path> save(final Window over, final String kind, final Path proposed) {
-            return Optional.empty();
+            return Optional.of(proposed);
         }
     }
 }
