@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import wireworthy.facts.FuseSeries;
 import wireworthy.facts.FuseSeriesTable;
 import wireworthy.rules.Dimension;
@@ -241,22 +240,8 @@ public final class Cautions {
                             "limit",
                             FigureText.of(limit, Dimension.VOLTAGE),
                             "way",
-                            holding()));
+                            HoldingSection.told(worked)));
         }
-    }
-
-    /** What would hold it in warm copper, too. */
-    private String holding() {
-        final Stream<String> section =
-                HoldingSection.of(worked).stream()
-                        .mapToObj(m2 -> FigureText.of(m2, Dimension.AREA, 4))
-                        .map(size -> TEXTS.of("only-cold.section", "section", size));
-        final Stream<String> length =
-                Remedies.warmToo(worked, 0).stream()
-                        .filter(each -> each.quantity() == ONE_WAY_LENGTH)
-                        .map(each -> FigureText.roundedDown(each.value(), Dimension.LENGTH))
-                        .map(metres -> TEXTS.of("only-cold.length", "length", metres));
-        return Stream.concat(section, length).collect(Collectors.joining(" "));
     }
 
     private void chassis() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import wireworthy.facts.CableTable;
 import wireworthy.facts.CableTables;
 import wireworthy.rules.Dimension;
@@ -30,6 +31,20 @@ public final class HoldingSection {
         return limit.isEmpty() || worked.typed(Ref.circuit(RESISTANCE_PER_LENGTH)).isPresent()
                 ? OptionalDouble.empty()
                 : of(worked, limit.getAsDouble());
+    }
+
+    /** What would hold the limit in warm copper, too: a section, a run. */
+    static String told(final Worked worked) {
+        final Stream<String> section =
+                of(worked).stream()
+                        .mapToObj(m2 -> FigureText.of(m2, Dimension.AREA, 4))
+                        .map(size -> TEXTS.of("only-cold.section", "section", size));
+        final Stream<String> length =
+                Remedies.warmToo(worked, 0).stream()
+                        .filter(each -> each.quantity() == ONE_WAY_LENGTH)
+                        .map(each -> FigureText.roundedDown(each.value(), Dimension.LENGTH))
+                        .map(metres -> TEXTS.of("only-cold.length", "length", metres));
+        return Stream.concat(section, length).collect(Collectors.joining(" "));
     }
 
     /**

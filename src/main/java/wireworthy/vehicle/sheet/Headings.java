@@ -54,7 +54,9 @@ final class Headings {
         for (final LoadEntry entry : LoadEntry.values()) {
             WHOLE.put(key(SheetWriter.heading(entry)), new Target.OfLoad(entry));
         }
-        Vocabulary.CIRCUIT.forEach(each -> WHOLE.put(each.words(), new Target.Given(each)));
+        Stream.concat(Vocabulary.CIRCUIT.stream(), Vocabulary.STRETCH.stream())
+                .forEach(each -> WHOLE.put(SheetWriter.heading(each), new Target.Given(each)));
+        WHOLE.putAll(SheetWriter.PLACES);
         // A current without more is that of the circuit; the plain one never stands on its way.
         Stream.of(Quantity.values())
                 .filter(each -> each.numeric() && each != Quantity.CURRENT)

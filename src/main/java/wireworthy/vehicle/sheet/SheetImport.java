@@ -108,15 +108,17 @@ public record SheetImport(Mapping mapping, List<RowOutcome> rows, List<Circuit> 
         }
 
         private RowOutcome taken(final SheetRow row, final List<CellRead> read) {
-            final String name = word(read, Target.Word.CIRCUIT);
-            final String load = word(read, Target.Word.LOAD);
+            final String name = CellRead.word(read, Target.Word.CIRCUIT);
+            final String load = CellRead.word(read, Target.Word.LOAD);
             if (read.stream().anyMatch(Taking::unreadableName)) {
                 return leftOut(row, "the name of its circuit can't be read");
             }
             if (isSum(name) || isSum(load)) {
                 return leftOut(row, "it looks like a sum of the others");
             }
-            if (read.stream().allMatch(cell -> cell.column().target() instanceof Target.Word)) {
+            if (!StretchRow.is(read)
+                    && read.stream()
+                            .allMatch(cell -> cell.column().target() instanceof Target.Word)) {
                 return leftOut(row, "no figure of a circuit stands in it");
             }
             if (name.isEmpty() && (!loadsNamed || circuits.isEmpty())) {
@@ -133,14 +135,6 @@ public record SheetImport(Mapping mapping, List<RowOutcome> rows, List<Circuit> 
             return SUM.matcher(name.toLowerCase(Locale.ROOT)).matches();
         }
 
-        private static String word(final List<CellRead> read, final Target.Word word) {
-            return read.stream()
-                    .filter(cell -> cell.column().target() == word)
-                    .map(CellRead::kept)
-                    .findFirst()
-                    .orElse("");
-        }
-
         /** Rows that name no circuit, or one named before, go on with it. */
         private RowOutcome into(
                 final SheetRow row,
@@ -148,13 +142,14 @@ public record SheetImport(Mapping mapping, List<RowOutcome> rows, List<Circuit> 
                 final String name,
                 final String load) {
             final int known = known(name);
-            if (known >= 0 && known < circuits.size() && full(circuits.get(known))) {
-                return leftOut(row, "a circuit has at most " + Vehicle.MOST_LOADS + " loads");
-            }
+            final Circuit circuit =
+                    known >= 0 && known < circuits.size()
+                            ? circuits.get(known)
+                            : Circuit.named(name);
             final Optional<String> conflict =
-                    known < circuits.size()
-                            ? conflict(circuits.get(known), read)
-                            : Optional.empty();
+                    StretchRow.is(read)
+                            ? StretchRow.trouble(circuit, read)
+                            : conflict(circuit, read);
             if (conflict.isPresent()) {
                 return leftOut(row, conflict.get());
             }
@@ -162,7 +157,11 @@ public record SheetImport(Mapping mapping, List<RowOutcome> rows, List<Circuit> 
                 circuits.add(Circuit.named(name));
                 byName.putIfAbsent(name, known);
             }
-            circuits.set(known, filled(circuits.get(known), read, load.isEmpty() ? name : load));
+            circuits.set(
+                    known,
+                    StretchRow.is(read)
+                            ? StretchRow.into(circuit, read)
+                            : filled(circuit, read, load.isEmpty() ? name : load));
             return done(row, read, known);
         }
 
@@ -173,12 +172,14 @@ public record SheetImport(Mapping mapping, List<RowOutcome> rows, List<Circuit> 
             return loadsNamed ? byName.getOrDefault(name, circuits.size()) : circuits.size();
         }
 
-        private static boolean full(final Circuit circuit) {
-            return circuit.loads().size() >= Vehicle.MOST_LOADS;
-        }
-
         /** Two rows of one circuit must not say different things of its cable. */
         private static Optional<String> conflict(final Circuit circuit, final List<CellRead> read) {
+            if (circuit.loads().size() >= Vehicle.MOST_LOADS) {
+                return Optional.of("a circuit has at most " + Vehicle.MOST_LOADS + " loads");
+            }
+            if (read.stream().anyMatch(StretchRow::isAlone)) {
+                return Optional.of("a resistance out and back belongs to a stretch of cable");
+            }
             return read.stream()
                     .filter(cell -> contradicts(circuit, cell))
                     .map(
@@ -205,9 +206,11 @@ public record SheetImport(Mapping mapping, List<RowOutcome> rows, List<Circuit> 
             Load load = Load.named(loadName);
             for (final CellRead cell : read) {
                 final Target target = cell.column().target();
-                final String text = cell.kept().isEmpty() ? shortened(cell.typed()) : cell.kept();
+                final String text = cell.text();
                 if (target instanceof Target.OfLoad of) {
                     load = load.with(of.entry(), text);
+                } else if (target == Target.Word.AT) {
+                    load = load.connectedAt(text);
                 } else if (target instanceof Target.Given given) {
                     filled = filled.withGiven(given.quantity(), text);
                 } else if (target instanceof Target.Own own) {
@@ -219,10 +222,6 @@ public record SheetImport(Mapping mapping, List<RowOutcome> rows, List<Circuit> 
                 }
             }
             return load.entries().typed().isEmpty() ? filled : filled.plus(load);
-        }
-
-        private static String shortened(final String text) {
-            return text.substring(0, Math.min(text.length(), Vehicle.LONGEST_TEXT));
         }
 
         private static RowOutcome done(

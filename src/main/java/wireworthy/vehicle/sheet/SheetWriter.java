@@ -2,35 +2,52 @@ package wireworthy.vehicle.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Load;
 import wireworthy.vehicle.LoadEntry;
+import wireworthy.vehicle.Stretch;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.vehicle.Vocabulary;
 
 /**
- * The circuits of a vehicle as CSV, a row a load: with a byte order mark, so that spreadsheets take
- * it as UTF-8, and lines as RFC 4180 has them. A cell a spreadsheet would work as a formula gets an
- * apostrophe before it; it is taken off again when the file is read. A row has room for one cable:
- * of a circuit with several stretches they are left out, which its row says.
+ * The circuits of a vehicle as CSV, a row a load, and after them a row a stretch of cable: with a
+ * byte order mark, so that spreadsheets take it as UTF-8, and lines as RFC 4180 has them. A cell a
+ * spreadsheet would work as a formula gets an apostrophe before it; it is taken off again when the
+ * file is read.
  */
 public final class SheetWriter {
     private static final String BYTE_ORDER_MARK = "\uFEFF";
     private static final String FORMULA = "=+-@\t\r";
 
-    private static final String NOTES = "Notes";
-    private static final String STRETCHES_LEFT_OUT =
-            "Several stretches of cable: they are not in this file.";
+    /** The columns of a cable with several places, in this order. */
+    static final Map<String, Target> PLACES =
+            Map.of(
+                    "load at", Target.Word.AT,
+                    "stretch from", Target.Word.FROM,
+                    "stretch to", Target.Word.TO);
+
+    private static final List<String> PLACE_HEADINGS = PLACES.keySet().stream().sorted().toList();
+
+    /** What stands before the heading of what only a stretch of cable has. */
+    static final String STRETCH = "stretch ";
+
+    private static final List<Quantity> GIVEN =
+            Stream.concat(Vocabulary.CIRCUIT.stream(), Vocabulary.STRETCH.stream())
+                    .distinct()
+                    .toList();
+
+    /**
+     * The columns of a file.
+     *
+     * @param places whether a cable leads to several
+     */
+    private record Columns(boolean places, List<Quantity> given, List<Quantity> own) {}
 
     private SheetWriter() {}
-
-    /** The circuits whose stretches of cable find no room in the file. */
-    public static List<String> notWhole(final Vehicle vehicle) {
-        return vehicle.circuits().stream().filter(Circuit::isNetwork).map(Circuit::name).toList();
-    }
 
     /**
      * The text of the file.
@@ -38,42 +55,42 @@ public final class SheetWriter {
      * @param separator comma, or semicolon where decimal commas are usual
      */
     public static String text(final Vehicle vehicle, final char separator) {
-        final List<Quantity> given = used(vehicle, Vocabulary.CIRCUIT, false);
-        final List<Quantity> own = used(vehicle, List.of(Quantity.values()), true);
+        final Columns columns =
+                new Columns(
+                        vehicle.circuits().stream().anyMatch(Circuit::isNetwork),
+                        GIVEN.stream().filter(each -> isGiven(vehicle, each)).toList(),
+                        Stream.of(Quantity.values()).filter(each -> isOwn(vehicle, each)).toList());
         final StringBuilder text = new StringBuilder(BYTE_ORDER_MARK);
-        final boolean noted = !notWhole(vehicle).isEmpty();
-        line(text, noted(noted, headings(given, own), NOTES), separator);
-        for (final Circuit circuit : vehicle.circuits()) {
-            final String note = circuit.isNetwork() ? STRETCHES_LEFT_OUT : "";
-            rows(circuit, given, own)
-                    .forEach(row -> line(text, noted(noted, row, note), separator));
-        }
+        line(text, headings(columns), separator);
+        vehicle.circuits().stream()
+                .flatMap(circuit -> rows(circuit, columns))
+                .forEach(row -> line(text, row, separator));
         return text.toString();
     }
 
-    private static List<String> noted(
-            final boolean noted, final List<String> cells, final String note) {
-        return noted ? Stream.concat(cells.stream(), Stream.of(note)).toList() : cells;
+    private static boolean isGiven(final Vehicle vehicle, final Quantity quantity) {
+        return vehicle.circuits().stream()
+                .anyMatch(
+                        circuit ->
+                                circuit.part().given().has(quantity)
+                                        || circuit.stretches().stream()
+                                                .anyMatch(each -> each.given().has(quantity)));
     }
 
-    private static List<Quantity> used(
-            final Vehicle vehicle, final List<Quantity> order, final boolean answers) {
-        return order.stream()
-                .filter(
-                        quantity ->
-                                vehicle.circuits().stream()
-                                        .map(Circuit::part)
-                                        .map(part -> answers ? part.answers() : part.given())
-                                        .anyMatch(entries -> entries.has(quantity)))
-                .toList();
+    private static boolean isOwn(final Vehicle vehicle, final Quantity quantity) {
+        return vehicle.circuits().stream()
+                .anyMatch(circuit -> circuit.part().answers().has(quantity));
     }
 
-    private static List<String> headings(final List<Quantity> given, final List<Quantity> own) {
+    private static List<String> headings(final Columns columns) {
         final List<String> headings =
                 new ArrayList<>(List.of("Circuit", "Load", "Colour", "Fed from"));
+        if (columns.places()) {
+            headings.addAll(PLACE_HEADINGS);
+        }
         Stream.of(LoadEntry.values()).map(SheetWriter::heading).forEach(headings::add);
-        given.forEach(quantity -> headings.add(quantity.words()));
-        own.forEach(quantity -> headings.add(OWN + quantity.words()));
+        columns.given().stream().map(SheetWriter::heading).forEach(headings::add);
+        columns.own().forEach(quantity -> headings.add(OWN + quantity.words()));
         return headings;
     }
 
@@ -84,18 +101,19 @@ public final class SheetWriter {
         return "load " + entry.key().replace('-', ' ');
     }
 
-    private static Stream<List<String>> rows(
-            final Circuit circuit, final List<Quantity> given, final List<Quantity> own) {
-        final Load nothing = Load.named("");
-        final List<Load> loads = circuit.loads().isEmpty() ? List.of(nothing) : circuit.loads();
-        return loads.stream().map(load -> row(circuit, load, given, own));
+    static String heading(final Quantity given) {
+        return Vocabulary.CIRCUIT.contains(given) ? given.words() : STRETCH + given.words();
     }
 
-    private static List<String> row(
-            final Circuit circuit,
-            final Load load,
-            final List<Quantity> given,
-            final List<Quantity> own) {
+    private static Stream<List<String>> rows(final Circuit circuit, final Columns columns) {
+        final Load nothing = Load.named("");
+        final List<Load> loads = circuit.loads().isEmpty() ? List.of(nothing) : circuit.loads();
+        return Stream.concat(
+                loads.stream().map(load -> row(circuit, load, columns)),
+                circuit.stretches().stream().map(stretch -> row(circuit, stretch, columns)));
+    }
+
+    private static List<String> row(final Circuit circuit, final Load load, final Columns columns) {
         final List<String> cells =
                 new ArrayList<>(
                         List.of(
@@ -103,9 +121,23 @@ public final class SheetWriter {
                                 load.name(),
                                 circuit.colour(),
                                 circuit.feed().circuit()));
+        if (columns.places()) {
+            cells.addAll(List.of(load.at(), "", ""));
+        }
         Stream.of(LoadEntry.values()).map(load.entries()::text).forEach(cells::add);
-        given.stream().map(circuit.part().given()::text).forEach(cells::add);
-        own.stream().map(circuit.part().answers()::text).forEach(cells::add);
+        columns.given().stream().map(circuit.part().given()::text).forEach(cells::add);
+        columns.own().stream().map(circuit.part().answers()::text).forEach(cells::add);
+        return cells;
+    }
+
+    private static List<String> row(
+            final Circuit circuit, final Stretch stretch, final Columns columns) {
+        final List<String> cells =
+                new ArrayList<>(
+                        List.of(circuit.name(), "", "", "", "", stretch.from(), stretch.to()));
+        Stream.of(LoadEntry.values()).forEach(any -> cells.add(""));
+        columns.given().stream().map(stretch.given()::text).forEach(cells::add);
+        columns.own().forEach(any -> cells.add(""));
         return cells;
     }
 

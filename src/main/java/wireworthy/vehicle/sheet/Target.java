@@ -18,6 +18,10 @@ public sealed interface Target {
         LOAD("name of the load"),
         COLOUR("colour of the cable"),
         FED_FROM("tapped off the cable of"),
+        AT("place where the load is connected"),
+        /** A row with it tells a stretch of cable, and no load. */
+        FROM("where the stretch of cable begins"),
+        TO("where the stretch of cable ends"),
         /** Nothing the check can use; its cells stay in the file. */
         NOTHING("not used");
 

@@ -112,9 +112,15 @@ final class ImportModel {
                 "name",
                 circuit.name(),
                 "figures",
-                Stream.of(loads, given, own)
+                Stream.of(loads, given, own, along(circuit))
                         .flatMap(each -> each)
                         .collect(Collectors.joining(CheckTexts.of("sheet.comma"))));
+    }
+
+    private static Stream<String> along(final Circuit circuit) {
+        return circuit.isNetwork()
+                ? Stream.of(CheckTexts.counted("several.short", circuit.stretches().size()))
+                : Stream.empty();
     }
 
     /** "8 × 3.5 W". */

@@ -2,7 +2,6 @@ package wireworthy.window.check;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.function.Supplier;
 import javafx.scene.control.ComboBox;
 import javafx.util.StringConverter;
@@ -51,7 +50,7 @@ final class OnPaper extends KeptBox {
         Pages.expect();
         final PaperSize chosen = size.getValue();
         final Supplier<CheckedVehicle> checked = model.checking().later(model.now());
-        save("kind.schedule", ".pdf", () -> Schedule.pdf(checked.get(), chosen), "");
+        save("kind.schedule", ".pdf", () -> Schedule.pdf(checked.get(), chosen));
     }
 
     private void sheet() {
@@ -59,24 +58,13 @@ final class OnPaper extends KeptBox {
         save(
                 "kind.sheet",
                 ".csv",
-                () -> SheetWriter.text(vehicle, ',').getBytes(StandardCharsets.UTF_8),
-                leftOut(SheetWriter.notWhole(vehicle)));
+                () -> SheetWriter.text(vehicle, ',').getBytes(StandardCharsets.UTF_8));
     }
 
-    private static String leftOut(final List<String> circuits) {
-        return circuits.isEmpty()
-                ? ""
-                : CheckTexts.of("sheet.stretches", "circuits", String.join(", ", circuits));
-    }
-
-    private void save(
-            final String kind,
-            final String ending,
-            final Supplier<byte[]> content,
-            final String besides) {
+    private void save(final String kind, final String ending, final Supplier<byte[]> content) {
         final Path proposed = model.shelf().named(model.now().name(), ending);
         dialogs.save(getScene().getWindow(), CheckTexts.of(kind), proposed)
-                .ifPresent(file -> saving.save(file, content, besides));
+                .ifPresent(file -> saving.save(file, content));
     }
 
     private static final class SizeName extends StringConverter<PaperSize> {

@@ -17,21 +17,16 @@ final class Saving {
         this.background = background;
     }
 
-    /**
-     * Makes the content and writes it to a file.
-     *
-     * @param besides what is to be known of the file once it is written; may be empty
-     */
-    void save(final Path file, final Supplier<byte[]> content, final String besides) {
+    /** Makes the content and writes it to a file. */
+    void save(final Path file, final Supplier<byte[]> content) {
         said.set(new Said(CheckTexts.of("saving", "file", file), false));
-        background.run(() -> written(file, content, besides), said::set);
+        background.run(() -> written(file, content), said::set);
     }
 
-    private static Said written(
-            final Path file, final Supplier<byte[]> content, final String besides) {
+    private static Said written(final Path file, final Supplier<byte[]> content) {
         try {
             WholeFile.write(file, content.get());
-            return new Said((CheckTexts.of("saved", "file", file) + " " + besides).strip(), false);
+            return new Said(CheckTexts.of("saved", "file", file), false);
         } catch (final IOException e) {
             return new Said(CheckTexts.of("not-saved", "file", file), true);
         }

@@ -2,12 +2,18 @@ package wireworthy.vehicle.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
+import wireworthy.vehicle.Entries;
 import wireworthy.vehicle.Heron;
+import wireworthy.vehicle.Load;
+import wireworthy.vehicle.LoadEntry;
+import wireworthy.vehicle.Stretch;
 import wireworthy.vehicle.Vehicle;
 
 class SheetWriterTest {
@@ -17,6 +23,60 @@ class SheetWriterTest {
         final SheetImport taken = Sheets.taken(SheetWriter.text(Heron.vehicle(), separator));
         assertThat(taken.troubles()).isEmpty();
         assertThat(taken.circuits()).isEqualTo(Heron.vehicle().circuits());
+    }
+
+    private static Stretch stretch(final String from, final String to) {
+        return new Stretch(from, to, Entries.none());
+    }
+
+    /** A ring with a branch; one stretch is known by its resistance, one not at all yet. */
+    private static Vehicle withPlaces() {
+        final Circuit ring =
+                Circuit.named("Lamps")
+                        .withGiven(Quantity.FUSE, "5 A")
+                        .withAnswer(Quantity.DROP, "0.2 V")
+                        .plus(
+                                Load.named("strip")
+                                        .with(LoadEntry.POWER, "12 W")
+                                        .connectedAt("galley"))
+                        .plus(Load.named("spot").with(LoadEntry.CURRENT, "0.4 A").connectedAt("=B"))
+                        .withStretches(
+                                List.of(
+                                        stretch("source", "galley")
+                                                .with(Quantity.ONE_WAY_LENGTH, "3,5 m")
+                                                .with(Quantity.SECTION, "2.5 mm2"),
+                                        stretch("galley", "=B")
+                                                .with(Quantity.LOOP_RESISTANCE, "40 mohm"),
+                                        stretch("=B", "source")
+                                                .with(Quantity.RESISTANCE_PER_LENGTH, "8 mohm/m")
+                                                .with(Quantity.ONE_WAY_LENGTH, "2 m"),
+                                        stretch("galley", "door")));
+        return Vehicle.named("Van").plus(ring).plus(Heron.vehicle().circuits().get(0));
+    }
+
+    @ParameterizedTest
+    @ValueSource(chars = {',', ';', '\t'})
+    void aStretchOfCableHasARowOfItsOwn(final char separator) {
+        final SheetImport taken = Sheets.taken(SheetWriter.text(withPlaces(), separator));
+        assertThat(taken.troubles()).isEmpty();
+        assertThat(taken.circuits()).isEqualTo(withPlaces().circuits());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Lamps;;A;B;3 W;2 m; | a stretch of cable has no power of the load",
+                "Lamps;;A;B;;2 m;5 A | a stretch of cable has no fuse",
+            })
+    void whatAStretchHasNoRoomForIsNotDroppedInSilence(final String row, final String why) {
+        final SheetImport taken =
+                Sheets.taken(
+                        "Circuit;Load;Stretch from;Stretch to;Power;Length;Fuse\n"
+                                + "Lamps;lamp;;;3 W;;5 A\n"
+                                + row.strip()
+                                + "\n");
+        assertThat(taken.troubles()).extracting(RowOutcome::reason).containsExactly(why);
     }
 
     @ParameterizedTest

@@ -77,16 +77,6 @@ class OnPaperTest {
     }
 
     @Test
-    void whatFindsNoRoomInTheSpreadsheetIsSaid() throws IOException {
-        SeveralPlaces.at(model, 1);
-        final Chosen dialogs = new Chosen(folder.resolve("along.csv"));
-        press("sheet.save", dialogs);
-        final String name = model.now().circuits().get(1).name();
-        assertThat(saving.said().get().text()).contains("the stretches of").contains(name);
-        assertThat(Files.readString(dialogs.file)).contains("they are not in this file");
-    }
-
-    @Test
     void theSameVehicleGivesTheSamePages() throws IOException {
         final Chosen one = new Chosen(folder.resolve("one.pdf"));
         final Chosen other = new Chosen(folder.resolve("other.pdf"));
