@@ -174,7 +174,7 @@ public final class Chooser {
             return Optional.empty();
         }
         return offer.skillsWhere(offer::mixes)
-                .filter(skill -> offer.state(skill) == SkillState.WORKED_LOOSE)
+                .filter(skill -> offer.state(skill).comesBack())
                 .filter(skill -> !offer.stuck(skill))
                 .min(Comparator.comparingLong(skills::due))
                 .flatMap(this::best)
@@ -182,7 +182,7 @@ public final class Chooser {
     }
 
     private Reason whyReview(final Skill skill) {
-        return skills.due(skill) <= now.day() ? Reason.REVIEW : Reason.SLACK;
+        return offer.state(skill) == SkillState.DUE ? Reason.REVIEW : Reason.SLACK;
     }
 
     /** Where the last skill is stuck: the one it stands on that is likeliest to go wrong. */
@@ -232,7 +232,7 @@ public final class Chooser {
     private Reason whyAnything(final Skill skill) {
         return switch (offer.state(skill)) {
             case UNTRIED -> Reason.NEW;
-            case WORKED_LOOSE -> whyReview(skill);
+            case DUE, WORKED_LOOSE -> whyReview(skill);
             case LOOSE, SNUG, TIGHT -> Reason.KEEP;
         };
     }

@@ -126,6 +126,10 @@ public record Memory(
         return last.size() - 1 - last.lastIndexOf(false);
     }
 
+    private boolean lastRight() {
+        return running() > 0;
+    }
+
     /** How many of the last four in a row were right unaided. */
     int running() {
         return running(lastFour);
@@ -161,11 +165,10 @@ public record Memory(
         if (now == SkillState.LOOSE) {
             return settled(now, 0, Long.MAX_VALUE);
         }
-        final boolean good = lastFour.get(lastFour.size() - 1);
         if (before.due == Long.MAX_VALUE) {
             return settled(now, 0, lastDay + GAPS[0]);
         }
-        if (!good) {
+        if (!lastRight()) {
             final int back = Math.max(0, reviews - 1);
             return settled(now, back, lastDay + GAPS[back]);
         }
@@ -176,15 +179,20 @@ public record Memory(
         return settled(now, next, lastDay + GAPS[next]);
     }
 
-    /** A skill that once held stays so; time and errors show as worked loose. */
+    private boolean held() {
+        return firm == SkillState.SNUG || firm == SkillState.TIGHT;
+    }
+
+    /** A skill that once held stays so; time shows as due, errors as worked loose. */
     private SkillState firmer(final double chance) {
         final long right = lastFour.stream().filter(each -> each).count();
         final boolean snug = chance >= SNUG && right >= 3;
-        if (snug && known >= TIGHT && templates.size() >= SEVERAL && days.size() >= SEVERAL) {
+        final boolean tight =
+                snug && known >= TIGHT && templates.size() >= SEVERAL && days.size() >= SEVERAL;
+        if (tight && (lastRight() || firm == SkillState.TIGHT)) {
             return SkillState.TIGHT;
         }
-        final boolean held = firm == SkillState.SNUG || firm == SkillState.TIGHT;
-        return held || snug ? SkillState.SNUG : SkillState.LOOSE;
+        return held() || (snug && lastRight()) ? SkillState.SNUG : SkillState.LOOSE;
     }
 
     private Memory settled(final SkillState now, final int passed, final long next) {
@@ -207,14 +215,22 @@ public record Memory(
     }
 
     private long since(final SkillState now) {
-        return now == SkillState.LOOSE ? Long.MAX_VALUE : now == firm ? since : lastDay;
+        if (now == SkillState.LOOSE) {
+            return Long.MAX_VALUE;
+        }
+        return now.compareTo(firm) > 0 ? lastDay : since;
     }
 
-    /** How firmly it holds on a day, from the chance of an answer on it. */
+    /**
+     * How firmly it holds on a day, from the chance of an answer on it. What held and then went
+     * wrong has worked loose until it is right again without help.
+     */
     SkillState state(final double chance, final long day) {
-        final boolean held = firm == SkillState.SNUG || firm == SkillState.TIGHT;
-        if (held && (day >= due || chance < FELL)) {
+        if (held() && (chance < FELL || !lastRight())) {
             return SkillState.WORKED_LOOSE;
+        }
+        if (held() && day >= due) {
+            return SkillState.DUE;
         }
         return firm == SkillState.TIGHT && chance < SNUG ? SkillState.SNUG : firm;
     }

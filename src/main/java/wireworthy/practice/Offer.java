@@ -86,7 +86,7 @@ final class Offer {
         final Skill skill = template.skill();
         return mixes(skill)
                 && !isNew(skill)
-                && state(skill) != SkillState.WORKED_LOOSE
+                && !state(skill).comesBack()
                 && chance(template) >= READY;
     }
 

@@ -9,9 +9,16 @@ public enum SkillState {
     LOOSE,
     SNUG,
     TIGHT,
+    /** It holds as far as is known; the day has come to ask it again. */
+    DUE,
     WORKED_LOOSE;
 
     private static final TextBundle TEXTS = new TextBundle("states");
+
+    /** Whether it held once and is to be asked again. */
+    public boolean comesBack() {
+        return this == DUE || this == WORKED_LOOSE;
+    }
 
     /** For people. */
     public String words() {

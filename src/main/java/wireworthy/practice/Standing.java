@@ -33,8 +33,7 @@ public record Standing(Skills skills, Sitting sitting, List<Answered> lately) {
 
     /** After one more answer. */
     public Standing with(final Answered answer) {
-        final boolean review =
-                skills.state(answer.skill(), answer.day()) == SkillState.WORKED_LOOSE;
+        final boolean review = skills.state(answer.skill(), answer.day()).comesBack();
         final List<Answered> last =
                 new ArrayList<>(
                         lately.subList(Math.max(0, lately.size() + 1 - LATELY), lately.size()));

@@ -18,7 +18,7 @@ import wireworthy.practice.Standing;
  */
 record Folded(int turn, long answer, long at, String uid, Standing standing) {
     /** Raised when the same answers would be folded otherwise. */
-    static final int FORM = 2;
+    static final int FORM = 3;
 
     private static final JsonMapper JSON = JsonMapper.shared();
 

@@ -58,8 +58,9 @@ record OwnStand(OwnRecord record) {
             case UNTRIED -> 0;
             case LOOSE -> 1;
             case WORKED_LOOSE -> 2;
-            case SNUG -> 3;
-            case TIGHT -> 4;
+            case DUE -> 3;
+            case SNUG -> 4;
+            case TIGHT -> 5;
         };
     }
 }

@@ -172,8 +172,7 @@ class ChooserTest {
         for (int i = 0; i < 20; i++) {
             final Choice choice = next(9);
             final Skills skills = Skills.of(history);
-            reviews +=
-                    skills.state(choice.template().skill(), 9) == SkillState.WORKED_LOOSE ? 1 : 0;
+            reviews += skills.state(choice.template().skill(), 9).comesBack() ? 1 : 0;
             answer(choice, 9, true);
         }
         assertThat(reviews).isBetween(4, 8);

@@ -173,7 +173,7 @@ final class LearningTrial {
                     skills.chance(skill, learner.day(), choice.template().difficulty()),
                     skills.answers(skill),
                     learner.standing().last().filter(a -> a.skill() == skill).isPresent(),
-                    skills.state(skill, learner.day()) == SkillState.WORKED_LOOSE);
+                    skills.state(skill, learner.day()).comesBack());
         }
 
         /** A twin is given because of the error, whatever its chance. */

@@ -126,14 +126,30 @@ class SkillsTest {
     }
 
     @Test
-    void worksLooseWhenDueAndHoldsAgainAfterTheReview() {
+    void isDueAfterADayAndHoldsAgainAfterTheReview() {
         rights(0, 6);
         assertThat(state(0)).isEqualTo(SkillState.SNUG);
-        assertThat(state(1)).as("due after a day").isEqualTo(SkillState.WORKED_LOOSE);
+        assertThat(state(1)).as("due after a day").isEqualTo(SkillState.DUE);
 
         rights(1, 1);
         assertThat(state(1)).isEqualTo(SkillState.SNUG);
         assertThat(Skills.of(history).due(Skill.DROP)).as("then after three").isEqualTo(4);
+    }
+
+    @Test
+    void aReviewThatGoesWrongWorksItLooseUntilItIsRightWithoutHelp() {
+        rights(0, 6);
+        rights(1, 4);
+        assertThat(state(4)).isEqualTo(SkillState.DUE);
+
+        drop(4, false);
+        assertThat(chance(4)).as("still likely").isGreaterThan(.85);
+        assertThat(state(4)).as("wrong").isEqualTo(SkillState.WORKED_LOOSE);
+        drop(4, true, true, "voltage-drop/aisle-strips-drop");
+        assertThat(state(4)).as("with help").isEqualTo(SkillState.WORKED_LOOSE);
+        rights(4, 2);
+        assertThat(state(4)).as("right again").isEqualTo(SkillState.SNUG);
+        assertThat(Skills.of(history).since(Skill.DROP)).as("snug since").isZero();
     }
 
     @Test
@@ -153,6 +169,7 @@ class SkillsTest {
         drop(1, true, false, "voltage-drop/another");
         drop(1, false);
         drop(1, false);
+        rights(1, 1);
 
         assertThat(state(1)).isEqualTo(SkillState.SNUG);
     }

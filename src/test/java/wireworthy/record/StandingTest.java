@@ -126,7 +126,7 @@ class StandingTest {
             assertThat(skills.due(Skill.DROP)).isEqualTo(due);
             assertThat(skills.state(Skill.DROP, day(2))).isEqualTo(SkillState.SNUG);
             assertThat(skills.state(Skill.DROP, day(9))).isEqualTo(SkillState.SNUG);
-            assertThat(skills.state(Skill.DROP, day(10))).isEqualTo(SkillState.WORKED_LOOSE);
+            assertThat(skills.state(Skill.DROP, day(10))).isEqualTo(SkillState.DUE);
         }
     }
 

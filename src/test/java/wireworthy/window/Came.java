@@ -110,12 +110,12 @@ record Came(String why, Exercise exercise, Stand before, List<Answer> answers, I
     }
 
     private boolean isDue() {
-        return stand().state() == SkillState.WORKED_LOOSE
+        return stand().state() == SkillState.DUE
                 && stand().due().orElse(Long.MAX_VALUE) <= before.today();
     }
 
     private boolean isSlack() {
-        return stand().state() == SkillState.WORKED_LOOSE && !isDue();
+        return stand().state() == SkillState.WORKED_LOOSE;
     }
 
     private boolean isHunt() {
@@ -136,7 +136,7 @@ record Came(String why, Exercise exercise, Stand before, List<Answer> answers, I
 
     private boolean isLongestAgo() {
         return stand().tries() > 0
-                && stand().state() != SkillState.WORKED_LOOSE
+                && !stand().state().comesBack()
                 && last().skill() != skill();
     }
 

@@ -19,6 +19,8 @@ public enum Icon {
     SCREW_SNUG(Screw.RING + "M3.4 6.9 H12.6 V9.1 H3.4 Z"),
     /** Driven home and solid. */
     SCREW_TIGHT(Screw.HEAD + "M3 6.8 V9.2 H13 V6.8 Z"),
+    /** Driven home a while ago: the slot stands upright. */
+    SCREW_DUE(Screw.RING + "M6.9 3.4 H9.1 V12.6 H6.9 Z"),
     /** A solid one whose slot has turned. */
     SCREW_WORKED_LOOSE(Screw.HEAD + "M4.1 10.3 L5.7 11.9 L11.9 5.7 L10.3 4.1 Z");
 

@@ -103,7 +103,7 @@ public record Stand(long today, Map<Skill, SkillStand> skills, List<Held> held) 
                 .findFirst();
     }
 
-    /** What asks to be looked at first: worked loose, then loose, then what was never tried. */
+    /** What asks to be looked at first: worked loose, then due, then loose, then what was never tried. */
     public SkillStand first() {
         return rows().stream()
                 .flatMap(List::stream)
@@ -115,6 +115,7 @@ public record Stand(long today, Map<Skill, SkillStand> skills, List<Held> held) 
     private static final List<SkillState> URGENCY =
             List.of(
                     SkillState.WORKED_LOOSE,
+                    SkillState.DUE,
                     SkillState.LOOSE,
                     SkillState.UNTRIED,
                     SkillState.SNUG,

@@ -75,14 +75,19 @@ public final class StandTexts {
             case LOOSE -> of("loose");
             case SNUG -> of("snug", "since", day(it.since().orElse(today)));
             case TIGHT -> of("tight", "since", day(it.since().orElse(today)));
+            case DUE -> dueAgain(it, today);
             case WORKED_LOOSE -> workedLoose(it, today);
         };
     }
 
     private static String workedLoose(final SkillStand it, final long today) {
+        return of("worked-loose", "since", day(it.since().orElse(today)));
+    }
+
+    private static String dueAgain(final SkillStand it, final long today) {
         final long due = it.due().orElse(today);
         return of(
-                due <= today ? "worked-loose.due" : "worked-loose.slack",
+                due < today ? "due-again" : "due-again.today",
                 "since",
                 day(it.since().orElse(today)),
                 "due",

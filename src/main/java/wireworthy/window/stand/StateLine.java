@@ -19,6 +19,7 @@ final class StateLine extends Label {
             case LOOSE -> Icon.SCREW_LOOSE;
             case SNUG -> Icon.SCREW_SNUG;
             case TIGHT -> Icon.SCREW_TIGHT;
+            case DUE -> Icon.SCREW_DUE;
             case WORKED_LOOSE -> Icon.SCREW_WORKED_LOOSE;
         };
     }

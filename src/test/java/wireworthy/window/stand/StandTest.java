@@ -57,13 +57,26 @@ class StandTest {
     void aDayLaterItIsDueAndSaysSo() {
         final Stand stand = on(DAY + 1, after(6, true));
 
-        assertThat(stand.of(Skill.DROP).state()).isEqualTo(SkillState.WORKED_LOOSE);
+        assertThat(stand.of(Skill.DROP).state()).isEqualTo(SkillState.DUE);
         assertThat(said(stand))
                 .first()
                 .asString()
-                .contains("held from 16\u00a0February 2026")
-                .contains("due again since 17\u00a0February 2026");
+                .startsWith("Due again today: it has held since 16\u00a0February 2026.");
+        assertThat(said(on(DAY + 3, after(6, true))))
+                .first()
+                .asString()
+                .startsWith("Due again since 17\u00a0February 2026");
         assertThat(stand.first().skill()).isEqualTo(Skill.DROP);
+    }
+
+    @Test
+    void whatWentWrongHasWorkedLooseThoughItIsLikelyToBeRight() {
+        final Standing once = after(6, true).with(answer(Skill.DROP, DAY + 1, false));
+
+        assertThat(said(on(DAY + 1, once)))
+                .first()
+                .asString()
+                .startsWith("Worked loose: it held from 16\u00a0February 2026");
     }
 
     @Test
