@@ -26,6 +26,16 @@ public record Answered(
         return right && !aided;
     }
 
+    /** Whether both are of the same template, be it with other numbers. */
+    boolean ofSameTemplate(final Answered other) {
+        return template.equals(other.template);
+    }
+
+    /** Whether both are answers to the same numbers. */
+    boolean ofSameProblem(final Answered other) {
+        return ofSameTemplate(other) && seed == other.seed;
+    }
+
     /** The day it was given on. */
     public long day() {
         return at.day();

@@ -1,5 +1,7 @@
 package wireworthy.practice;
 
+import java.util.List;
+
 /**
  * What comes next.
  *
@@ -15,6 +17,19 @@ public record Choice(Template template, long seed, Reason reason, boolean hunt) 
 
     /** Why it was chosen, in one line, for the learner. */
     public String why() {
-        return reason.text(template);
+        return reason.text(template, template.skill());
+    }
+
+    /**
+     * The same once its numbers are drawn: a hidden slip may be one of the learner's own or not,
+     * and belongs to the skill of its line.
+     *
+     * @param own slips made lately
+     */
+    public String why(final Exercise drawn, final List<String> own) {
+        if (drawn instanceof SlipHunt found && reason != Reason.ANOTHER) {
+            return (found.isOf(own) ? Reason.OWN_HUNT : Reason.HUNT).text(template, drawn.skill());
+        }
+        return why();
     }
 }

@@ -25,19 +25,22 @@ public final class Chooser {
     private final SplitMix random;
     private final Offer offer;
     private final Predicate<Template> hunts;
+    private final boolean passing;
 
     private Chooser(
             final List<Template> templates,
             final Standing standing,
             final Moment now,
             final long seed,
-            final Predicate<Template> hunts) {
+            final Predicate<Template> hunts,
+            final Predicate<Template> wanted) {
         this.hunts = hunts;
+        this.passing = !templates.stream().allMatch(wanted);
         this.standing = standing;
         this.skills = standing.skills();
         this.now = now;
         this.random = SplitMix.of(seed + "/" + skills.answers());
-        this.offer = new Offer(templates, standing, now, random);
+        this.offer = new Offer(templates, wanted, standing, now, random);
     }
 
     /**
@@ -51,7 +54,7 @@ public final class Chooser {
             final Standing standing,
             final Moment now,
             final long seed) {
-        return next(templates, standing, now, seed, template -> true);
+        return next(templates, standing, now, seed, template -> true, template -> true);
     }
 
     /**
@@ -59,6 +62,7 @@ public final class Chooser {
      *
      * @param templates those of the chosen topics
      * @param hunts in whose working a slip can be hidden
+     * @param wanted what the learner has not passed by
      * @return empty only where there are no templates
      */
     public static Optional<Choice> next(
@@ -66,11 +70,13 @@ public final class Chooser {
             final Standing standing,
             final Moment now,
             final long seed,
-            final Predicate<Template> hunts) {
-        final Chooser chooser = new Chooser(templates, standing, now, seed, hunts);
+            final Predicate<Template> hunts,
+            final Predicate<Template> wanted) {
+        final Chooser chooser = new Chooser(templates, standing, now, seed, hunts, wanted);
         return chooser.afterError()
                 .or(chooser::openingPair)
                 .or(chooser::closing)
+                .or(chooser::reviewFirst)
                 .or(chooser::hunt)
                 .or(chooser::wholeJob)
                 .or(chooser::review)
@@ -91,8 +97,19 @@ public final class Chooser {
             final Standing standing,
             final Moment now,
             final long seed) {
-        final Chooser chooser = new Chooser(templates, standing, now, seed, template -> false);
+        final Chooser chooser =
+                new Chooser(templates, standing, now, seed, template -> false, template -> true);
         return chooser.best(skill).map(t -> chooser.choice(t, Reason.CHOSEN));
+    }
+
+    /**
+     * Whether a slip may be hidden in a line of this skill: only where it is likely to be seen, and
+     * never in the skill just answered.
+     */
+    public static boolean hunts(final Skill skill, final Standing standing, final Moment now) {
+        return standing.last().filter(a -> a.skill() == skill).isEmpty()
+                && standing.skills().answers(skill) > 2
+                && standing.skills().chance(skill, now.day(), 0) >= HUNTED;
     }
 
     /** The same template with other numbers. */
@@ -120,9 +137,8 @@ public final class Chooser {
     }
 
     private Optional<Choice> openingPair() {
-        return standing.last()
-                .map(Answered::skill)
-                .filter(skill -> skills.answers(skill) == 1)
+        return offer.lastMain()
+                .filter(skill -> skills.answers(skill) == 1 && skills.lastDay(skill) == now.day())
                 .flatMap(this::best)
                 .map(t -> choice(t, Reason.OPENING_PAIR));
     }
@@ -151,8 +167,7 @@ public final class Chooser {
                 && hunts.test(template)
                 && !template.wholeJob()
                 && offer.mixes(skill)
-                && skills.answers(skill) > 2
-                && offer.chance(skill) >= HUNTED;
+                && hunts(skill, standing, now);
     }
 
     private boolean slippedLately(final Skill skill) {
@@ -168,7 +183,12 @@ public final class Chooser {
                 .map(t -> choice(t, Reason.WHOLE_JOB));
     }
 
-    /** What worked loose, the longest due first; at most two fifths of a sitting. */
+    /** Many sittings are short: what is due comes at their beginning. */
+    private Optional<Choice> reviewFirst() {
+        return standing.sitting().at(now).beginning() ? review() : Optional.empty();
+    }
+
+    /** What is due or worked loose, the longest due first; at most two fifths of a sitting. */
     private Optional<Choice> review() {
         if (!standing.sitting().at(now).takesReview()) {
             return Optional.empty();
@@ -233,7 +253,7 @@ public final class Chooser {
         return switch (offer.state(skill)) {
             case UNTRIED -> Reason.NEW;
             case DUE, WORKED_LOOSE -> whyReview(skill);
-            case LOOSE, SNUG, TIGHT -> Reason.KEEP;
+            case LOOSE, SNUG, TIGHT -> passing ? Reason.INSTEAD : Reason.KEEP;
         };
     }
 

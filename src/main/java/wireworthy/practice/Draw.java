@@ -3,8 +3,10 @@ package wireworthy.practice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Ref;
+import wireworthy.rules.Skill;
 import wireworthy.working.Question;
 import wireworthy.working.QuestionReader;
 import wireworthy.working.Solver;
@@ -94,8 +96,21 @@ public final class Draw {
      */
     public Optional<SlipHunt> hunt(
             final Template template, final long seed, final List<String> own) {
-        return SlipHunt.of(
-                problem(template, seed), own, SplitMix.of("hunt/" + template.fullId() + seed));
+        return hunt(template, seed, own, skill -> true);
+    }
+
+    /**
+     * The same with the slip in a line of a fit skill, where there is any.
+     *
+     * @param fit skills in whose lines a slip is better hidden than in others
+     */
+    public Optional<SlipHunt> hunt(
+            final Template template,
+            final long seed,
+            final List<String> own,
+            final Predicate<Skill> fit) {
+        final SplitMix random = SplitMix.of("hunt/" + template.fullId() + seed);
+        return SlipHunt.of(problem(template, seed), own, fit, random);
     }
 
     static SplitMix random(final Template template, final long seed) {

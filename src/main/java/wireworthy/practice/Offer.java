@@ -14,42 +14,56 @@ import wireworthy.rules.Skill;
 /** What there is to choose from, seen from where the learner stands. */
 final class Offer {
     private static final double WANTED = 0.8;
+    private static final double SIMILAR = 0.08;
     private static final double READY = 0.7;
     private static final double HARD = 0.65;
+    private static final double EASY = 0.9;
     private static final int OPEN = 4;
 
     private final List<Template> templates;
+    private final List<Template> wanted;
     private final Standing standing;
     private final Moment now;
     private final SplitMix random;
     private final Set<Skill> offered;
+    private final Set<Skill> skillsWanted;
 
     Offer(
             final List<Template> templates,
+            final Predicate<Template> wanted,
             final Standing standing,
             final Moment now,
             final SplitMix random) {
         this.templates = templates;
+        this.wanted = templates.stream().filter(wanted).toList();
         this.standing = standing;
         this.now = now;
         this.random = random;
-        this.offered =
-                templates.stream()
-                        .map(Template::skill)
-                        .collect(Collectors.toCollection(() -> EnumSet.noneOf(Skill.class)));
+        this.offered = skills(templates);
+        this.skillsWanted = skills(this.wanted);
+    }
+
+    private static Set<Skill> skills(final List<Template> of) {
+        return of.stream()
+                .map(Template::skill)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Skill.class)));
     }
 
     private Skills skills() {
         return standing.skills();
     }
 
-    Stream<Skill> skillsWhere(final Predicate<Skill> wanted) {
-        return offered.stream().filter(wanted);
+    Stream<Skill> skillsWhere(final Predicate<Skill> such) {
+        return skillsWanted.stream().filter(such);
     }
 
-    /** The template of this id. */
+    /** The template of this id, unless it was passed by. */
     Optional<Template> template(final String fullId) {
-        return templates.stream().filter(t -> t.fullId().equals(fullId)).findFirst();
+        return of(wanted, fullId);
+    }
+
+    private static Optional<Template> of(final List<Template> some, final String fullId) {
+        return some.stream().filter(t -> t.fullId().equals(fullId)).findFirst();
     }
 
     boolean isNew(final Skill skill) {
@@ -68,9 +82,15 @@ final class Offer {
         return skills().chance(template.skill(), now.day(), template.difficulty());
     }
 
-    /** Never one skill twice running. */
+    /** Never one skill twice running: neither the one last answered nor that of its problem. */
     boolean mixes(final Skill skill) {
-        return standing.last().filter(a -> a.skill() == skill).isEmpty();
+        return standing.last().filter(a -> a.skill() == skill).isEmpty()
+                && lastMain().filter(skill::equals).isEmpty();
+    }
+
+    /** The skill for which the last problem was chosen. */
+    Optional<Skill> lastMain() {
+        return standing.last().flatMap(a -> of(templates, a.template())).map(Template::skill);
     }
 
     boolean hard(final Skill skill) {
@@ -121,28 +141,51 @@ final class Offer {
     }
 
     /**
-     * The one whose chance is nearest to {@value #WANTED}; of equals one seldom asked lately, then
-     * the skill that comes first while it is new, then lots.
+     * Of the skill with the template whose chance is nearest to {@value #WANTED} one of about that
+     * chance which was asked longest ago.
      */
-    Optional<Template> best(final Predicate<Template> wanted) {
+    Optional<Template> best(final Predicate<Template> such) {
+        return nearest(such).flatMap(it -> longestAgo(such, it));
+    }
+
+    /** Of equals one seldom asked lately, then the skill that comes first while new, then lots. */
+    private Optional<Template> nearest(final Predicate<Template> such) {
         return first(
-                wanted,
+                such,
                 Comparator.comparingDouble(this::offWanted)
                         .thenComparingLong(standing::asked)
                         .thenComparing(this::skillWhileNew));
     }
 
+    private Optional<Template> longestAgo(final Predicate<Template> such, final Template nearest) {
+        return first(
+                each ->
+                        such.test(each)
+                                && each.skill() == nearest.skill()
+                                && isSimilar(each, nearest),
+                Comparator.comparingInt(standing::lastAsked).thenComparingDouble(this::offWanted));
+    }
+
+    /** Neither much farther off than the nearest, nor too hard or too easy where that is not. */
+    private boolean isSimilar(final Template template, final Template nearest) {
+        final double chance = chance(template);
+        return offWanted(template) <= offWanted(nearest)
+                || (chance >= HARD
+                        && chance <= (chance(nearest) > EASY ? 1 : EASY)
+                        && offWanted(template) <= offWanted(nearest) + SIMILAR);
+    }
+
     /** The one most likely to go right. */
-    Optional<Template> likeliest(final Predicate<Template> wanted) {
-        return first(wanted, Comparator.comparingDouble(template -> -chance(template)));
+    Optional<Template> likeliest(final Predicate<Template> such) {
+        return first(such, Comparator.comparingDouble(template -> -chance(template)));
     }
 
     private Optional<Template> first(
-            final Predicate<Template> wanted, final Comparator<Template> order) {
+            final Predicate<Template> such, final Comparator<Template> order) {
         final List<Template> equals = new ArrayList<>();
-        for (final Template each : templates) {
+        for (final Template each : wanted) {
             final int compared =
-                    !wanted.test(each)
+                    !such.test(each)
                             ? 1
                             : equals.isEmpty() ? 0 : order.compare(each, equals.get(0));
             if (compared < 0) {

@@ -2,6 +2,7 @@ package wireworthy.practice;
 
 import java.util.List;
 import java.util.Locale;
+import wireworthy.rules.Skill;
 import wireworthy.texts.TextBundle;
 
 /** Why a problem comes next. */
@@ -28,6 +29,8 @@ public enum Reason {
     LOOSE,
     /** What was asked longest ago, where nothing is open or due. */
     KEEP,
+    /** What would have come was passed by. */
+    INSTEAD,
     /** The sitting should end on a right answer. */
     CLOSING,
     /** The last one was likely to go wrong, and so is what is open. */
@@ -56,16 +59,15 @@ public enum Reason {
     }
 
     /** In one line, for the learner. */
-    String text(final Template template) {
-        return TEXTS.of(key(template), "skill", template.skill().words());
+    String text(final Template template, final Skill skill) {
+        return TEXTS.of(key(template), "skill", skill.words());
     }
 
     /** Where there are no numbers to change, only the order of what is shown is another. */
     private String key(final Template template) {
-        final boolean same = template.given().isEmpty() && !template.asksFigures();
+        final boolean same = !template.hasNumbers();
         return switch (this) {
             case TWIN -> same ? "twin-same" : "twin";
-            case ANOTHER -> same ? "another-same" : "another";
             default -> name().toLowerCase(Locale.ROOT).replace('_', '-');
         };
     }

@@ -7,11 +7,11 @@ import java.time.Duration;
  *
  * @param from second of its first answer
  * @param to second of its last answer
- * @param answers how many
- * @param reviews how many of them were of skills that had worked loose
+ * @param problems how many were answered; the answers to one count once
+ * @param reviews how many of them were of skills that were due or had worked loose
  * @param lastRight whether the last was right unaided
  */
-public record Sitting(long from, long to, int answers, int reviews, boolean lastRight) {
+public record Sitting(long from, long to, int problems, int reviews, boolean lastRight) {
     /** Before the first answer of all. */
     static final Sitting NONE = new Sitting(0, 0, 0, 0, false);
 
@@ -22,13 +22,23 @@ public record Sitting(long from, long to, int answers, int reviews, boolean last
     private static final Duration CLOSING = Duration.ofMinutes(17);
     private static final double REVIEWS = 0.4;
 
-    Sitting with(final Answered answer, final boolean review) {
+    /** Few who practise at all do fewer, so that reviews can come first. */
+    private static final int USUAL = 5;
+
+    /**
+     * With one more answer.
+     *
+     * @param more whether it is of another problem than the one before
+     * @param review whether that was of a skill that was to come back
+     */
+    Sitting with(final Answered answer, final boolean more, final boolean review) {
         final Sitting before = at(answer.at());
+        final boolean first = before.problems == 0;
         return new Sitting(
-                before.answers == 0 ? answer.at().second() : before.from,
+                first ? answer.at().second() : before.from,
                 answer.at().second(),
-                before.answers + 1,
-                before.reviews + (review ? 1 : 0),
+                before.problems + (first || more ? 1 : 0),
+                before.reviews + (review && (first || more) ? 1 : 0),
                 answer.rightUnaided());
     }
 
@@ -39,7 +49,7 @@ public record Sitting(long from, long to, int answers, int reviews, boolean last
 
     /** How long it has lasted. */
     public Duration lasted(final Moment now) {
-        return answers == 0 ? Duration.ZERO : Duration.ofSeconds(Math.max(0, now.second() - from));
+        return problems == 0 ? Duration.ZERO : Duration.ofSeconds(Math.max(0, now.second() - from));
     }
 
     /** Whether now is a good moment to stop: long enough, and the last answer was right. */
@@ -52,8 +62,13 @@ public record Sitting(long from, long to, int answers, int reviews, boolean last
         return lasted(now).compareTo(CLOSING) >= 0;
     }
 
-    /** Whether one more review keeps them at two fifths. */
+    /** Whether one more review keeps them at two fifths of what will be a sitting. */
     boolean takesReview() {
-        return reviews + 1 <= REVIEWS * (answers + 1);
+        return reviews + 1 <= REVIEWS * Math.max(USUAL, problems + 1);
+    }
+
+    /** Whether so few were answered that reviews come before all else. */
+    boolean beginning() {
+        return problems < USUAL;
     }
 }

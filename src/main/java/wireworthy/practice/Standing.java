@@ -33,12 +33,14 @@ public record Standing(Skills skills, Sitting sitting, List<Answered> lately) {
 
     /** After one more answer. */
     public Standing with(final Answered answer) {
-        final boolean review = skills.state(answer.skill(), answer.day()).comesBack();
+        final boolean more = last().filter(answer::ofSameProblem).isEmpty();
+        final boolean twin = last().filter(answer::ofSameTemplate).isPresent();
+        final boolean review = !twin && skills.state(answer.skill(), answer.day()).comesBack();
         final List<Answered> last =
                 new ArrayList<>(
                         lately.subList(Math.max(0, lately.size() + 1 - LATELY), lately.size()));
         last.add(answer);
-        return new Standing(skills.with(answer), sitting.with(answer, review), last);
+        return new Standing(skills.with(answer), sitting.with(answer, more, review), last);
     }
 
     /** The last answer of all. */
@@ -66,5 +68,14 @@ public record Standing(Skills skills, Sitting sitting, List<Answered> lately) {
     /** How often a template was answered lately. */
     long asked(final Template template) {
         return lately.stream().filter(a -> a.template().equals(template.fullId())).count();
+    }
+
+    /** Which of the last answers was the latest to a template, from 0; -1 where none was. */
+    int lastAsked(final Template template) {
+        int last = lately.size() - 1;
+        while (last >= 0 && !lately.get(last).template().equals(template.fullId())) {
+            last--;
+        }
+        return last;
     }
 }

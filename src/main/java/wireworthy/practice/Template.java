@@ -60,6 +60,11 @@ public record Template(
         return task instanceof Task.Figures;
     }
 
+    /** Whether drawing it anew changes more than the order of what is shown. */
+    public boolean hasNumbers() {
+        return asksFigures() || !given.isEmpty();
+    }
+
     /** Whether it is a whole circuit in several parts. */
     public boolean wholeJob() {
         return task instanceof Task.Figures figures && figures.parts().size() >= WHOLE;

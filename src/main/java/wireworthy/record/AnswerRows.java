@@ -65,6 +65,15 @@ record AnswerRows(Sql sql) {
                 .orElse("");
     }
 
+    long count(final String person) throws SQLException {
+        return sql.first(
+                        "SELECT count(*) FROM answer"
+                                + " WHERE person = (SELECT id FROM person WHERE code = ?)",
+                        row -> row.getLong(1),
+                        person)
+                .orElse(0L);
+    }
+
     /** All of a person in the order in which they were given. */
     List<Kept> of(final String person) throws SQLException {
         return sql.all(OF + "ORDER BY answer.uid", AnswerRows::kept, person);

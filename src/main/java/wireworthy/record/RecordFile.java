@@ -137,6 +137,11 @@ public final class RecordFile implements AutoCloseable {
         return Stream.concat(reading(() -> rows.since(person, since)).stream(), late).toList();
     }
 
+    /** How many answers of a person are on disk. */
+    public synchronized long count(final String person) {
+        return reading(() -> rows.count(person));
+    }
+
     /** Where a person stands after all answers. */
     public synchronized Standing standing(final String person) {
         Standing standing = reading(() -> standings.of(person));

@@ -49,7 +49,7 @@ public sealed interface ExerciseModel
             return new OrderModel(order, keeping);
         }
         if (exercise instanceof SlipHunt hunt) {
-            return new HuntModel(hunt, desk.lines(hunt.problem()), keeping);
+            return new HuntModel(hunt, keeping);
         }
         final Problem problem = (Problem) exercise;
         return problem.parts().size() == 1

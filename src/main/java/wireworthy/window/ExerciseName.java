@@ -8,14 +8,15 @@ import wireworthy.practice.SlipHunt;
 import wireworthy.practice.Template;
 
 /**
- * Enough to draw the same exercise again, as one word: {@code voltage-drop/aisle-strips/2/17}.
+ * Enough to draw the same exercise again, as one word: {@code voltage-drop/aisle-strips/2/17}; a
+ * hidden slip is named behind it.
  *
- * @param hunt whether a slip is to be found in its working
+ * @param hunt id of the slip that is to be found in its working; empty where there is none to be
  */
-record ExerciseName(String bank, String template, int version, long seed, boolean hunt) {
-    private static final String HUNT = "/hunt";
+record ExerciseName(String bank, String template, int version, long seed, Optional<String> hunt) {
+    private static final String HUNT = "/hunt/";
     private static final Pattern WORD =
-            Pattern.compile("([^/]+)/([^/]+)/(\\d{1,9})/(\\d{1,18})(" + HUNT + ")?");
+            Pattern.compile("([^/]+)/([^/]+)/(\\d{1,9})/(\\d{1,18})(?:" + HUNT + "([^/]+))?");
 
     static ExerciseName of(final Exercise exercise) {
         final Template template = exercise.template();
@@ -24,7 +25,9 @@ record ExerciseName(String bank, String template, int version, long seed, boolea
                 template.id(),
                 template.version(),
                 exercise.seed(),
-                exercise instanceof SlipHunt);
+                exercise instanceof SlipHunt it
+                        ? Optional.of(it.slip().ids().get(0))
+                        : Optional.empty());
     }
 
     /** Reads a word; empty where it names no exercise. */
@@ -37,13 +40,13 @@ record ExerciseName(String bank, String template, int version, long seed, boolea
                                 matcher.group(2),
                                 Integer.parseInt(matcher.group(3)),
                                 Long.parseLong(matcher.group(4)),
-                                matcher.group(5) != null))
+                                Optional.ofNullable(matcher.group(5))))
                 : Optional.empty();
     }
 
     /** The word. */
     String word() {
         final String drawn = String.join("/", bank, template, version + "/" + seed);
-        return hunt ? drawn + HUNT : drawn;
+        return hunt.map(slip -> drawn + HUNT + slip).orElse(drawn);
     }
 }

@@ -34,6 +34,7 @@ final class HelpCard extends LaidCard {
         row(grid, Keys.FULL_SCREEN.getDisplayText(), WindowTexts.of("keys.full-screen"));
         row(grid, Keys.THEME.getDisplayText(), WindowTexts.of("keys.theme"));
         row(grid, Keys.QUIT.getDisplayText(), WindowTexts.of("keys.quit"));
+        row(grid, Keys.OTHER.getDisplayText(), PracticeTexts.of("pass-by"));
         row(grid, Keys.HELP.getDisplayText(), WindowTexts.of("keys.help"));
         return grid;
     }

@@ -8,9 +8,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import wireworthy.marking.Comparison;
 import wireworthy.marking.Mark;
 import wireworthy.marking.Marker;
-import wireworthy.practice.ProblemLine;
 import wireworthy.practice.SlipHunt;
-import wireworthy.rules.Skill;
 
 /** A working with a slip in it, while the slip is looked for. */
 public final class HuntModel implements ExerciseModel {
@@ -32,7 +30,6 @@ public final class HuntModel implements ExerciseModel {
     }
 
     private final SlipHunt hunt;
-    private final Skill skill;
     private final Keeping keeping;
     private final List<TypedFigure> figures;
     private final ReadOnlyObjectWrapper<OptionalInt> picked =
@@ -41,19 +38,10 @@ public final class HuntModel implements ExerciseModel {
     private Optional<Mark> mark = Optional.empty();
     private String marked = "";
 
-    /**
-     * @param lines of the sound working, for their skills
-     */
-    HuntModel(final SlipHunt hunt, final List<ProblemLine> lines, final Keeping keeping) {
+    HuntModel(final SlipHunt hunt, final Keeping keeping) {
         this.hunt = hunt;
         this.keeping = keeping;
         figures = hunt.rows().stream().map(row -> new TypedFigure(row.ref().quantity())).toList();
-        skill =
-                lines.stream()
-                        .filter(line -> line.ref().equals(wrong().ref()))
-                        .map(ProblemLine::skill)
-                        .findFirst()
-                        .orElse(hunt.skill());
     }
 
     private SlipHunt.Row wrong() {
@@ -113,7 +101,7 @@ public final class HuntModel implements ExerciseModel {
         if (row == hunt.wrong()) {
             figureMarked(Marker.mark(hunt.problem().worked(), wrong().ref(), typed));
         } else {
-            keeping.keep(notThere(row, typed), skill);
+            keeping.keep(notThere(row, typed));
             found.set(row < hunt.wrong() ? Found.TOO_EARLY : Found.TOO_LATE);
         }
     }
@@ -129,7 +117,7 @@ public final class HuntModel implements ExerciseModel {
             found.set(Found.ASKED_BACK);
             return;
         }
-        keeping.keep(Attempt.of(marked), skill);
+        keeping.keep(Attempt.of(marked));
         found.set(marked.isSound() ? Found.BOTH : Found.ROW);
     }
 

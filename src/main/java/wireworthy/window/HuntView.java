@@ -3,8 +3,11 @@ package wireworthy.window;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import javafx.beans.property.StringProperty;
 import javafx.scene.Node;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -19,6 +22,9 @@ import wireworthy.window.parts.Verdict;
 
 /** A working with a slip in it: its rows to point at, and a field for what should stand there. */
 final class HuntView implements ExerciseView {
+    /** What a figure begins with. */
+    private static final Pattern FIGURE = Pattern.compile("[0-9.,]");
+
     private final HuntModel model;
     private final WayOn way;
     private final PickList rows;
@@ -36,6 +42,7 @@ final class HuntView implements ExerciseView {
             places.add(new VBox());
         }
         rows.getChildren().setAll(IntStream.range(0, places.size()).mapToObj(this::joint).toList());
+        rows.addEventFilter(KeyEvent.KEY_TYPED, this::typed);
         rows.getStyleClass().setAll(Styles.PICK_LIST, Styles.WORKING);
         for (final VBox box : List.of(said, end, beside)) {
             box.getStyleClass().add(Styles.TIGHT);
@@ -76,6 +83,18 @@ final class HuntView implements ExerciseView {
         places.get(row).getChildren().setAll(Texts.paragraph(asks), opened);
         field = Optional.of(opened);
         IntoView.bring(places.get(row));
+    }
+
+    /** A figure typed at a line goes into its field. */
+    private void typed(final KeyEvent event) {
+        final int row = rows.number(event.getTarget());
+        if (row >= 0 && FIGURE.matcher(event.getCharacter()).matches() && !event.isShortcutDown()) {
+            model.pick(row);
+            final StringProperty text = model.figure(row).text();
+            text.set(text.get() + event.getCharacter());
+            toField();
+            event.consume();
+        }
     }
 
     private void toField() {

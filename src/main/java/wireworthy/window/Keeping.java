@@ -26,11 +26,7 @@ final class Keeping {
         keep(attempt, exercise.skill(), aided);
     }
 
-    /** Keeps an answer to a line; all but the first are aided. */
-    void keep(final Attempt attempt, final Skill skill) {
-        keep(attempt, skill, aided);
-    }
-
+    /** Keeps an answer to a line. */
     void keep(final Attempt attempt, final Skill skill, final boolean helped) {
         final double seconds = (System.nanoTime() - since) / 1e9;
         notKept.accept(desk.keep(exercise, attempt, skill, helped, seconds).orElse(""));

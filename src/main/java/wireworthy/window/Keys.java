@@ -12,6 +12,7 @@ final class Keys {
     static final KeyCombination LARGER = shortcut(KeyCode.PLUS);
     static final KeyCombination SMALLER = shortcut(KeyCode.MINUS);
     static final KeyCombination USUAL = shortcut(KeyCode.DIGIT0);
+    static final KeyCombination OTHER = shortcut(KeyCode.N);
     static final KeyCombination THEME = shortcut(KeyCode.D);
     static final KeyCombination QUIT = shortcut(KeyCode.Q);
     static final KeyCombination HELP = new KeyCodeCombination(KeyCode.F1);

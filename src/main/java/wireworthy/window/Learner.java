@@ -7,6 +7,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.CompletableFuture;
 import wireworthy.lessons.Block;
 import wireworthy.marking.Evidence;
@@ -75,6 +76,11 @@ final class Learner implements Trainer {
     }
 
     @Override
+    public OptionalLong toRead() {
+        return record.toRead();
+    }
+
+    @Override
     public List<Topic> topics() {
         return exercises.topics();
     }
@@ -137,6 +143,16 @@ final class Learner implements Trainer {
     }
 
     @Override
+    public Optional<String> whyNot(final String name) {
+        return ExerciseName.read(name).flatMap(exercises::whyNot);
+    }
+
+    @Override
+    public void passBy(final Exercise exercise) {
+        exercises.passed().add(exercise);
+    }
+
+    @Override
     public Optional<Next> same(final Exercise earlier) {
         return exercises.same(earlier);
     }
@@ -179,6 +195,7 @@ final class Learner implements Trainer {
             final Skill skill,
             final boolean aided,
             final double seconds) {
+        exercises.passed().forget();
         return record.keep(answer(exercise, attempt, skill, aided, seconds));
     }
 

@@ -63,7 +63,8 @@ final class NotLately {
                 .orElseThrow();
     }
 
-    private void remember(final Exercise exercise) {
+    /** Remembers that an exercise is shown. */
+    void remember(final Exercise exercise) {
         final Met now = met(exercise.template(), exercise.seed());
         shown.addFirst(now);
         if (shown.size() > LATELY) {

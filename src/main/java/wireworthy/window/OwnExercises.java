@@ -13,6 +13,9 @@ import wireworthy.practice.Draw;
 import wireworthy.practice.Exercise;
 import wireworthy.practice.SlipHunt;
 import wireworthy.practice.Template;
+import wireworthy.record.Answer;
+import wireworthy.rules.Quantity;
+import wireworthy.rules.Skill;
 import wireworthy.working.Solver;
 
 /**
@@ -29,6 +32,7 @@ final class OwnExercises {
     /** Full ids of templates in whose working no slip could be hidden. */
     private final Set<String> plain = new HashSet<>();
 
+    private final PassedBy passed = new PassedBy();
     private Optional<Banks> banks = Optional.empty();
 
     OwnExercises(final OwnRecord record, final Solver solver, final Content content) {
@@ -76,8 +80,9 @@ final class OwnExercises {
      */
     Optional<Trainer.Next> next(final Optional<String> topic, final long seed) {
         final List<Template> templates = of(topic);
+        final Predicate<Template> wanted = passed.wanted(templates);
         for (int tries = 1; tries <= MOST_HUNTS; tries++) {
-            final Optional<Choice> choice = choice(templates, seed, this::hidesSlip);
+            final Optional<Choice> choice = choice(templates, seed, this::hidesSlip, wanted);
             final Optional<Trainer.Next> next = choice.map(this::drawn);
             if (choice.filter(Choice::hunt).isEmpty()
                     || next.filter(OwnExercises::isHunt).isPresent()) {
@@ -85,12 +90,15 @@ final class OwnExercises {
             }
             choice.ifPresent(it -> plain.add(it.template().fullId()));
         }
-        return choice(templates, seed, template -> false).map(this::drawn);
+        return choice(templates, seed, template -> false, wanted).map(this::drawn);
     }
 
     private Optional<Choice> choice(
-            final List<Template> templates, final long seed, final Predicate<Template> hunts) {
-        return Chooser.next(templates, record.standing(), record.moment(), seed, hunts);
+            final List<Template> templates,
+            final long seed,
+            final Predicate<Template> hunts,
+            final Predicate<Template> wanted) {
+        return Chooser.next(templates, record.standing(), record.moment(), seed, hunts, wanted);
     }
 
     private boolean hidesSlip(final Template template) {
@@ -107,20 +115,60 @@ final class OwnExercises {
                 choice.hunt()
                         ? hunt(choice.template(), choice.seed())
                         : own(choice.template(), choice.seed());
-        return new Trainer.Next(exercise, choice.why());
+        return new Trainer.Next(
+                exercise, choice.hunt() ? choice.why(exercise, slips()) : choice.why());
+    }
+
+    /** What was passed by until the next answer. */
+    PassedBy passed() {
+        return passed;
     }
 
     /** The exercise of a name, as it was drawn, as long as it was not answered. */
     Optional<Trainer.Next> again(final ExerciseName name) {
+        return isAnswered(name)
+                ? Optional.empty()
+                : template(name)
+                        .flatMap(template -> drawnAs(name, template))
+                        .map(exercise -> new Trainer.Next(exercise, PracticeTexts.of("left-off")));
+    }
+
+    private Optional<Template> template(final ExerciseName name) {
         return banks().template(name.bank(), name.template())
-                .filter(template -> template.version() == name.version())
-                .filter(template -> !isAnswered(name))
-                .map(
-                        template ->
-                                name.hunt()
-                                        ? hunt(template, name.seed())
-                                        : own(template, name.seed()))
-                .map(exercise -> new Trainer.Next(exercise, PracticeTexts.of("left-off")));
+                .filter(template -> template.version() == name.version());
+    }
+
+    private Optional<Exercise> drawnAs(final ExerciseName name, final Template template) {
+        final Optional<Exercise> drawn =
+                name.hunt().isPresent()
+                        ? draw.hunt(template, name.seed(), name.hunt().stream().toList())
+                                .map(Exercise.class::cast)
+                        : Optional.of(draw.exercise(template, name.seed()));
+        drawn.ifPresent(notLately::remember);
+        return drawn;
+    }
+
+    /** Why an exercise that was left can't be gone on with, where that needs a word. */
+    Optional<String> whyNot(final ExerciseName name) {
+        if (isAnswered(name)) {
+            return isDone(name) ? Optional.empty() : Optional.of(PracticeTexts.of("left-begun"));
+        }
+        return template(name).isEmpty()
+                ? Optional.of(PracticeTexts.of("left-gone"))
+                : Optional.empty();
+    }
+
+    /** Whether the last of its answers was right and to the last of its figures. */
+    private boolean isDone(final ExerciseName name) {
+        final List<Answer> all = answers(name);
+        final Answer last = all.get(all.size() - 1);
+        final Optional<Quantity> end =
+                template(name)
+                        .filter(Template::asksFigures)
+                        .filter(it -> name.hunt().isEmpty())
+                        .map(it -> it.task().finds())
+                        .map(finds -> finds.get(finds.size() - 1));
+        return last.sound().orElse(false) && (end.isEmpty() || end.equals(last.asked()));
     }
 
     /** The same exercise in the language in use, answered or not. */
@@ -134,18 +182,23 @@ final class OwnExercises {
     private Optional<Exercise> same(final Template template, final Exercise earlier) {
         return earlier instanceof SlipHunt hunt
                 ? draw.hunt(template, hunt.seed(), hunt.slip().ids())
-                        .filter(it -> it.slip().equals(hunt.slip()))
+                        .filter(it -> it.slip().ids().equals(hunt.slip().ids()))
                         .map(Exercise.class::cast)
                 : Optional.of(draw.exercise(template, earlier.seed()));
     }
 
     private boolean isAnswered(final ExerciseName name) {
+        return !answers(name).isEmpty();
+    }
+
+    private List<Answer> answers(final ExerciseName name) {
         return record.lately().stream()
-                .anyMatch(
+                .filter(
                         answer ->
                                 answer.bank().equals(name.bank())
                                         && answer.template().equals(name.template())
-                                        && answer.seed() == name.seed());
+                                        && answer.seed() == name.seed())
+                .toList();
     }
 
     /** A template's own exercise, from this seed on. */
@@ -155,15 +208,24 @@ final class OwnExercises {
     }
 
     private Exercise hunt(final Template template, final long from) {
-        final List<String> slips = record.slips().stream().flatMap(List::stream).toList();
+        final List<String> slips = slips();
         return notLately.exercise(
                 template,
                 from,
                 record.lately(),
                 seed ->
-                        draw.hunt(template, seed, slips)
+                        draw.hunt(template, seed, slips, this::isHunted)
                                 .map(Exercise.class::cast)
                                 .orElseGet(() -> draw.exercise(template, seed)));
+    }
+
+    /** The own slips of the last days. */
+    private List<String> slips() {
+        return record.slips().stream().flatMap(List::stream).toList();
+    }
+
+    private boolean isHunted(final Skill skill) {
+        return Chooser.hunts(skill, record.standing(), record.moment());
     }
 
     /** One of the same kind as an exercise, as it was chosen. */

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
@@ -30,6 +31,7 @@ final class OwnRecord {
     private volatile Standing standing = Standing.NONE;
     private volatile List<Answer> lately = List.of();
     private volatile Optional<RecordFile> record = Optional.empty();
+    private volatile OptionalLong toRead = OptionalLong.empty();
     private Optional<String> trouble = Optional.empty();
 
     /**
@@ -48,6 +50,7 @@ final class OwnRecord {
             final RecordFile opened = open();
             opened.setAside().ifPresent(aside -> trouble = Optional.of(aside.words()));
             forget(opened);
+            toRead = OptionalLong.of(opened.count(person));
             take(opened);
             takeRead(opened);
             record = Optional.of(opened);
@@ -125,6 +128,11 @@ final class OwnRecord {
         return record.isPresent();
     }
 
+    /** How many answers there are to read; empty until that is known. */
+    OptionalLong toRead() {
+        return toRead;
+    }
+
     /** What is wrong with the record, in words. */
     Optional<String> trouble() {
         return trouble;
@@ -191,8 +199,17 @@ final class OwnRecord {
         return read.contains(lesson);
     }
 
-    /** Remembers that the end of a lesson has been shown. */
+    /** Remembers that the end of a lesson has been shown; on disk once the record is open. */
     void read(final String lesson) {
+        read.add(lesson);
+        if (isOpen()) {
+            keepRead(lesson);
+        } else {
+            final CompletableFuture<Void> unused = reading().thenRun(() -> keepRead(lesson));
+        }
+    }
+
+    private void keepRead(final String lesson) {
         read.add(lesson);
         try {
             opened().reading(person, lesson, 0, true);

@@ -146,13 +146,16 @@ final class Places {
     }
 
     private void practise(final Skill skill) {
-        model.practise(skill);
+        model.beginWith(() -> model.practise(skill));
         going.accept(practice.id());
     }
 
     private void toPractice(final List<Block.Questions> questions) {
-        learner.want(questions);
-        model.next();
+        model.beginWith(
+                () -> {
+                    learner.want(questions);
+                    model.next();
+                });
         going.accept(practice.id());
     }
 

@@ -22,6 +22,7 @@ public final class PracticeModel {
     private final ReadOnlyStringWrapper notKept = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper mayEnd = new ReadOnlyStringWrapper("");
     private Optional<String> chosen = Optional.empty();
+    private Optional<Runnable> beginning = Optional.empty();
 
     public PracticeModel(final Trainer trainer) {
         this(trainer, Bookmark.NONE);
@@ -35,6 +36,25 @@ public final class PracticeModel {
         this.bookmark = bookmark;
     }
 
+    /**
+     * Says with what practice begins instead of what was left: a skill or the questions of a
+     * lesson. Until {@link #begin} the record may still be being read.
+     */
+    public void beginWith(final Runnable first) {
+        beginning = Optional.of(first);
+    }
+
+    /** Begins with what was wanted, else with what was left; what is being done is gone on with. */
+    public void begin() {
+        final Optional<Runnable> first = beginning;
+        beginning = Optional.empty();
+        if (first.isPresent()) {
+            first.get().run();
+        } else if (doing.get().isEmpty()) {
+            resume();
+        }
+    }
+
     /** Goes on with the topic and the exercise that were left. */
     public void resume() {
         chosen =
@@ -42,7 +62,15 @@ public final class PracticeModel {
                         .map(Trainer.Topic::id)
                         .filter(bookmark.topic()::equals)
                         .findFirst();
-        trainer.again(bookmark.problem()).ifPresentOrElse(this::show, this::next);
+        final String left = bookmark.problem();
+        trainer.again(left).ifPresentOrElse(this::show, () -> insteadOf(left));
+    }
+
+    private void insteadOf(final String left) {
+        final Optional<String> whyNot = trainer.whyNot(left);
+        trainer.next(chosen)
+                .map(next -> whyNot.map(next::after).orElse(next))
+                .ifPresent(this::show);
     }
 
     /** Goes on with the exercise that was being done in a window in another language. */
@@ -86,6 +114,12 @@ public final class PracticeModel {
     /** Draws the next exercise of the topic chosen. */
     public void next() {
         trainer.next(chosen).ifPresent(this::show);
+    }
+
+    /** Leaves the exercise unanswered and goes on to another. */
+    public void passBy() {
+        exercise().ifPresent(trainer::passBy);
+        next();
     }
 
     /** One like it, with new numbers. */

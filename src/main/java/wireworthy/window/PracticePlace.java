@@ -3,17 +3,18 @@ package wireworthy.window;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import wireworthy.practice.Exercise;
@@ -31,12 +32,11 @@ public final class PracticePlace implements Place {
     /** The name under which the settings keep this place. */
     public static final String ID = "practice";
 
-    private static final long SOON_MS = 50;
     private static final Executor LATER =
             CompletableFuture.delayedExecutor(300, TimeUnit.MILLISECONDS);
 
     private final PracticeModel model;
-    private final WayOn way;
+    private final Consumer<Exercise> toLesson;
     private final InUse inUse;
     private final VBox left = new VBox();
     private final VBox question = new VBox();
@@ -60,14 +60,23 @@ public final class PracticePlace implements Place {
             final PracticeModel model, final Consumer<Exercise> toLesson, final InUse inUse) {
         this.model = model;
         this.inUse = inUse;
-        way =
-                new WayOn(
-                        model::next,
-                        Optional.of(model::twin),
-                        () -> model.exercise().ifPresent(toLesson),
-                        this::focus);
+        this.toLesson = toLesson;
         lines = new HelpButton(PracticeTexts.of("line-by-line"), help(FigureModel::lineByLine));
         rule = new HelpButton(PracticeTexts.of("show-rule"), help(FigureModel::showRule));
+    }
+
+    /** What has no numbers would be the same once more. */
+    private WayOn way(final Exercise exercise) {
+        return new WayOn(
+                model::next,
+                exercise.template().hasNumbers() ? Optional.of(model::twin) : Optional.empty(),
+                () -> toLesson.accept(exercise),
+                this::focus);
+    }
+
+    private void passBy() {
+        model.passBy();
+        focus();
     }
 
     private Runnable help(final Consumer<FigureModel> help) {
@@ -91,17 +100,27 @@ public final class PracticePlace implements Place {
         }
         model.doing().subscribe(doing -> doing.ifPresentOrElse(this::show, this::none));
         left.getChildren().setAll(notices, topics(shell), question, answerPart());
-        return new Bench(
-                left,
-                PracticeTexts.of("left"),
-                new VBox(beside, sumsLine),
-                PracticeTexts.of("right"));
+        final Bench bench =
+                new Bench(
+                        left,
+                        PracticeTexts.of("left"),
+                        new VBox(beside, sumsLine),
+                        PracticeTexts.of("right"));
+        bench.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        return bench;
+    }
+
+    private void key(final KeyEvent event) {
+        if (Keys.OTHER.match(event) && !left.isDisabled()) {
+            passBy();
+            event.consume();
+        }
     }
 
     @Override
     public void shown() {
         final CompletableFuture<Void> reading = model.trainer().reading();
-        if (isSoon(reading)) {
+        if (RecordReading.isSoon(reading)) {
             begin();
         } else {
             left.setDisable(true);
@@ -115,7 +134,7 @@ public final class PracticePlace implements Place {
     /** What takes but a moment is not spoken of, so that nothing flashes. */
     private void saidToBeRead(final CompletableFuture<Void> reading) {
         if (!reading.isDone()) {
-            beside.getChildren().setAll(Texts.paragraph(PracticeTexts.of("reading")));
+            beside.getChildren().setAll(Texts.paragraph(RecordReading.words(model.trainer())));
         }
     }
 
@@ -128,25 +147,8 @@ public final class PracticePlace implements Place {
         }
     }
 
-    /** A short record is waited for; what fails is said later. */
-    private static boolean isSoon(final CompletableFuture<Void> reading) {
-        try {
-            reading.get(SOON_MS, TimeUnit.MILLISECONDS);
-            return true;
-        } catch (final TimeoutException e) {
-            return false;
-        } catch (final ExecutionException e) {
-            return true;
-        } catch (final InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return true;
-        }
-    }
-
     private void begin() {
-        if (model.doing().get().isEmpty()) {
-            model.resume();
-        }
+        model.begin();
         showSums();
         showLearner();
         // At once, so that no letter is lost; the click or key that led here moves the focus later.
@@ -185,10 +187,22 @@ public final class PracticePlace implements Place {
 
     private VBox answerPart() {
         final Node buttons =
-                Buttons.row(Buttons.main(PracticeTexts.of("mark"), model::answer), lines, rule);
+                Buttons.row(
+                        Buttons.main(PracticeTexts.of("mark"), model::answer),
+                        lines,
+                        rule,
+                        other());
         final VBox part = new VBox(answering, said(model.notKept()), said(model.mayEnd()), buttons);
         part.getStyleClass().add(Styles.TIGHT);
         return part;
+    }
+
+    private Button other() {
+        final Button other = Buttons.plain(PracticeTexts.of("pass-by"), this::passBy);
+        final Tooltip help = new Tooltip(PracticeTexts.of("pass-by.help"));
+        other.setTooltip(help);
+        other.setAccessibleHelp(help.getText());
+        return other;
     }
 
     /** A line that takes room only while there is something to say. */
@@ -200,7 +214,7 @@ public final class PracticePlace implements Place {
     }
 
     private void show(final ExerciseModel doing) {
-        final ExerciseView now = ExerciseView.of(doing, way);
+        final ExerciseView now = ExerciseView.of(doing, way(doing.exercise()));
         sums = doing.exercise().circuit().map(SumsNamed::of).orElse(List.of());
         question.getChildren()
                 .setAll(new QuestionHead(doing.exercise(), model.skillState(), model.why().get()));

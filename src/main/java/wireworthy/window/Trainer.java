@@ -3,6 +3,7 @@ package wireworthy.window;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.CompletableFuture;
 import wireworthy.practice.Exercise;
 import wireworthy.rules.Skill;
@@ -23,11 +24,21 @@ public interface Trainer extends AnswerDesk {
         Next(final Exercise exercise, final String why) {
             this(exercise, why, Optional.empty());
         }
+
+        /** The same, with something said before why it was chosen. */
+        Next after(final String said) {
+            return new Next(exercise, said + " " + why, topic);
+        }
     }
 
     /** Done once the record has been read; after an update a long one takes its time. */
     default CompletableFuture<Void> reading() {
         return CompletableFuture.completedFuture(null);
+    }
+
+    /** How many answers are being read; empty while that is not known. */
+    default OptionalLong toRead() {
+        return OptionalLong.empty();
     }
 
     /** The topics at hand, in order. */
@@ -58,6 +69,14 @@ public interface Trainer extends AnswerDesk {
     default Optional<Next> again(final String name) {
         return Optional.empty();
     }
+
+    /** Why the exercise of this name is not shown again, where that needs a word. */
+    default Optional<String> whyNot(final String name) {
+        return Optional.empty();
+    }
+
+    /** Leaves an exercise unanswered: another comes instead. */
+    default void passBy(final Exercise exercise) {}
 
     /** The same exercise in the language in use; empty where it can't be had. */
     default Optional<Next> same(final Exercise earlier) {

@@ -179,6 +179,69 @@ class ChooserTest {
     }
 
     @Test
+    void reviewsComeFirstAndFillTwoFifthsOfFiveProblems() {
+        for (int i = 0; i < 60; i++) {
+            answer(next(0), 0, true);
+        }
+        final List<Boolean> reviews = new ArrayList<>();
+        for (int i = 0; i < 5; i++) {
+            final Choice choice = next(9);
+            reviews.add(choice.reason() == Reason.REVIEW);
+            answer(choice, 9, true);
+        }
+        assertThat(reviews).containsExactly(true, true, false, false, false);
+    }
+
+    @Test
+    void aTwinAfterAReviewThatWentWrongTakesNoOtherReviewsPlace() {
+        for (int i = 0; i < 60; i++) {
+            answer(next(0), 0, true);
+        }
+        answer(next(9), 9, false);
+        assertThat(next(9).reason()).isEqualTo(Reason.TWIN);
+        answer(next(9), 9, true);
+
+        assertThat(next(9).reason()).isEqualTo(Reason.REVIEW);
+    }
+
+    @Test
+    void aSkillAnsweredByTheWayIsNotNew() {
+        for (int i = 0; i < 12; i++) {
+            answer(next(0), 0, true);
+        }
+        final Template drop = of(Skill.DROP);
+        final Template fuse = of(Skill.FUSE_CHOICE);
+        history.add(
+                new Answered(Skill.FUSE_CHOICE, now(0), true, false, false, 0, drop.fullId(), 1));
+        assertThat(next(0).reason()).isNotEqualTo(Reason.OPENING_PAIR);
+
+        answer(new Choice(of(Skill.CHARGING), 1, Reason.NEW), 0, true);
+        assertThat(next(0).reason()).isEqualTo(Reason.OPENING_PAIR);
+        assertThat(fuse.skill()).isNotEqualTo(next(0).template().skill());
+    }
+
+    private Template of(final Skill skill) {
+        return templates.stream().filter(t -> t.skill() == skill).findFirst().orElseThrow();
+    }
+
+    @Test
+    void ofAboutTheSameChanceTheOneAskedLongestAgoComes() {
+        templates.removeIf(t -> t.skill() != Skill.DROP && t.skill() != Skill.CURRENT_FROM_POWER);
+        for (int i = 0; i < 60; i++) {
+            answer(next(i / 5), i / 5, true);
+        }
+        final List<String> last =
+                history.subList(30, 60).stream()
+                        .filter(a -> a.skill() == Skill.DROP)
+                        .map(Answered::template)
+                        .toList();
+        assertThat(last).hasSizeGreaterThan(8);
+        for (int i = 1; i < last.size(); i++) {
+            assertThat(last.get(i)).as("%d of %s", i, last).isNotEqualTo(last.get(i - 1));
+        }
+    }
+
+    @Test
     void leavesASkillForAnotherDayAfterEightTriesInVain() {
         templates.removeIf(t -> t.skill() != Skill.DROP && t.skill() != Skill.CHARGING);
         for (int i = 0; i < 40; i++) {
@@ -297,7 +360,7 @@ class ChooserTest {
         answer(next(0), 0, true);
 
         final Moment later = new Moment(0, now(0).second() + 31 * 60);
-        assertThat(Standing.of(history).sitting().at(later).answers()).isZero();
+        assertThat(Standing.of(history).sitting().at(later).problems()).isZero();
         assertThat(next(0).reason()).isNotEqualTo(Reason.CLOSING);
     }
 
@@ -336,7 +399,7 @@ class ChooserTest {
     @Test
     void everyReasonHasItsWords() {
         for (final Reason reason : Reason.values()) {
-            assertThat(reason.text(templates.get(0))).isNotBlank().doesNotContain("{");
+            assertThat(reason.text(templates.get(0), Skill.DROP)).isNotBlank().doesNotContain("{");
         }
     }
 

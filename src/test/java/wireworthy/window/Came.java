@@ -125,8 +125,10 @@ record Came(String why, Exercise exercise, Stand before, List<Answer> answers, I
 
     private boolean slipped() {
         return answers.stream()
-                .filter(it -> it.skill() == skill() && it.day() > before.today() - WEEK)
-                .anyMatch(it -> !it.slips().isEmpty());
+                .filter(it -> it.day() > before.today() - WEEK)
+                .flatMap(it -> it.slips().stream())
+                .flatMap(List::stream)
+                .anyMatch(((SlipHunt) exercise).slip().ids()::contains);
     }
 
     private boolean isBelow() {
@@ -135,9 +137,7 @@ record Came(String why, Exercise exercise, Stand before, List<Answer> answers, I
     }
 
     private boolean isLongestAgo() {
-        return stand().tries() > 0
-                && !stand().state().comesBack()
-                && last().skill() != skill();
+        return stand().tries() > 0 && !stand().state().comesBack() && last().skill() != skill();
     }
 
     private Duration lasted() {

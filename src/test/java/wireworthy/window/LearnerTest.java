@@ -9,12 +9,16 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wireworthy.lessons.Block;
 import wireworthy.practice.Exercise;
+import wireworthy.practice.SlipHunt;
+import wireworthy.record.Answer;
 import wireworthy.record.DataFolder;
+import wireworthy.rules.Skill;
 import wireworthy.working.Solver;
 
 /** What comes next for the one who learns here. */
@@ -147,5 +151,110 @@ class LearnerTest {
     void withoutAFolderOfOnesOwnThereIsNoTrouble() {
         assertThat(Content.own(new DataFolder(folder).problemBanks())).isEmpty();
         assertThat(learner().troubles()).isEmpty();
+    }
+
+    /** A model whose place is kept by the bookmark. */
+    private static PracticeModel at(final Learner learner, final AtomicReference<String> mark) {
+        return new PracticeModel(
+                learner,
+                new Bookmark() {
+                    @Override
+                    public String topic() {
+                        return "";
+                    }
+
+                    @Override
+                    public String problem() {
+                        return mark.get();
+                    }
+
+                    @Override
+                    public void put(final String topic, final String problem) {
+                        mark.set(problem);
+                    }
+                });
+    }
+
+    private void practises(final Learner learner, final int problems) {
+        final PracticeModel model = new PracticeModel(learner);
+        for (int i = 0; i < problems; i++) {
+            model.next();
+            Practising.answer(model.doing().get().orElseThrow(), true);
+        }
+    }
+
+    @Test
+    void whatWasNotAnsweredIsThereAgainWithItsNumbers() {
+        final AtomicReference<String> mark = new AtomicReference<>("");
+        final PracticeModel before = at(learner(), mark);
+        for (int i = 0; i < 60; i++) {
+            before.next();
+            final Exercise left = before.exercise().orElseThrow();
+            final PracticeModel after = at(learner(), mark);
+            after.resume();
+
+            assertThat(after.why().get()).isEqualTo("Where you left off");
+            assertThat(after.exercise().orElseThrow().text()).isEqualTo(left.text());
+            assertThat(after.exercise().orElseThrow().seed()).isEqualTo(left.seed());
+            if (left instanceof SlipHunt hunt) {
+                assertThat(((SlipHunt) after.exercise().orElseThrow()).slip().ids())
+                        .isEqualTo(hunt.slip().ids());
+            }
+            Practising.answer(before.doing().get().orElseThrow(), i % 5 > 0);
+        }
+    }
+
+    @Test
+    void whatWasBegunIsNotThereAgainAndThatIsSaid() {
+        final AtomicReference<String> mark = new AtomicReference<>("");
+        final PracticeModel before = at(learner(), mark);
+        before.next();
+        Practising.answer(before.doing().get().orElseThrow(), false);
+        final PracticeModel after = at(learner(), mark);
+        after.resume();
+        assertThat(after.why().get())
+                .startsWith("The one you left off has an answer on record")
+                .contains("The last one went wrong");
+
+        Practising.answer(after.doing().get().orElseThrow(), true);
+        final PracticeModel then = at(learner(), mark);
+        then.resume();
+        assertThat(then.why().get()).doesNotStartWith("The one you left off");
+    }
+
+    @Test
+    void aHuntNamesAndCountsForTheSkillOfItsSlip() {
+        final Learner learner = learner();
+        final PracticeModel model = new PracticeModel(learner);
+        int others = 0;
+        for (int i = 0; i < 150; i++) {
+            model.next();
+            if (model.exercise().orElseThrow() instanceof SlipHunt hunt) {
+                assertThat(model.why().get()).endsWith(": " + hunt.skill().words());
+                assertThat(model.skillState()).startsWith(hunt.skill().words());
+                Practising.answer(model.doing().get().orElseThrow(), true);
+                final List<Answer> kept = learner.record().lately();
+                assertThat(kept.get(kept.size() - 1).skill()).isEqualTo(hunt.skill());
+                others += hunt.skill() == hunt.template().skill() ? 0 : 1;
+            } else {
+                Practising.answer(model.doing().get().orElseThrow(), true);
+            }
+        }
+        assertThat(others).isPositive();
+    }
+
+    @Test
+    void whatIsPassedByDoesNotComeBackBeforeTheNextAnswer() {
+        final Learner learner = learner();
+        practises(learner, 12);
+        final PracticeModel model = new PracticeModel(learner);
+        model.next();
+        final Set<Skill> skills = new HashSet<>();
+        for (int i = 0; i < 8; i++) {
+            assertThat(skills.add(model.exercise().orElseThrow().template().skill())).isTrue();
+            assertThat(model.why().get()).doesNotStartWith("Nothing else is open");
+            model.passBy();
+        }
+        assertThat(learner.record().lately()).hasSize(12);
     }
 }

@@ -14,9 +14,11 @@ import javafx.scene.control.RadioButton;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.testfx.util.WaitForAsyncUtils;
+import wireworthy.practice.ChoiceProblem;
 import wireworthy.practice.Problem;
 import wireworthy.record.Answer;
 import wireworthy.rules.Ref;
+import wireworthy.window.parts.Texts;
 
 /** Every kind of exercise as a person does it with the keyboard alone. */
 class PracticeKindsTest extends WindowTest {
@@ -145,6 +147,44 @@ class PracticeKindsTest extends WindowTest {
     }
 
     @Test
+    void theArrowsGoThroughAllThatCanBePicked() {
+        open(Kinds.at(Kinds.fresh(folder), Kinds.CHOICE));
+        final ChoiceModel choice = (ChoiceModel) model.doing().get().orElseThrow();
+        for (final ChoiceProblem.Option option : choice.exercise().options()) {
+            push(KeyCode.DOWN);
+            assertThat(choice.chosen().get()).hasValue(option);
+            assertThat(focused()).isEqualTo(Texts.kept(option.text()));
+        }
+        push(KeyCode.UP);
+        assertThat(choice.chosen().get())
+                .hasValue(choice.exercise().options().get(choice.exercise().options().size() - 2));
+    }
+
+    @Test
+    void aFigureTypedAtALineOfAHuntGoesIntoItsField() {
+        open(Kinds.hunting(Kinds.fresh(folder)));
+        final HuntModel hunt = (HuntModel) model.doing().get().orElseThrow();
+        write("4.5");
+        assertThat(hunt.picked().get()).hasValue(0);
+        assertThat(hunt.figure(0).text().get()).isEqualTo("4.5");
+        assertThat(focused()).startsWith("Your answer: ");
+    }
+
+    @Test
+    void aProblemIsPassedByWithoutCountingAnything() {
+        open(Kinds.at(Kinds.fresh(folder), Kinds.CHOICE));
+        final String first = model.exercise().orElseThrow().template().id();
+        tabTo("Another problem");
+        push(KeyCode.SPACE);
+        final String second = model.exercise().orElseThrow().template().id();
+        push(KeyCode.SHORTCUT, KeyCode.N);
+        final String third = model.exercise().orElseThrow().template().id();
+
+        assertThat(List.of(first, second, third)).doesNotHaveDuplicates();
+        assertThat(Kinds.kept(file)).isEmpty();
+    }
+
+    @Test
     void whatHasNoWorkingSaysSoAtTheHelpItLacks() {
         open(Kinds.at(Kinds.fresh(folder), Kinds.CHOICE));
 
@@ -178,7 +218,10 @@ class PracticeKindsTest extends WindowTest {
         interact(() -> sort(order));
         tabTo("Mark again");
         push(KeyCode.SPACE);
-        assertThat(texts()).contains("In order", "Next problem");
+        assertThat(texts())
+                .contains("In order", "Next problem")
+                .as("it has no numbers")
+                .doesNotContain("One like it, new numbers");
         assertThat(Kinds.kept(file)).extracting(Answer::aided).containsExactly(false, true);
     }
 

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Proxy;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import org.testfx.util.WaitForAsyncUtils;
 import wireworthy.working.Solver;
@@ -21,7 +23,8 @@ class ReadingAgainTest extends WindowTest {
 
     @Override
     protected List<Place> places() {
-        return List.of(new PracticePlace(model, problem -> {}, InUse.USUAL));
+        return List.of(
+                new PracticePlace(model, problem -> {}, InUse.USUAL), new TestPlace("Lessons"));
     }
 
     /** The learner, whose record takes as long to read as the test wants. */
@@ -34,6 +37,9 @@ class ReadingAgainTest extends WindowTest {
                             if (method.getName().equals("reading")) {
                                 return reading;
                             }
+                            if (method.getName().equals("toRead")) {
+                                return OptionalLong.of(1_204_500);
+                            }
                             try {
                                 return method.invoke(learner, arguments);
                             } catch (final InvocationTargetException e) {
@@ -44,16 +50,38 @@ class ReadingAgainTest extends WindowTest {
 
     @Test
     void itIsSaidInWordsAndTheProblemComesByItself() throws TimeoutException {
-        assertThat(reads(PracticeTexts.of("reading"))).as("at once").isFalse();
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> reads(PracticeTexts.of("reading")));
+        final String count = PracticeTexts.of("reading.count", "count", "1\u00a0204\u00a0500");
+        assertThat(reads(count)).as("at once").isFalse();
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> reads(count));
         assertThat(model.exercise()).isEmpty();
         assertThat(reads("No problem bank could be read.")).isFalse();
 
         reading.complete(null);
         WaitForAsyncUtils.waitForFxEvents();
-        assertThat(reads(PracticeTexts.of("reading"))).isFalse();
+        assertThat(reads(count)).isFalse();
         assertThat(reads(model.exercise().orElseThrow().ask())).isTrue();
         clickOn("Mark my answer");
+    }
+
+    @Test
+    void theQuestionsOfALessonWaitForTheRecord() {
+        final AtomicBoolean asked = new AtomicBoolean();
+        interact(() -> window.go("lessons"));
+        interact(
+                () -> {
+                    model.beginWith(
+                            () -> {
+                                asked.set(true);
+                                model.next();
+                            });
+                    window.go(PracticePlace.ID);
+                });
+        assertThat(asked).isFalse();
+
+        reading.complete(null);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(asked).isTrue();
+        assertThat(model.exercise()).isPresent();
     }
 
     @Test

@@ -35,7 +35,10 @@ public final class PickList extends VBox {
         addEventFilter(KeyEvent.KEY_PRESSED, event -> key(event, group));
     }
 
-    /** Enter picks what has the keyboard; while nothing is picked the arrows pick an end. */
+    /**
+     * Enter picks what has the keyboard. The arrows pick the next one, and while nothing is picked
+     * an end; at the ends they stay.
+     */
     private void key(final KeyEvent event, final ToggleGroup group) {
         if (!(event.getTarget() instanceof RadioButton on) || event.isAltDown()) {
             return;
@@ -45,13 +48,20 @@ public final class PickList extends VBox {
             on.setSelected(true);
             entered.run();
             event.consume();
-        } else if (group.getSelectedToggle() == null
-                && (code == KeyCode.DOWN || code == KeyCode.UP)) {
-            final RadioButton end = buttons.get(code == KeyCode.DOWN ? 0 : buttons.size() - 1);
-            end.setSelected(true);
-            end.requestFocus();
+        } else if (code == KeyCode.DOWN || code == KeyCode.UP) {
+            final RadioButton next = next(group, code == KeyCode.DOWN ? 1 : -1);
+            next.setSelected(true);
+            next.requestFocus();
             event.consume();
         }
+    }
+
+    private RadioButton next(final ToggleGroup group, final int by) {
+        final int last = buttons.size() - 1;
+        final int from =
+                group.getSelectedToggle() instanceof RadioButton on ? buttons.indexOf(on) : -1;
+        final int to = from < 0 && by < 0 ? last : from + by;
+        return buttons.get(Math.max(0, Math.min(last, to)));
     }
 
     private static RadioButton button(
@@ -76,6 +86,11 @@ public final class PickList extends VBox {
     /** The button of a number, from 0. */
     public RadioButton button(final int number) {
         return buttons.get(number);
+    }
+
+    /** The number, from 0, of what a key was pressed at; -1 where that is none of them. */
+    public int number(final Object pressedAt) {
+        return buttons.indexOf(pressedAt);
     }
 
     /** Puts the keyboard on what is picked, or on the first. */

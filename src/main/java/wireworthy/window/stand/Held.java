@@ -9,7 +9,7 @@ import wireworthy.rules.Skill;
 
 /**
  * How many skills held at the end of a day with answers: those that were snug or tight when they
- * were last answered. Time alone also works them loose; no answer tells on which day.
+ * were last answered. Time alone also has them come due; no answer tells on which day.
  *
  * @param day counted from 1 January 1970
  */

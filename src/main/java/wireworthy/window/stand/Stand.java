@@ -103,7 +103,10 @@ public record Stand(long today, Map<Skill, SkillStand> skills, List<Held> held) 
                 .findFirst();
     }
 
-    /** What asks to be looked at first: worked loose, then due, then loose, then what was never tried. */
+    /**
+     * What asks to be looked at first: worked loose, then due, then loose, then what was never
+     * tried.
+     */
     public SkillStand first() {
         return rows().stream()
                 .flatMap(List::stream)
