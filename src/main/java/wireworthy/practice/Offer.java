@@ -15,6 +15,7 @@ import wireworthy.rules.Skill;
 final class Offer {
     private static final double WANTED = 0.8;
     private static final double SIMILAR = 0.08;
+    private static final double STALE = 0.13;
     private static final double READY = 0.7;
     private static final double HARD = 0.65;
     private static final double EASY = 0.9;
@@ -166,13 +167,18 @@ final class Offer {
                 Comparator.comparingInt(standing::lastAsked).thenComparingDouble(this::offWanted));
     }
 
-    /** Neither much farther off than the nearest, nor too hard or too easy where that is not. */
+    /**
+     * Neither much farther off than the nearest, nor too hard or too easy where that is not. One
+     * asked more than once lately gives way to others all the same, be they harder.
+     */
     private boolean isSimilar(final Template template, final Template nearest) {
         final double chance = chance(template);
+        final boolean stale = standing.asked(nearest) > 1 && hard(nearest);
+        final double least = stale ? 0 : HARD;
+        final double most = chance(nearest) > EASY ? 1 : EASY;
+        final double off = offWanted(nearest) + (stale ? STALE : SIMILAR);
         return offWanted(template) <= offWanted(nearest)
-                || (chance >= HARD
-                        && chance <= (chance(nearest) > EASY ? 1 : EASY)
-                        && offWanted(template) <= offWanted(nearest) + SIMILAR);
+                || (chance >= least && chance <= most && offWanted(template) <= off);
     }
 
     /** The one most likely to go right. */

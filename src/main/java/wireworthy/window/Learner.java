@@ -149,7 +149,7 @@ final class Learner implements Trainer {
 
     @Override
     public void passBy(final Exercise exercise) {
-        exercises.passed().add(exercise);
+        exercises.passBy(exercise);
     }
 
     @Override
@@ -195,7 +195,7 @@ final class Learner implements Trainer {
             final Skill skill,
             final boolean aided,
             final double seconds) {
-        exercises.passed().forget();
+        exercises.answered();
         return record.keep(answer(exercise, attempt, skill, aided, seconds));
     }
 

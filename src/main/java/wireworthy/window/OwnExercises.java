@@ -119,9 +119,16 @@ final class OwnExercises {
                 exercise, choice.hunt() ? choice.why(exercise, slips()) : choice.why());
     }
 
-    /** What was passed by until the next answer. */
-    PassedBy passed() {
-        return passed;
+    /** Another comes instead; what has an answer was not passed by. */
+    void passBy(final Exercise exercise) {
+        if (!isAnswered(ExerciseName.of(exercise))) {
+            passed.add(exercise);
+        }
+    }
+
+    /** What was passed by may come again. */
+    void answered() {
+        passed.forget();
     }
 
     /** The exercise of a name, as it was drawn, as long as it was not answered. */

@@ -14,7 +14,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import wireworthy.practice.Exercise;
@@ -106,14 +105,22 @@ public final class PracticePlace implements Place {
                         PracticeTexts.of("left"),
                         new VBox(beside, sumsLine),
                         PracticeTexts.of("right"));
-        bench.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        bench.sceneProperty()
+                .subscribe(
+                        (before, now) -> {
+                            Optional.ofNullable(before)
+                                    .ifPresent(it -> it.getAccelerators().remove(Keys.OTHER));
+                            Optional.ofNullable(now)
+                                    .ifPresent(
+                                            it -> it.getAccelerators().put(Keys.OTHER, this::key));
+                        });
         return bench;
     }
 
-    private void key(final KeyEvent event) {
-        if (Keys.OTHER.match(event) && !left.isDisabled()) {
+    /** Works wherever the keyboard is, also where what had it is gone. */
+    private void key() {
+        if (!left.isDisabled()) {
             passBy();
-            event.consume();
         }
     }
 

@@ -75,7 +75,7 @@ public interface Trainer extends AnswerDesk {
         return Optional.empty();
     }
 
-    /** Leaves an exercise unanswered: another comes instead. */
+    /** Leaves an exercise: another comes next, instead of one that has no answer yet. */
     default void passBy(final Exercise exercise) {}
 
     /** The same exercise in the language in use; empty where it can't be had. */

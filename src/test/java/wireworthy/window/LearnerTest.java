@@ -257,4 +257,16 @@ class LearnerTest {
         }
         assertThat(learner.record().lately()).hasSize(12);
     }
+
+    @Test
+    void whatWasAnsweredIsNotPassedBy() {
+        final PracticeModel model = new PracticeModel(learner());
+        model.next();
+        final Exercise first = model.exercise().orElseThrow();
+        Practising.answer(model.doing().get().orElseThrow(), false);
+        model.passBy();
+
+        assertThat(model.exercise().orElseThrow().template()).isEqualTo(first.template());
+        assertThat(model.why().get()).startsWith("The last one went wrong");
+    }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.Node;
@@ -247,7 +248,8 @@ class PracticeKindsTest extends WindowTest {
 
         assertThat(texts()).anyMatch(text -> text.startsWith("That is the line."));
         assertThat(reads("here they part")).isTrue();
-        tabTo("Next problem");
+        push(KeyCode.SHORTCUT, KeyCode.N);
+        assertThat(model.exercise()).isNotEqualTo(Optional.of(hunt.exercise()));
     }
 
     @Test

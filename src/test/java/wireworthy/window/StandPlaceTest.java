@@ -64,7 +64,7 @@ class StandPlaceTest extends WindowTest {
     void itIsReachedByAKeyAndFromASkillOneGoesStraightIntoPractice() {
         push(KeyCode.F2);
         assertThat(reads(wireworthy.window.stand.StandTexts.of("title"))).isTrue();
-        assertThat(focused()).startsWith("units and prefixes: worked loose");
+        assertThat(focused()).startsWith("units and prefixes: due again");
 
         final Skill wanted = Skill.FUSE_FLOOR;
         goTo(wanted.words());
