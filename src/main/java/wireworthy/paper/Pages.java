@@ -1,7 +1,5 @@
 package wireworthy.paper;
 
-import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
-import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
@@ -17,11 +15,7 @@ import java.util.TimeZone;
 import java.util.concurrent.ForkJoinPool;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -30,9 +24,6 @@ import org.w3c.dom.Element;
  * anywhere, and the same pages always give the same bytes.
  */
 public final class Pages {
-    private static final String FONT = "Andika";
-    private static final String FONTS = "/wireworthy/fonts/Andika-";
-
     /** PDF wants an identity and a day of each file; a fixed one keeps equal files equal. */
     private static final long IDENTITY = 1;
 
@@ -127,31 +118,14 @@ public final class Pages {
 
     private PdfBoxRenderer renderer(final PDDocument pdf) throws IOException {
         final PdfRendererBuilder builder = new PdfRendererBuilder();
-        font(builder, pdf, "Regular", 400, FontStyle.NORMAL);
-        font(builder, pdf, "Bold", 700, FontStyle.NORMAL);
-        font(builder, pdf, "Italic", 400, FontStyle.ITALIC);
+        OwnFonts.into(builder, pdf);
         return builder.usePDDocument(pdf)
                 .withW3cDocument(document, "about:blank")
                 .withProducer("Wireworthy")
                 .useUriResolver((base, uri) -> null)
                 .useUnicodeLineBreaker(new LineEnds())
                 .useObjectDrawerFactory(new CircuitDrawers())
+                .useNamespaceHandler(new OwnTags())
                 .buildPdfRenderer();
-    }
-
-    /** Without ligatures: text copied from the page has an f and an i where it shows them. */
-    private static void font(
-            final PdfRendererBuilder builder,
-            final PDDocument pdf,
-            final String face,
-            final int weight,
-            final FontStyle style)
-            throws IOException {
-        try (InputStream file = resource(FONTS + face + ".ttf")) {
-            final TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(file));
-            font.setEnableGsub(false);
-            final PDType0Font embedded = PDType0Font.load(pdf, font, true);
-            builder.useFont(new PDFontSupplier(embedded), FONT, weight, style, true);
-        }
     }
 }
