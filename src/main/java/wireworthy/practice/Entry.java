@@ -6,11 +6,13 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import tools.jackson.databind.JsonNode;
 
 /** An entry of a JSON file, with its place; what it does not hold as wanted is {@link Unfit}. */
 public record Entry(JsonNode json, String pointer) {
     private static final int MOST_DIGITS = 12;
+    private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
     public boolean has(final String key) {
         return json.has(key);
@@ -98,7 +100,7 @@ public record Entry(JsonNode json, String pointer) {
     /** A name of small letters, digits and hyphens. */
     public String id() {
         final String id = text(60);
-        if (!id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+        if (!ID.matcher(id).matches()) {
             throw unfit(
                     "\"" + id + "\" is no id",
                     "Use small letters, digits and hyphens, such as \"aisle-strips-drop\"");

@@ -42,6 +42,12 @@ public record Template(
         return bank + "/" + id;
     }
 
+    /** Of its name alone: all that a template holds takes long to go through. */
+    @Override
+    public int hashCode() {
+        return id.hashCode();
+    }
+
     /** The same, chosen for another skill. */
     Template chosenFor(final Skill other) {
         return new Template(

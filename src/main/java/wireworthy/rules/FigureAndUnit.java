@@ -12,10 +12,13 @@ public final class FigureAndUnit {
     private static final String UNITS =
             "[kmµ]?[AVWΩ]h?|[kcm]?m[²³]?|[kmM]?ohm|mm2|h|s|min|°[CF]|%|AWG|CFR";
     private static final String BODIES = "BS|EN|IEC|ISO|CFR";
+
+    /** The blank comes first, so that no other sign is looked at twice. */
     private static final Pattern TOGETHER =
             Pattern.compile(
-                    "(?<=\\d) (?=(?:%s)(?![A-Za-z]))|(?<=\\b(?:%s)) (?=\\d)"
+                    " (?:(?<=\\d )(?=(?:%s)(?![A-Za-z]))|(?<=\\b(?:%s) )(?=\\d))"
                             .formatted(UNITS, BODIES));
+
     private static final Pattern INSIDE = Pattern.compile(TOGETHER.pattern() + "|°(?=[CF])");
 
     private FigureAndUnit() {}

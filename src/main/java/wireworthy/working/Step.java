@@ -11,6 +11,12 @@ import wireworthy.rules.Direction;
  * @param output place filled
  */
 public record Step(Direction direction, int[] inputs, int output) {
+    /** Of the place it fills: a plan fills each one once. */
+    @Override
+    public int hashCode() {
+        return output;
+    }
+
     double of(final double[] values, final wireworthy.rules.Setting setting) {
         return of(direction.arithmetic(), inputs, values, setting);
     }
