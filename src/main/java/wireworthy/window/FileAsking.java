@@ -22,53 +22,46 @@ public interface FileAsking {
     /** The dialogs of the system; each begins where the last one ended, the first one at home. */
     static FileAsking bySystem() {
         return new FileAsking() {
-            private File last = new File(System.getProperty("user.home", "."));
+            private final LastFolder last = LastFolder.atHome();
 
             @Override
             public Optional<Path> open(final Node from, final String ending) {
-                return ended(chooser(ending).showOpenDialog(from.getScene().getWindow()));
+                return file(chooser(ending).showOpenDialog(from.getScene().getWindow()));
             }
 
             @Override
             public Optional<Path> save(final Node from, final String name, final String ending) {
                 final FileChooser chooser = chooser(ending);
                 chooser.setInitialFileName(name + "." + ending);
-                return ended(chooser.showSaveDialog(from.getScene().getWindow()));
+                return file(chooser.showSaveDialog(from.getScene().getWindow()));
             }
 
             @Override
             public Optional<Path> folder(final Node from, final String title) {
                 final DirectoryChooser chooser = new DirectoryChooser();
                 chooser.setTitle(title);
-                begin().ifPresent(chooser::setInitialDirectory);
-                final Optional<Path> path = path(chooser.showDialog(from.getScene().getWindow()));
-                path.ifPresent(it -> last = it.toFile());
-                return path;
+                last.begin().map(Path::toFile).ifPresent(chooser::setInitialDirectory);
+                final Optional<Path> folder = path(chooser.showDialog(from.getScene().getWindow()));
+                folder.ifPresent(last::folder);
+                return folder;
             }
 
             private FileChooser chooser(final String ending) {
                 final FileChooser chooser = new FileChooser();
                 chooser.getExtensionFilters()
                         .setAll(new FileChooser.ExtensionFilter("." + ending, "*." + ending));
-                begin().ifPresent(chooser::setInitialDirectory);
+                last.begin().map(Path::toFile).ifPresent(chooser::setInitialDirectory);
                 return chooser;
             }
 
-            /** A stick may have been taken out since. */
-            private Optional<File> begin() {
-                return Optional.of(last).filter(File::isDirectory);
+            private Optional<Path> file(final @Nullable File chosen) {
+                final Optional<Path> file = path(chosen);
+                file.ifPresent(last::file);
+                return file;
             }
 
-            private Optional<Path> ended(final @Nullable File file) {
-                final Optional<Path> path = path(file);
-                path.map(Path::toAbsolutePath)
-                        .map(Path::getParent)
-                        .ifPresent(it -> last = it.toFile());
-                return path;
-            }
-
-            private Optional<Path> path(final @Nullable File file) {
-                return Optional.ofNullable(file).map(File::toPath);
+            private Optional<Path> path(final @Nullable File chosen) {
+                return Optional.ofNullable(chosen).map(File::toPath);
             }
         };
     }

@@ -137,10 +137,13 @@ public final class BegunSheets {
         }
     }
 
-    /** Whether the sheet of a mark is being answered here and is not handed in yet. */
-    public boolean unfinished(final String mark) {
+    /** The marks of sheets that are being answered here and are not handed in yet. */
+    public List<String> unfinished() {
         return all().stream()
-                .anyMatch(each -> each.handIn().mark().equals(mark) && !each.handedIn());
+                .filter(each -> !each.handedIn())
+                .map(each -> each.handIn().mark())
+                .distinct()
+                .toList();
     }
 
     /**

@@ -7,6 +7,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import wireworthy.evening.EveningProblem;
+import wireworthy.evening.Sheet;
 import wireworthy.evening.Shelf;
 import wireworthy.evening.course.Evenings;
 import wireworthy.evening.handin.BegunSheets;
@@ -22,7 +24,7 @@ public final class EveningDesk {
     private final FileAsking files;
     private final Supplier<Lessons> lessons;
     private final Consumer<String> lesson;
-    private final Set<String> led = ConcurrentHashMap.newKeySet();
+    private final Set<Integer> led = ConcurrentHashMap.newKeySet();
     private Optional<Shelf> shelf = Optional.empty();
 
     /**
@@ -53,16 +55,28 @@ public final class EveningDesk {
     }
 
     /**
-     * Whether the sheet of a mark is being answered here, and nobody said that it is for the leader
-     * to see: not on the window's thread.
+     * Whether a sheet is being answered here, and nobody said that it is for the leader to see. One
+     * with the same numbers counts as the same, however its mark is written and for however many it
+     * is: its key would tell. Not on the window's thread.
      */
-    boolean answering(final String mark) {
-        return !led.contains(mark) && begun().unfinished(mark);
+    boolean answering(final Sheet sheet) {
+        final int seed = sheet.plan().seed();
+        return !led.contains(seed)
+                && begun().unfinished().stream().anyMatch(mark -> numbers(mark, seed));
     }
 
-    /** Whoever asks for the sheet of a mark leads the class. */
-    void lead(final String mark) {
-        led.add(mark);
+    /** A sheet of other banks can't be answered any more. */
+    private boolean numbers(final String mark, final int seed) {
+        try {
+            return Sheet.marked(mark, shelf()).plan().seed() == seed;
+        } catch (final EveningProblem e) {
+            return false;
+        }
+    }
+
+    /** Whoever asks for a sheet leads the class. */
+    void lead(final Sheet sheet) {
+        led.add(sheet.plan().seed());
     }
 
     Clock clock() {

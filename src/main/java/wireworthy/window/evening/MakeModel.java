@@ -178,7 +178,7 @@ final class MakeModel {
     }
 
     private boolean held(final Optional<Sheet> sheet) {
-        return sheet.map(Sheet::mark).filter(desk::answering).isPresent();
+        return sheet.filter(desk::answering).isPresent();
     }
 
     /** Looks again whether the sheet is being answered on this machine. */
@@ -189,7 +189,7 @@ final class MakeModel {
 
     /** The one who asks leads the class: nothing of this sheet is kept back from now on. */
     void lead() {
-        sheet().map(Sheet::mark).ifPresent(desk::lead);
+        sheet().ifPresent(desk::lead);
         held.set(false);
     }
 

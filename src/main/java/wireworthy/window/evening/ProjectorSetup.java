@@ -65,7 +65,7 @@ final class ProjectorSetup {
     /** The one who asks leads the class. */
     void lead() {
         held = false;
-        sheet.get().map(Sheet::mark).ifPresent(desk::lead);
+        sheet.get().ifPresent(desk::lead);
     }
 
     /** Looks which sheets there are on this machine. */
@@ -109,7 +109,7 @@ final class ProjectorSetup {
         try {
             final Sheet now = opening.get();
             final boolean same = !now.plan().ownNumbers();
-            return new Opened(Optional.of(now), same && desk.answering(now.mark()), "");
+            return new Opened(Optional.of(now), same && desk.answering(now), "");
         } catch (final EveningProblem e) {
             return new Opened(Optional.empty(), false, e.text());
         }

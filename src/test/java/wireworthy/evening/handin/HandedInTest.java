@@ -60,15 +60,14 @@ class HandedInTest {
         assertThat(begun.of("ABCD-EFGH", 2)).contains(WREN);
         assertThat(begun.of("ABCD-EFGH", 1)).isEmpty();
         assertThat(begun.all()).containsExactly(new BegunSheets.Begun(sheet, WREN, false));
-        assertThat(begun.unfinished("ABCD-EFGH")).isTrue();
-        assertThat(begun.unfinished("ABCD-0000")).isFalse();
+        assertThat(begun.unfinished()).containsExactly("ABCD-EFGH");
         begun.handedIn(WREN);
         assertThat(begun.all()).containsExactly(new BegunSheets.Begun(sheet, WREN, true));
-        assertThat(begun.unfinished("ABCD-EFGH")).isFalse();
+        assertThat(begun.unfinished()).isEmpty();
         begun.forget(WREN);
         assertThat(begun.all()).isEmpty();
         begun.keep(WREN);
-        assertThat(begun.unfinished("ABCD-EFGH")).isTrue();
+        assertThat(begun.unfinished()).containsExactly("ABCD-EFGH");
     }
 
     @Test
