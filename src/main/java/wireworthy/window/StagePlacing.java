@@ -1,6 +1,7 @@
 package wireworthy.window;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Rectangle2D;
 import javafx.stage.Screen;
@@ -13,6 +14,9 @@ final class StagePlacing {
     private static final double LEAST_WIDTH = 640;
     private static final double LEAST_HEIGHT = 480;
 
+    /** What a system takes for the strip with the title, about. */
+    private static final double TITLE = 40;
+
     private StagePlacing() {}
 
     /** Call before the stage is shown. */
@@ -21,8 +25,28 @@ final class StagePlacing {
         stage.setMinHeight(LEAST_HEIGHT);
         final List<Rectangle2D> screens =
                 Screen.getScreens().stream().map(Screen::getVisualBounds).toList();
-        settings.now().window().ifPresent(it -> place(stage, onScreen(it, screens)));
+        settings.now()
+                .window()
+                .map(it -> onScreen(it, screens))
+                .or(() -> first(screens.get(0)))
+                .ifPresent(it -> place(stage, it));
         remember(stage, settings);
+    }
+
+    /**
+     * Where a window goes that never stood anywhere: it fills a screen too small for its own size,
+     * lest its lower edge be out of sight; empty where that size fits.
+     */
+    static Optional<WindowBounds> first(final Rectangle2D screen) {
+        final boolean fits =
+                screen.getWidth() >= MainWindow.WIDTH
+                        && screen.getHeight() >= MainWindow.HEIGHT + TITLE;
+        return Optional.of(screen)
+                .filter(any -> !fits)
+                .map(
+                        it ->
+                                new WindowBounds(
+                                        it.getMinX(), it.getMinY(), it.getWidth(), it.getHeight()));
     }
 
     /** The bounds moved and shrunk so that the whole window is on one of the screens. */

@@ -34,4 +34,17 @@ class StagePlacingTest {
         assertThat(StagePlacing.onScreen(new WindowBounds(x, y, width, height), SCREENS))
                 .isEqualTo(new WindowBounds(newX, newY, newWidth, newHeight));
     }
+
+    @ParameterizedTest
+    @CsvSource({"1280, 720", "1366, 728", "1024, 700", "1280, 880", "900, 1200"})
+    void forTheFirstTimeItFillsAScreenTooSmallForIt(final double width, final double height) {
+        assertThat(StagePlacing.first(new Rectangle2D(10, 24, width, height)))
+                .contains(new WindowBounds(10, 24, width, height));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1920, 1040", "1280, 900"})
+    void forTheFirstTimeItHasItsOwnSizeWhereThatFits(final double width, final double height) {
+        assertThat(StagePlacing.first(new Rectangle2D(0, 0, width, height))).isEmpty();
+    }
 }
