@@ -83,9 +83,7 @@ final class OwnFonts implements FontMapper {
 
     @Override
     public CIDFontMapping getCIDFont(
-            final String name,
-            final @Nullable PDFontDescriptor like,
-            final PDCIDSystemInfo signs) {
+            final String name, final @Nullable PDFontDescriptor like, final PDCIDSystemInfo signs) {
         return new CIDFontMapping(null, REGULAR, true);
     }
 }

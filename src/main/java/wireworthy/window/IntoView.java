@@ -5,11 +5,11 @@ import javafx.scene.control.ScrollPane;
 import wireworthy.window.parts.Scrolling;
 
 /** Scrolls a page so that what has just changed on it can be seen. */
-final class IntoView {
+public final class IntoView {
     private IntoView() {}
 
     /** Brings the nodes into view once they are laid out; the last where not all have room. */
-    static void bring(final Node... nodes) {
+    public static void bring(final Node... nodes) {
         NextFrame.then(
                 nodes[0],
                 () -> {

@@ -56,10 +56,16 @@ final class LaptopPart implements EveningPart {
         final boolean here = page.isFocusWithin();
         page.getChildren().setAll(node);
         if (here) {
-            // Only what is laid out can take the keyboard.
-            page.applyCss();
-            page.layout();
+            // Only what is laid out can take the keyboard. On a small screen the first layout puts
+            // one page in place of two, and the second lays that out.
+            layOut();
+            layOut();
             focus.run();
         }
+    }
+
+    private void layOut() {
+        page.applyCss();
+        page.layout();
     }
 }

@@ -39,7 +39,10 @@ final class TemplatePicker extends VBox {
                         picked,
                         Buttons.row(Buttons.plain(EveningTexts.of("make.pick-none"), this::none)));
         say();
-        skill.setValue(Skill.DROP);
+        lines.skill(
+                now(),
+                model.wish().wanted().ownBanks(),
+                first -> skill.setValue(first.orElse(Skill.DROP)));
     }
 
     private List<String> now() {

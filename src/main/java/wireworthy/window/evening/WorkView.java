@@ -12,6 +12,7 @@ import wireworthy.evening.Asked;
 import wireworthy.evening.handin.Reply;
 import wireworthy.practice.Exercise;
 import wireworthy.window.Bench;
+import wireworthy.window.IntoView;
 import wireworthy.window.QuestionHead;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.OneOf;
@@ -33,6 +34,7 @@ final class WorkView {
     private final Label said = Texts.strong("");
     private final Bench page;
     private Optional<AnswerPart> answer = Optional.empty();
+    private Node asked = question;
 
     WorkView(final LaptopModel model, final SheetWork work, final EveningDesk desk) {
         this.model = model;
@@ -55,9 +57,13 @@ final class WorkView {
         return page;
     }
 
-    /** Puts the keyboard where the answer goes. */
+    /** Puts the keyboard where the answer goes, in sight. */
     void focus() {
-        answer.ifPresent(AnswerPart::focus);
+        answer.ifPresent(
+                part -> {
+                    part.focus();
+                    IntoView.bring(part.answering(), asked);
+                });
     }
 
     private void go(final int number) {
@@ -79,11 +85,12 @@ final class WorkView {
         parts.add(head());
         parts.add(problems());
         parts.add(said);
-        parts.add(
+        asked =
                 new QuestionHead(
                         exercise,
                         EveningTexts.of("work.problem", "number", number, "of", work.size()),
-                        exercise.skill().words()));
+                        exercise.skill().words());
+        parts.add(asked);
         parts.add(part.answering());
         parts.add(Buttons.row(part.buttons().toArray(Node[]::new)));
         if (work.tells()) {
@@ -95,6 +102,12 @@ final class WorkView {
         parts.add(Buttons.row(Buttons.plain(EveningTexts.of("work.end"), () -> model.end(work))));
         question.getChildren().setAll(parts);
         beside.getChildren().setAll(part.beside());
+    }
+
+    /** Says what is the matter, in sight. */
+    private void say(final String trouble) {
+        said.setText(trouble);
+        IntoView.bring(said);
     }
 
     private Label head() {
@@ -142,7 +155,7 @@ final class WorkView {
     }
 
     private void trouble(final Optional<String> why) {
-        said.setText(why.orElse(""));
+        why.ifPresentOrElse(this::say, () -> said.setText(""));
     }
 
     /** Keeps what is put down and goes on once it is on disk. */
@@ -150,7 +163,7 @@ final class WorkView {
         final int number = work.problem().get();
         final List<String> typed = answer.map(AnswerPart::typed).orElse(List.of());
         if (typed.stream().allMatch(String::isBlank)) {
-            said.setText(EveningTexts.of("work.nothing"));
+            say(EveningTexts.of("work.nothing"));
             return;
         }
         model.background().run(() -> work.keep(number, typed), trouble -> keptOn(number, trouble));
@@ -159,8 +172,10 @@ final class WorkView {
     private void keptOn(final int number, final Optional<String> trouble) {
         if (trouble.isEmpty()) {
             onward();
+            said.setText(EveningTexts.of("work.kept", "number", number));
+        } else {
+            say(trouble.get());
         }
-        said.setText(trouble.orElseGet(() -> EveningTexts.of("work.kept", "number", number)));
     }
 
     /** What a mark said was kept, or why not. */
