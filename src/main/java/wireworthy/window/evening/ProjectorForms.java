@@ -15,6 +15,7 @@ import javafx.scene.layout.VBox;
 import wireworthy.evening.Sheet;
 import wireworthy.rules.Skill;
 import wireworthy.window.FileAsking;
+import wireworthy.window.IntoView;
 import wireworthy.window.NextFrame;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Cards;
@@ -154,6 +155,7 @@ final class ProjectorForms {
                         wall.accept(sheet, new Begin(1, told.isSelected()));
                     } else {
                         problems.getChildren().setAll(setup.held() ? held(sheet) : begin(sheet));
+                        IntoView.bring(problems);
                     }
                 });
     }

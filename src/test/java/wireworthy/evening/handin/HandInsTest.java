@@ -13,8 +13,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import wireworthy.evening.Asked;
 import wireworthy.evening.Pick;
 import wireworthy.evening.Sheet;
@@ -141,5 +147,124 @@ class HandInsTest {
         final HandIns read = HandIns.read(folder, SHEET);
         assertThat(read.taken()).containsExactly(late);
         assertThat(read.leftOut()).extracting(HandIns.LeftOut::file).containsExactly("b.json");
+    }
+
+    /** A file as it is handed in, and what is done to it; what is said of it then. */
+    static Stream<Arguments> hostile() {
+        return Stream.of(
+                hostile("saved with a mark of its encoding", it -> "\ufeff" + it, "damaged"),
+                hostile("two in one file", it -> it + it, "damaged"),
+                hostile("a name that stands twice", it -> twice(it, "\"learner\":7,"), "damaged"),
+                hostile("a comment", it -> "// mine\n" + it, "damaged"),
+                hostile(
+                        "no number",
+                        it -> it.replace("\"learner\":7", "\"learner\":NaN"),
+                        "damaged"),
+                hostile(
+                        "an endless number",
+                        it -> it.replace("\"learner\":7", "\"learner\":1" + "0".repeat(9_000)),
+                        "damaged"),
+                hostile(
+                        "a number beyond all",
+                        it -> it.replace("\"learner\":7", "\"learner\":1e999999999"),
+                        "whole number"),
+                hostile(
+                        "a learner below one",
+                        it -> it.replace("\"learner\":7", "\"learner\":0"),
+                        "whole number"),
+                hostile(
+                        "a learner above all",
+                        it -> it.replace("\"learner\":7", "\"learner\":65"),
+                        "whole number"),
+                hostile("nothing for the name", it -> name(it, "null"), "text was expected"),
+                hostile("a list for the name", it -> name(it, "[]"), "text was expected"),
+                hostile("a name without end", it -> name(it, quoted("x".repeat(7_000))), "longer"),
+                hostile("another name", it -> name(it, quoted("Swift")), "was changed"),
+                hostile(
+                        "without its checksum",
+                        it -> it.replaceAll(",\\s*\"checksum\":\"[0-9a-f]*\"", ""),
+                        "missing"),
+                hostile(
+                        "something besides",
+                        it -> it.replace("\"learner\":7", "\"learner\":7,\"points\":99"),
+                        "not known here"),
+                hostile("nested objects", it -> "{\"a\":".repeat(3_000) + it, "damaged"),
+                hostile("only noughts", it -> "\0".repeat(it.length()), "damaged"),
+                hostile("noughts at its end", it -> it.strip() + "\0".repeat(40), "damaged"),
+                hostile("only blanks", it -> " \n\t ", "no hand-in"),
+                hostile("a sheet file", it -> "{\"wireworthy\":\"sheet\"}", "no hand-in"));
+    }
+
+    private static Arguments hostile(
+            final String what, final UnaryOperator<String> done, final String said) {
+        return Arguments.of(Named.of(what, done), said);
+    }
+
+    private static String twice(final String text, final String part) {
+        return text.replace(part, part + part);
+    }
+
+    private static String quoted(final String words) {
+        return "\"" + words + "\"";
+    }
+
+    private static String name(final String text, final String json) {
+        return text.replace("\"Wren 7\"", json);
+    }
+
+    @ParameterizedTest
+    @MethodSource("hostile")
+    void whateverIsDoneToAFileItIsNamedAndNotCounted(
+            final UnaryOperator<String> done, final String said) throws IOException {
+        final String whole = HandInText.of(handIn(7));
+        final String text = done.apply(whole);
+        assertThat(text).isNotEqualTo(whole);
+        Files.writeString(folder.resolve("one.json"), text);
+
+        final HandIns read = HandIns.read(folder, SHEET);
+
+        assertThat(read.taken()).isEmpty();
+        assertThat(read.leftOut())
+                .singleElement()
+                .satisfies(it -> assertThat(it.text()).startsWith("one.json: ").contains(said));
+    }
+
+    /** Its checksum is right: somebody took the trouble. */
+    @Test
+    void whatWasMadeUpWholeCountsOnlyWhereTheSheetAsksForIt() throws IOException {
+        final HandIn begun = HandIn.begun(SHEET.mark(), 9, "Rook", NOW);
+        final HandIn beyond =
+                begun.with(new Reply(SHEET.problems() + 1, List.of("1 V"), false, NOW));
+        final HandIn many =
+                HandIn.begun(SHEET.mark(), 10, "Rook", NOW)
+                        .with(new Reply(1, List.of("1 V", "2 V", "3 V"), false, NOW));
+        Files.writeString(folder.resolve("beyond.json"), HandInText.of(beyond));
+        Files.writeString(folder.resolve("many.json"), HandInText.of(many));
+
+        final HandIns read = HandIns.read(folder, SHEET);
+
+        assertThat(read.taken()).isEmpty();
+        assertThat(read.leftOut())
+                .hasSize(2)
+                .allSatisfy(it -> assertThat(it.what()).contains("does not ask"));
+    }
+
+    @Test
+    void aNameInAnotherEncodingAndALinkAreNoHandIns() throws IOException {
+        final HandIn umlaut = HandIn.begun(SHEET.mark(), 8, "M\u00f6we", NOW);
+        Files.write(
+                folder.resolve("latin.json"),
+                HandInText.of(umlaut).getBytes(StandardCharsets.ISO_8859_1));
+        final Path elsewhere = Files.createDirectory(folder.resolve("elsewhere"));
+        Files.createSymbolicLink(
+                folder.resolve("link.json"), HandInFile.write(elsewhere, handIn(3)));
+
+        final HandIns read = HandIns.read(folder, SHEET);
+
+        assertThat(read.taken()).isEmpty();
+        assertThat(read.leftOut())
+                .extracting(HandIns.LeftOut::what)
+                .containsExactly(
+                        "this is no file", "the file is not UTF-8 text", "this is no file");
     }
 }
