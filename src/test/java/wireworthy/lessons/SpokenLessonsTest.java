@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -116,6 +117,31 @@ class SpokenLessonsTest {
                                                                                 asked.bank(), each))
                                                                 .get()
                                                                 .matches(it -> !it.foreign())));
+    }
+
+    /** The questions of a screen stand behind one button, so there is nothing for it to lead to. */
+    @Test
+    void noTextBeforeQuestionsEndsInAColon() {
+        assertThat(Stream.of(ENGLISH, GERMAN))
+                .flatExtracting(SpokenLessonsTest::leadingToQuestions)
+                .hasSizeGreaterThan(2 * FIRST)
+                .noneMatch(text -> text.endsWith(":"));
+    }
+
+    private static List<String> leadingToQuestions(final Lessons lessons) {
+        return lessons.contents().stream()
+                .flatMap(heading -> lesson(lessons, heading.id()).screens().stream())
+                .flatMap(SpokenLessonsTest::leadingToQuestions)
+                .toList();
+    }
+
+    private static Stream<String> leadingToQuestions(final Lesson.Screen screen) {
+        final List<Block> blocks = screen.blocks();
+        return IntStream.range(1, blocks.size())
+                .filter(each -> blocks.get(each) instanceof Block.Questions)
+                .mapToObj(each -> blocks.get(each - 1))
+                .filter(Block.Prose.class::isInstance)
+                .map(prose -> PlainText.of(((Block.Prose) prose).markdown()).strip());
     }
 
     @ParameterizedTest

@@ -9,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.text.TextAlignment;
+import wireworthy.window.parts.KeptHeights;
 
 /** Draws in text sizes, so that a drawing grows with the text; as wide as the room it gets. */
 abstract class Drawing extends Region {
@@ -18,6 +19,11 @@ abstract class Drawing extends Region {
 
     /** Its font tells how large the text is. */
     private final Label ruler = new Label();
+
+    private final KeptHeights heights = new KeptHeights();
+    private double taken;
+    private double takenAt;
+    private double takenIn;
 
     Drawing() {
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
@@ -38,6 +44,12 @@ abstract class Drawing extends Region {
     }
 
     @Override
+    public void requestLayout() {
+        heights.forget();
+        super.requestLayout();
+    }
+
+    @Override
     public Orientation getContentBias() {
         return Orientation.HORIZONTAL;
     }
@@ -52,9 +64,17 @@ abstract class Drawing extends Region {
         return LEAST_WIDTH * em();
     }
 
+    /** Room once taken is kept, else all under the figure would jump at a flip to and fro. */
     @Override
     protected double computePrefHeight(final double width) {
-        return height(width < 0 ? USUAL_WIDTH : width / em()) * em();
+        final double room = width < 0 ? USUAL_WIDTH * em() : width;
+        if (room != takenAt || em() != takenIn) {
+            taken = 0;
+            takenAt = room;
+            takenIn = em();
+        }
+        taken = Math.max(taken, heights.preferred(room, wide -> height(wide / em()) * em()));
+        return taken;
     }
 
     @Override

@@ -2,20 +2,26 @@ package wireworthy.window.parts;
 
 import java.util.function.DoubleUnaryOperator;
 
-/** The heights of a part, kept until it is laid out anew. */
-final class KeptHeights {
+/** The three heights of a part, kept until it is laid out anew. */
+public final class KeptHeights {
+    private final KeptHeight least = new KeptHeight();
     private final KeptHeight preferred = new KeptHeight();
     private final KeptHeight most = new KeptHeight();
 
-    double preferred(final double width, final DoubleUnaryOperator working) {
+    public double least(final double width, final DoubleUnaryOperator working) {
+        return least.of(width, working);
+    }
+
+    public double preferred(final double width, final DoubleUnaryOperator working) {
         return preferred.of(width, working);
     }
 
-    double most(final double width, final DoubleUnaryOperator working) {
+    public double most(final double width, final DoubleUnaryOperator working) {
         return most.of(width, working);
     }
 
-    void forget() {
+    public void forget() {
+        least.forget();
         preferred.forget();
         most.forget();
     }
