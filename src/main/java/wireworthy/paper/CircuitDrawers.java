@@ -55,7 +55,9 @@ final class CircuitDrawers implements FSObjectDrawerFactory, FSObjectDrawer {
                                     e.getAttribute("data-through"));
             default ->
                     new CircuitSketch(pen)
-                            .circuit(CircuitOnPaper.Load.valueOf(e.getAttribute("data-load")));
+                            .circuit(
+                                    CircuitOnPaper.Load.valueOf(e.getAttribute("data-load")),
+                                    Integer.parseInt(e.getAttribute("data-branches")));
         }
     }
 }

@@ -8,6 +8,8 @@ final class CircuitSketch {
     private static final double BOTTOM = 26;
     private static final double MIDDLE = (TOP + BOTTOM) / 2;
     private static final double RADIUS = 4;
+    private static final double FAR_APART = 14;
+    private static final double NEAR = 9.5;
 
     private final Pen pen;
 
@@ -15,16 +17,22 @@ final class CircuitSketch {
         this.pen = pen;
     }
 
+    /** Where one of so many loads side by side hangs, the last at the far end, mm. */
+    static double branch(final int place, final int branches) {
+        return RIGHT - (branches - 1 - place) * (branches > 2 ? NEAR : FAR_APART);
+    }
+
     /** Supply, fuse, cable out and back, and what it feeds. */
-    void circuit(final CircuitOnPaper.Load load) {
+    void circuit(final CircuitOnPaper.Load load, final int branches) {
         supply();
         pen.line(Pen.THICK, LEFT, TOP, 23, TOP);
         pen.fuse(23, TOP);
         pen.line(Pen.THICK, 31, TOP, RIGHT, TOP);
         pen.line(Pen.THICK, LEFT, BOTTOM, RIGHT, BOTTOM);
         if (load == CircuitOnPaper.Load.SEVERAL) {
-            lamp(RIGHT - 14);
-            lamp(RIGHT);
+            for (int i = 0; i < branches; i++) {
+                heater(branch(i, branches));
+            }
         } else {
             single(load);
         }
@@ -33,7 +41,7 @@ final class CircuitSketch {
     private void single(final CircuitOnPaper.Load load) {
         switch (load) {
             case MOTOR -> round(RIGHT);
-            case HEATER, BATTERY -> heater();
+            case HEATER, BATTERY -> heater(RIGHT);
             case CONVERTER -> converter();
             case LAMP, SEVERAL -> lamp(RIGHT);
         }
@@ -62,9 +70,9 @@ final class CircuitSketch {
         pen.line(Pen.THIN, x - reach, MIDDLE + reach, x + reach, MIDDLE - reach);
     }
 
-    private void heater() {
-        leads(RIGHT);
-        pen.box(RIGHT - 1.8, MIDDLE - RADIUS, 3.6, 2 * RADIUS);
+    private void heater(final double x) {
+        leads(x);
+        pen.box(x - 1.8, MIDDLE - RADIUS, 3.6, 2 * RADIUS);
     }
 
     private void converter() {

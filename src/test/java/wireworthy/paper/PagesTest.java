@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.contentstream.operator.Operator;
+import org.apache.pdfbox.pdfparser.PDFStreamParser;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
@@ -26,7 +28,7 @@ class PagesTest {
         final Pages pages = new Pages("Signs", size, "Checks sums; no licence to touch mains.");
         pages.body().say("h1", "Signs").say("p", SIGNS);
         for (final CircuitOnPaper.Load load : CircuitOnPaper.Load.values()) {
-            new CircuitOnPaper(load, "12 V", "2.5 mm²", "4.2 m", "6.4 A").into(pages.body());
+            new CircuitOnPaper(load, "12 V", "2.5 mm²", "4.2 m", "6.4 A", List.of()).into(pages.body());
         }
         pages.body().say("h2", "new-page", "Overleaf");
         new DistributionOnPaper(
@@ -71,6 +73,36 @@ class PagesTest {
         try (PDDocument document = Loader.loadPDF(pages(size).pdf())) {
             final float width = document.getPage(0).getMediaBox().getWidth();
             assertThat(width).isCloseTo(size == PaperSize.A4 ? 595.3f : 612f, within(0.5f));
+        }
+    }
+
+    /** Each load hangs on the feed with how many of it there are. */
+    @Test
+    void asManyLoadsAreDrawnAsThereAre() throws IOException {
+        final List<String> loads = List.of("×6", "×2", "");
+
+        assertThat(text(several(loads))).contains("×6", "×2").doesNotContain("…");
+        assertThat(text(several(List.of()))).contains("…");
+        assertThat(drawn(loads)).isGreaterThan(drawn(List.of("×6", "×2")));
+        assertThat(drawn(List.of("×6", "×2"))).isEqualTo(drawn(List.of()));
+        assertThat(drawn(List.of("×6"))).isLessThan(drawn(List.of()));
+    }
+
+    private static byte[] several(final List<String> beside) {
+        final Pages pages = new Pages("Loads", PaperSize.A4, "-", "evening");
+        new CircuitOnPaper(CircuitOnPaper.Load.SEVERAL, "12 V", "", "", "", beside)
+                .into(pages.body());
+        return pages.pdf();
+    }
+
+    /** How many lines are drawn. */
+    private static long drawn(final List<String> beside) throws IOException {
+        try (PDDocument document = Loader.loadPDF(several(beside))) {
+            return new PDFStreamParser(document.getPage(0))
+                    .parse().stream()
+                            .filter(Operator.class::isInstance)
+                            .filter(each -> ((Operator) each).getName().equals("S"))
+                            .count();
         }
     }
 

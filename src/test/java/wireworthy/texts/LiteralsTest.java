@@ -18,6 +18,10 @@ class LiteralsTest {
     private static final Pattern COMMENT = Pattern.compile("(?s)/\\*.*?\\*/|//[^\\n]*");
     private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\n]|\\\\.)*)\"");
     private static final Pattern STYLE = Pattern.compile("css|-fx-");
+
+    /** A word one way or the other, said as it stands. */
+    private static final Pattern EITHER = Pattern.compile("return [^;]*[?][^;]* : \"[a-z]{3,}\";");
+
     private static final Pattern WORDS = Pattern.compile("[A-Za-z]{3,}[,.:;]? |[ ][A-Za-z]{3,}");
 
     /** Shapes, styles and patterns; and what is read by those who mend the program. */
@@ -53,5 +57,6 @@ class LiteralsTest {
                         .toList();
 
         assertThat(said).as("put into texts/*.properties, from %s", file).isEmpty();
+        assertThat(code).as("put into texts/*.properties").doesNotContainPattern(EITHER);
     }
 }

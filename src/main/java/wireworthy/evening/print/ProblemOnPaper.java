@@ -52,7 +52,8 @@ final class ProblemOnPaper {
                 labels.supply(),
                 labels.cable(),
                 labels.length(),
-                labels.taken());
+                labels.taken(),
+                labels.beside());
     }
 
     private void answer(final Block page) {

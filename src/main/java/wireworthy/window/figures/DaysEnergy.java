@@ -38,7 +38,7 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
      */
     record Load(LoadSwitch load, boolean on, double energy) {
         String wattHours() {
-            return on ? Shown.wattHours(energy) : "off";
+            return on ? Shown.wattHours(energy) : FigureTexts.of("off");
         }
     }
 
@@ -86,7 +86,7 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
                             "lack",
                             wattHours(-balance),
                             "days",
-                            dayText(daysShort.orElseThrow()));
+                            dayText("day.down", daysShort.orElseThrow()));
         }
 
         /** What the verdict leaves to say of how long the bank lasts; nothing where it said so. */
@@ -98,7 +98,7 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
         String lasts() {
             return days.isEmpty()
                     ? FigureTexts.of("day.keeps")
-                    : FigureTexts.of("day.lasts", "days", dayText(days.getAsDouble()));
+                    : FigureTexts.of("day.lasts", "days", dayText("day", days.getAsDouble()));
         }
 
         @Override
@@ -135,9 +135,10 @@ final class DaysEnergy implements FigureModel<DaysEnergy.Shown> {
             return Telling.result(Quantity.DAILY_ENERGY, joule);
         }
 
-        private static String dayText(final double days) {
+        private static String dayText(final String key, final double days) {
             final String number = FigureText.of(days, Dimension.FACTOR);
-            return FigureTexts.of(number.equals("1") ? "day.one" : "day.several", "count", number);
+            final String one = number.equals("1") ? ".one" : ".several";
+            return FigureTexts.of(key + one, "count", number);
         }
     }
 

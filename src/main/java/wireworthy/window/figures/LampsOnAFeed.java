@@ -31,7 +31,7 @@ final class LampsOnAFeed implements FigureModel<LampsOnAFeed.Shown> {
      */
     record Branch(Handle.Load load, boolean on, double current, double passing) {
         String amps() {
-            return on ? Telling.result(Quantity.CIRCUIT_CURRENT, current) : "off";
+            return on ? Telling.result(Quantity.CIRCUIT_CURRENT, current) : FigureTexts.of("off");
         }
     }
 
