@@ -160,7 +160,7 @@ class BuiltInLessonsTest {
         "power,             load-current,          4.5",
         "circuits,          loop-length,           13",
         "parallel-loads,    circuit-current,       8.5",
-        "fuse-place,        short-circuit-current, 170.732",
+        "fuse-place,        short-circuit-current, 152.174",
         "fuse-margin,       fuse,                  10",
         "cable,             section,               2.454e-6",
         "ampacity,          ampacity,              15.563",

@@ -28,7 +28,8 @@ class PagesTest {
         final Pages pages = new Pages("Signs", size, "Checks sums; no licence to touch mains.");
         pages.body().say("h1", "Signs").say("p", SIGNS);
         for (final CircuitOnPaper.Load load : CircuitOnPaper.Load.values()) {
-            new CircuitOnPaper(load, "12 V", "2.5 mm²", "4.2 m", "6.4 A", List.of()).into(pages.body());
+            new CircuitOnPaper(load, "12 V", "2.5 mm²", "4.2 m", "6.4 A", List.of())
+                    .into(pages.body());
         }
         pages.body().say("h2", "new-page", "Overleaf");
         new DistributionOnPaper(

@@ -93,7 +93,7 @@ record Fault(
     }
 
     String amps() {
-        return Telling.result(Quantity.SHORT_CIRCUIT_CURRENT, current);
+        return Telling.exact(Quantity.SHORT_CIRCUIT_CURRENT, current);
     }
 
     /** How long the fuse takes, in words. */

@@ -6,12 +6,16 @@ import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.text.Text;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
 
 /** What comes of the figure, in a line with its sign, across the drawing. */
 final class VerdictLine extends Label {
+    /** How high a capital is in our font. */
+    private static final double CAPITAL = 0.7;
+
     /** The signs used so far; flipping to and fro makes none anew. */
     private final Map<Verdict, Node> signs = new EnumMap<>(Verdict.class);
 
@@ -34,6 +38,19 @@ final class VerdictLine extends Label {
             setGraphic(signs.computeIfAbsent(verdict, each -> each.icon().node()));
         }
         setText(Texts.kept(words));
+    }
+
+    /** The sign stands beside the first of several lines. */
+    @Override
+    protected void layoutChildren() {
+        super.layoutChildren();
+        final Node sign = getGraphic();
+        if (sign != null && lookup(".text") instanceof Text words) {
+            final double capital = CAPITAL * getFont().getSize();
+            final double top = words.getBoundsInParent().getMinY();
+            final double middle = top + words.getBaselineOffset() - capital / 2;
+            sign.setLayoutY(middle - sign.getLayoutBounds().getHeight() / 2);
+        }
     }
 
     /** Takes its place: the whole width of a drawing, from y down; lengths in text sizes. */

@@ -59,11 +59,11 @@ final class VoltsAlongTheRun implements FigureModel<VoltsAlongTheRun.Shown> {
         }
 
         String dropVolts() {
-            return Telling.result(Quantity.DROP, drop);
+            return Telling.exact(Quantity.DROP, drop);
         }
 
         String percent() {
-            return Telling.result(Quantity.DROP_PERCENT, share);
+            return Telling.exact(Quantity.DROP_PERCENT, share);
         }
 
         String limitVolts() {
@@ -71,7 +71,7 @@ final class VoltsAlongTheRun implements FigureModel<VoltsAlongTheRun.Shown> {
         }
 
         String leftVolts() {
-            return Telling.result(Quantity.VOLTAGE_AT_LOAD, left.orElse(0));
+            return Telling.exact(Quantity.VOLTAGE_AT_LOAD, left.orElse(0));
         }
 
         String metres() {

@@ -63,10 +63,11 @@ class FigureRoomTest {
     }
 
     private static Drawing drawing(final Scene scene) {
-        return (Drawing) scene.getRoot().lookupAll("*").stream()
-                .filter(Drawing.class::isInstance)
-                .findFirst()
-                .orElseThrow();
+        return (Drawing)
+                scene.getRoot().lookupAll("*").stream()
+                        .filter(Drawing.class::isInstance)
+                        .findFirst()
+                        .orElseThrow();
     }
 
     private static Scene scene(final FigureKind kind) {

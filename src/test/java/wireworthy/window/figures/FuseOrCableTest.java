@@ -164,7 +164,8 @@ class FuseOrCableTest {
     void itsWordsSayAllThatIsDrawnAndNeverThatTheCableGetsAway() {
         final Fault shown = model.now().get();
         assertThat(shown.words())
-                .contains("152 A", "15 A", "2.5 mm² for 75 °C", shown.fuseTime(), shown.cableTime())
+                .contains(
+                        "152.3 A", "15 A", "2.5 mm² for 75 °C", shown.fuseTime(), shown.cableTime())
                 .contains("ISO 8820-3, from memory, unconfirmed", "IEC 60364-4-43 and 60949")
                 .contains("below 5 s", "order of magnitude", Told.capital(shown.order()))
                 .doesNotContain("surviv");
