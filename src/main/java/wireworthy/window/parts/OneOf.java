@@ -38,6 +38,7 @@ public final class OneOf<T> extends VBox {
                                 values.stream()
                                         .filter(value -> value.equals(on.getUserData()))
                                         .forEach(chosen));
+        MainButton.pressedFrom(row);
         getChildren().setAll(Texts.strong(name), row);
     }
 

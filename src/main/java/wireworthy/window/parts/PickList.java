@@ -112,6 +112,7 @@ public final class PickList extends VBox {
             setMnemonicParsing(false);
             setWrapText(true);
             setMinHeight(USE_PREF_SIZE);
+            setMaxWidth(Double.MAX_VALUE);
         }
 
         @Override

@@ -39,6 +39,7 @@ public final class SomeOf<T> extends VBox {
         values.forEach(value -> boxes.add(box(now.contains(value))));
         say(text);
         row.getChildren().setAll(boxes);
+        MainButton.pressedFrom(row);
         getChildren().setAll(Texts.strong(name), row);
     }
 
