@@ -32,6 +32,7 @@ final class HelpCard extends LaidCard {
         row(grid, Keys.SMALLER.getDisplayText(), WindowTexts.of("smaller"));
         row(grid, Keys.USUAL.getDisplayText(), WindowTexts.of("usual"));
         row(grid, Keys.FULL_SCREEN.getDisplayText(), WindowTexts.of("keys.full-screen"));
+        row(grid, Keys.FIND.getDisplayText(), WindowTexts.of("keys.find"));
         row(grid, Keys.THEME.getDisplayText(), WindowTexts.of("keys.theme"));
         row(grid, Keys.QUIT.getDisplayText(), WindowTexts.of("keys.quit"));
         row(grid, Keys.OTHER.getDisplayText(), PracticeTexts.of("pass-by"));

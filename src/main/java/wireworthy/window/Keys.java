@@ -1,7 +1,9 @@
 package wireworthy.window;
 
 import java.util.List;
+import javafx.application.Platform;
 import javafx.scene.Scene;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
@@ -15,6 +17,7 @@ final class Keys {
     static final KeyCombination OTHER = shortcut(KeyCode.N);
     static final KeyCombination THEME = shortcut(KeyCode.D);
     static final KeyCombination QUIT = shortcut(KeyCode.Q);
+    static final KeyCombination FIND = new KeyCodeCombination(KeyCode.F);
     static final KeyCombination HELP = new KeyCodeCombination(KeyCode.F1);
     static final KeyCombination STAND = new KeyCodeCombination(KeyCode.F2);
     static final KeyCombination FULL_SCREEN = new KeyCodeCombination(KeyCode.F11);
@@ -40,6 +43,8 @@ final class Keys {
         put(scene, window::usualText, KeyCode.DIGIT0, KeyCode.NUMPAD0);
         put(scene, window::otherTheme, KeyCode.D);
         put(scene, window::quit, KeyCode.Q);
+        put(scene, window::find, KeyCode.F);
+        scene.addEventHandler(KeyEvent.KEY_PRESSED, event -> find(event, window));
         scene.getAccelerators().put(HELP, window::help);
         scene.getAccelerators().put(FULL_SCREEN, window::fullScreen);
         scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> giveBack(event, window));
@@ -54,6 +59,18 @@ final class Keys {
     /** The key that goes to the place with this number. */
     static KeyCombination place(final int number) {
         return shortcut(DIGITS.get(number - 1));
+    }
+
+    /** F alone goes there too, unless a text is being typed. */
+    private static void find(final KeyEvent event, final MainWindow window) {
+        final boolean typing =
+                window.scene().getFocusOwner() instanceof TextInputControl
+                        || event.getTarget() instanceof TextInputControl;
+        if (FIND.match(event) && !typing) {
+            // What is typed with this key is not for the field.
+            Platform.runLater(window::find);
+            event.consume();
+        }
     }
 
     /** Esc takes the window back from the whole screen before it does anything else. */

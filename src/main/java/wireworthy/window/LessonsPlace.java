@@ -3,13 +3,17 @@ package wireworthy.window;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import wireworthy.lessons.Lesson;
 import wireworthy.lessons.LessonHeading;
 import wireworthy.lessons.LessonProblem;
+import wireworthy.lessons.LessonWords;
 import wireworthy.lessons.Lessons;
 import wireworthy.record.SumsInUse;
 import wireworthy.window.parts.Notice;
@@ -35,6 +39,8 @@ public final class LessonsPlace implements Place {
     private final SideList<LessonHeading> contents =
             new SideList<>(LessonTexts.of("title"), LessonHeading::title, this::note, this::opened);
     private final PageView view = new PageView();
+    private final Label nothing = Texts.soft("");
+    private Optional<LessonFinder> finder = Optional.empty();
     private Optional<OpenLesson> inView = Optional.empty();
     private Optional<Lessons> lessons = Optional.empty();
     private SumsInUse sumsShown = SumsInUse.USUAL;
@@ -88,8 +94,45 @@ public final class LessonsPlace implements Place {
         }
     }
 
+    /** The field is made here, after the first frame, which waits for nothing that is not seen. */
+    private void addFinder(final Lessons all) {
+        final LessonFinder field =
+                new LessonFinder(() -> new LessonWords(all), background, this::found);
+        field.setOnAction(
+                enter -> {
+                    contents.requestFocus();
+                    contents.choose(any -> true);
+                });
+        finder = Optional.of(field);
+        nothing.visibleProperty().bind(nothing.textProperty().isNotEmpty());
+        nothing.managedProperty().bind(nothing.visibleProperty());
+        side.getChildren().addAll(0, List.of(field, nothing));
+    }
+
+    /** With nothing looked for the open lesson is chosen again. */
+    private void found(final List<LessonHeading> headings) {
+        contents.getItems().setAll(headings);
+        nothing.setText(headings.isEmpty() ? LessonTexts.of("find.none") : "");
+        if (!looksFor()) {
+            desk.last().ifPresent(this::open);
+        }
+    }
+
+    private boolean looksFor() {
+        return finder.filter(LessonFinder::looksFor).isPresent();
+    }
+
+    @Override
+    public void find() {
+        place.showSide();
+        finder.ifPresent(Node::requestFocus);
+    }
+
     /** Opens a lesson; nothing happens where there is none of this id. */
     public void open(final String id) {
+        if (looksFor()) {
+            finder.ifPresent(TextField::clear);
+        }
         contents.choose(it -> it.id().equals(id));
     }
 
@@ -110,6 +153,7 @@ public final class LessonsPlace implements Place {
     }
 
     private void readTheRest() {
+        lessons.ifPresent(this::addFinder);
         background.run(this::fetched, any -> contents.refresh());
         background.run(this::problems, this::say);
     }
@@ -151,7 +195,8 @@ public final class LessonsPlace implements Place {
 
     private void opened(final LessonHeading heading) {
         final boolean again = desk.last().equals(Optional.of(heading.id()));
-        open(heading, again ? desk.lastScreen() : 0);
+        final int screen = again ? desk.lastScreen() : 0;
+        open(heading, finder.flatMap(it -> it.screen(heading)).orElse(screen));
     }
 
     private void open(final LessonHeading heading, final int at) {

@@ -208,6 +208,12 @@ public final class MainWindow implements Shell {
         overlay.lay(new HelpCard(places, this));
     }
 
+    void find() {
+        if (!overlay.hides()) {
+            inView.ifPresent(Place::find);
+        }
+    }
+
     void quit() {
         scene.getWindow().hide();
     }

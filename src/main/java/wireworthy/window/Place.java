@@ -16,6 +16,9 @@ public interface Place {
     /** Called each time the place has come into view, after {@link #build}. */
     default void shown() {}
 
+    /** Puts the keyboard where a text is looked for; nothing where there is no such field. */
+    default void find() {}
+
     /** Called when another place comes into view. */
     default void left() {}
 }

@@ -54,6 +54,7 @@ public final class TablesPlace implements Place {
         find.setPromptText(WindowTexts.of("tables.find"));
         find.setAccessibleText(WindowTexts.of("tables.find"));
         find.textProperty().addListener(typed -> filter());
+        find.setOnAction(enter -> toPage());
         side.getChildren().setAll(find, list);
         side.getStyleClass().add(Styles.SIDE);
         VBox.setVgrow(list, Priority.ALWAYS);
@@ -66,6 +67,17 @@ public final class TablesPlace implements Place {
         wanted = id;
         find.clear();
         selectWanted();
+    }
+
+    private void toPage() {
+        list.requestFocus();
+        place.show(view);
+    }
+
+    @Override
+    public void find() {
+        place.showSide();
+        find.requestFocus();
     }
 
     /** Lists the tables that have a text in them. */

@@ -17,6 +17,7 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wireworthy.lessons.Block;
+import wireworthy.lessons.LessonHeading;
 import wireworthy.lessons.Lessons;
 import wireworthy.window.parts.SideList;
 import wireworthy.working.Solver;
@@ -24,6 +25,7 @@ import wireworthy.working.Solver;
 /** Lessons as a person reads them. */
 class LessonsPlaceTest extends WindowTest {
     private static final Solver SOLVER = new Solver();
+    private static final int FIRST_TEN = 10;
     private static final int MOST_TABS = 60;
     private static final int MOST_LESSONS = 30;
     private static final String BROKEN =
@@ -97,6 +99,39 @@ class LessonsPlaceTest extends WindowTest {
         tabTo(node -> node instanceof Hyperlink link && link.getText().contains("boat rules"));
         push(KeyCode.SPACE);
         assertThat(desk.tables).containsExactly("boat-rules");
+    }
+
+    @Test
+    void whatIsLookedForIsFoundByKeyboardAlone() {
+        push(KeyCode.F).write("Kirchhoff");
+        assertThat(contents().getItems())
+                .extracting(LessonHeading::id)
+                .containsExactly("circuits", "parallel-loads");
+        push(KeyCode.DOWN).push(KeyCode.ENTER);
+        assertThat(desk.last).contains("circuits");
+        push(KeyCode.F).push(KeyCode.SHORTCUT, KeyCode.A).write("4 % of it");
+        push(KeyCode.ENTER);
+        assertThat(desk.last).contains("before-you-touch");
+        push(KeyCode.SHORTCUT, KeyCode.F).push(KeyCode.SHORTCUT, KeyCode.A).write("no such words");
+        assertThat(contents().getItems()).isEmpty();
+        assertThat(reads("No lesson has this in it.")).isTrue();
+        push(KeyCode.SHORTCUT, KeyCode.A).push(KeyCode.DELETE);
+        assertThat(contents().getItems()).hasSizeGreaterThan(FIRST_TEN);
+        assertThat(contents().chosen().map(LessonHeading::id)).isEqualTo(desk.last);
+    }
+
+    @Test
+    void aLinkLeadsOutOfWhatWasFound() {
+        push(KeyCode.F).write("titles of lessons hold no such thing");
+        tabTo(node -> node instanceof Hyperlink link && link.getText().contains("rating plate"));
+        push(KeyCode.SPACE);
+        assertThat(desk.last).contains("rating-plate");
+        assertThat(contents().chosen().map(LessonHeading::id)).contains("rating-plate");
+    }
+
+    @SuppressWarnings("unchecked")
+    private SideList<LessonHeading> contents() {
+        return lookup(".side-list").queryAs(SideList.class);
     }
 
     @Test

@@ -52,6 +52,14 @@ class SumsPlaceTest extends WindowTest {
     }
 
     @Test
+    void atTheFirstStartEnterGoesOnFromEveryChoice() {
+        firstStart();
+        pick("Where", "Britain and Ireland");
+        push(KeyCode.ENTER);
+        assertThat(reads("The place Hall")).isTrue();
+    }
+
+    @Test
     void aTerminalLeavesItToo() {
         firstStart();
         push(KeyCode.SHORTCUT, KeyCode.DIGIT2);

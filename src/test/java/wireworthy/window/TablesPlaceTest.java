@@ -39,6 +39,12 @@ class TablesPlaceTest extends WindowTest {
     }
 
     @Test
+    void theKeyForFindingLeadsToTheField() {
+        push(KeyCode.F).write("of");
+        assertThat(lookup("#find-in-tables").queryTextInputControl().getText()).isEqualTo("of");
+    }
+
+    @Test
     void signsAreFoundAsTheyAreShown() {
         interact(() -> tables.find("mm²"));
         assertThat(list().getItems()).extracting(FactTable::id).contains("thin-wall");

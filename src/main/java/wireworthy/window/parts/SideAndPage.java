@@ -2,6 +2,7 @@ package wireworthy.window.parts;
 
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -48,8 +49,20 @@ public final class SideAndPage extends BorderPane {
     /** Shows another page, and not the list where there is no room for both. */
     public void show(final Node other) {
         page = other;
-        contents.setSelected(false);
+        contents.setSelected(contents.isSelected() && isTypedIn());
         arrange();
+    }
+
+    /** Shows the list where there is room for one of the two. */
+    public void showSide() {
+        contents.setSelected(narrow);
+    }
+
+    /** While something is looked for in the list it stays, and so does the keyboard. */
+    private boolean isTypedIn() {
+        return getScene() != null
+                && getScene().getFocusOwner() instanceof TextInputControl field
+                && field.getParent() == side;
     }
 
     private void measure() {
