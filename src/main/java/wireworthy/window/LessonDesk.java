@@ -41,6 +41,11 @@ public interface LessonDesk {
     /** The reader wants to practise these questions. */
     void practise(List<Block.Questions> questions);
 
+    /** Asks where a lesson is to be saved. */
+    default FileAsking files() {
+        return FileAsking.bySystem();
+    }
+
     /** The reader follows a link to a table. */
     void table(String id);
 }

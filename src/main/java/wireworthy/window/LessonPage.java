@@ -58,6 +58,11 @@ final class LessonPage extends VBox {
         screens.forEach(screen -> getChildren().add(screen(screen)));
     }
 
+    /** Adds what stands under the last screen. */
+    void add(final Node foot) {
+        getChildren().add(foot);
+    }
+
     /** What is wrong with the file but stands at none of its parts. */
     private static List<LessonProblem> ofTheWhole(final Lesson lesson) {
         final List<LessonProblem> inPlace =

@@ -217,20 +217,33 @@ public final class LessonsPlace implements Place {
         view.turnTo(heading.title(), page);
         place.show(view);
         desk.opened(heading.id());
-        NextFrame.then(place, () -> addOthers(all, opening, lesson, at));
+        NextFrame.then(place, () -> addOthers(all, opening, lesson, page, at));
     }
 
     private void addOthers(
-            final Lessons all, final Lesson opening, final OpenLesson lesson, final int at) {
+            final Lessons all,
+            final Lesson opening,
+            final OpenLesson lesson,
+            final LessonPage page,
+            final int at) {
         final String id = opening.heading().id();
         background.run(
-                () -> others(all, id, opening.screens().size()),
-                others -> lesson.add(others, () -> lesson.watchFrom(at, desk, () -> read(id))));
+                () -> all.lesson(id),
+                whole -> {
+                    final List<Lesson.Screen> screens =
+                            whole.map(Lesson::screens).orElse(List.of());
+                    final int shown = Math.min(opening.screens().size(), screens.size());
+                    lesson.add(
+                            screens.subList(shown, screens.size()),
+                            () -> {
+                                whole.ifPresent(it -> page.add(print(it)));
+                                lesson.watchFrom(at, desk, () -> read(id));
+                            });
+                });
     }
 
-    private static List<Lesson.Screen> others(final Lessons all, final String id, final int shown) {
-        final List<Lesson.Screen> screens = all.lesson(id).map(Lesson::screens).orElse(List.of());
-        return screens.subList(Math.min(shown, screens.size()), screens.size());
+    private LessonPrint print(final Lesson lesson) {
+        return new LessonPrint(lesson, sumsShown, solver, desk.files(), background);
     }
 
     private void read(final String id) {

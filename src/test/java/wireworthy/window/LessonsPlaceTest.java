@@ -129,6 +129,18 @@ class LessonsPlaceTest extends WindowTest {
         assertThat(contents().chosen().map(LessonHeading::id)).contains("rating-plate");
     }
 
+    @Test
+    void aLessonIsSavedAsPagesToPrint() {
+        desk.saveTo = Optional.of(own.resolve("pages.pdf"));
+        tabTo(
+                node ->
+                        node instanceof Button button
+                                && button.getText().equals("Save as pages to print"));
+        push(KeyCode.SPACE);
+        assertThat(own.resolve("pages.pdf")).isNotEmptyFile();
+        assertThat(shown()).anyMatch(text -> text.startsWith("Saved: "));
+    }
+
     @SuppressWarnings("unchecked")
     private SideList<LessonHeading> contents() {
         return lookup(".side-list").queryAs(SideList.class);

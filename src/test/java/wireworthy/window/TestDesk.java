@@ -1,10 +1,12 @@
 package wireworthy.window;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import javafx.scene.Node;
 import wireworthy.lessons.Block;
 import wireworthy.rules.Skill;
 
@@ -14,6 +16,7 @@ final class TestDesk implements LessonDesk {
     final List<Block.Questions> practised = new ArrayList<>();
     final List<String> tables = new ArrayList<>();
     Optional<String> last = Optional.empty();
+    Optional<Path> saveTo = Optional.empty();
 
     @Override
     public Optional<String> last() {
@@ -48,5 +51,25 @@ final class TestDesk implements LessonDesk {
     @Override
     public void table(final String id) {
         tables.add(id);
+    }
+
+    @Override
+    public FileAsking files() {
+        return new FileAsking() {
+            @Override
+            public Optional<Path> open(final Node from, final String ending) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<Path> save(final Node from, final String name, final String ending) {
+                return saveTo;
+            }
+
+            @Override
+            public Optional<Path> folder(final Node from, final String title) {
+                return Optional.empty();
+            }
+        };
     }
 }

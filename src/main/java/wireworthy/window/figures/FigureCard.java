@@ -10,10 +10,12 @@ import wireworthy.window.parts.Texts;
 
 /** A live figure on its white card: the drawing, its handles, the same in words, what to try. */
 final class FigureCard extends VBox {
+    private final ObservableValue<String> words;
+
     <S extends Told> FigureCard(
             final FigureModel<S> model, final Drawing drawing, final String tryThis) {
         getStyleClass().add(Styles.LIVE_FIGURE);
-        final ObservableValue<String> words = model.now().map(now -> Texts.kept(now.words()));
+        words = model.now().map(now -> Texts.kept(now.words()));
         drawing.accessibleTextProperty().bind(words);
         final Label said = Texts.paragraph("");
         said.textProperty().bind(words);
@@ -26,6 +28,11 @@ final class FigureCard extends VBox {
         }
         ground.getChildren().addAll(toggle(said), said);
         getChildren().addAll(Cards.card(ground), Texts.soft(Texts.kept(tryThis)));
+    }
+
+    /** What the figure says now. */
+    String words() {
+        return words.getValue();
     }
 
     private static ToggleButton toggle(final Label said) {

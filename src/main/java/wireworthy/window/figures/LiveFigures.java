@@ -14,6 +14,15 @@ public final class LiveFigures {
      * @param solver works everything the figure shows, and keeps the plans
      */
     public static Node of(final Figure figure, final Solver solver) {
+        return card(figure, solver);
+    }
+
+    /** What a figure says in words as its lesson sets it. */
+    public static String words(final Figure figure, final Solver solver) {
+        return card(figure, solver).words();
+    }
+
+    private static FigureCard card(final Figure figure, final Solver solver) {
         return switch (figure.kind()) {
             case POWER_CURRENT_VOLTAGE -> {
                 final PowerCurrentVoltage model = new PowerCurrentVoltage(figure, solver);
@@ -66,7 +75,7 @@ public final class LiveFigures {
         };
     }
 
-    private static Node card(
+    private static FigureCard card(
             final FigureModel<?> model, final Drawing drawing, final Figure figure) {
         return new FigureCard(model, drawing, figure.tryThis());
     }
