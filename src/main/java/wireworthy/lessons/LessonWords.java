@@ -31,12 +31,13 @@ public final class LessonWords {
 
     /** The lessons with this text in their title or on a screen; all of them for no text. */
     public List<LessonHeading> with(final String text) {
-        return screens.keySet().stream()
+        return screens.entrySet().stream()
                 .filter(
-                        heading ->
-                                in(text, heading.title())
-                                        || screens.get(heading).stream()
+                        lesson ->
+                                in(text, lesson.getKey().title())
+                                        || lesson.getValue().stream()
                                                 .anyMatch(words -> in(text, words)))
+                .map(Map.Entry::getKey)
                 .toList();
     }
 

@@ -46,7 +46,7 @@ class OneRoundingTest {
     }
 
     private static void move(final Slider slider, final double share) {
-        slider.setValue(Math.round(share * slider.getMax()));
+        slider.setValue(Math.rint(share * slider.getMax()));
     }
 
     /** What is said in short of something that is said in full as well. */
