@@ -12,7 +12,6 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import wireworthy.evening.CodeNames;
@@ -38,6 +37,7 @@ import wireworthy.record.WholeFile;
 final class SheetCommand implements Callable<Integer> {
     private static final long MOST_BYTES = 100_000;
     private static final int USUAL_COPIES = 12;
+    private static final int PUT_RIGHT = 2;
 
     @Option(
             names = "--mark",
@@ -107,7 +107,8 @@ final class SheetCommand implements Callable<Integer> {
             write(sheet, new SheetPages(sheet, learners, paper));
             return 0;
         } catch (final EveningProblem e) {
-            throw new ParameterException(spec.commandLine(), e.text());
+            spec.commandLine().getErr().println(e.text());
+            return PUT_RIGHT;
         }
     }
 

@@ -72,6 +72,13 @@ class SheetCommandTest {
         assertThat(folder.resolve("papers")).doesNotExist();
     }
 
+    /** A page of options after it would push the reason out of sight. */
+    @Test
+    void whatCantBeMadeOfGoodOptionsIsSaidAlone() {
+        assertThat(sheet("--skills section-for-a-drop-limit --volts 24 --wire awg")).isEqualTo(2);
+        assertThat(said.toString()).contains("Leave this skill out").doesNotContain("--copies");
+    }
+
     @Test
     void codeNamesStandOnTheCopiesAndDecideHowMany() throws IOException {
         final Path names = folder.resolve("names.csv");
