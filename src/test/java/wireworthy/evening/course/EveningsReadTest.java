@@ -4,14 +4,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import wireworthy.evening.Difficulty;
 import wireworthy.evening.Shelf;
 import wireworthy.evening.wish.Wanted;
@@ -26,6 +34,12 @@ class EveningsReadTest {
     private static final Map<String, String> LESSONS = Map.of("power", "Power");
     private static final Path NONE = Path.of("no-such-folder");
 
+    private static final Pattern SHOWN = Pattern.compile("`lesson:([a-z-]+)`");
+    private static final Pattern SKILLS = Pattern.compile("skills: \\[(.*)]");
+
+    /** The row of the run from which on the sheet is worked. */
+    private static final String THE_SHEET = "\\| (The sheet|Das Blatt)";
+
     @TempDir Path folder;
 
     @Test
@@ -36,6 +50,44 @@ class EveningsReadTest {
         final Shelf shelf = Shelf.builtIn();
         assertThat(all.evenings())
                 .allSatisfy(each -> assertThat(each.wish().sheet(shelf).problems()).isPositive());
+    }
+
+    /** Nobody is asked on paper what no lesson has told them, this evening or before. */
+    @ParameterizedTest
+    @ValueSource(strings = {"evenings", "evenings/de"})
+    void whatASheetAsksWasShownBeforeIt(final String files) throws IOException {
+        final Shelf shelf = Shelf.builtIn();
+        final Set<String> shown = new HashSet<>();
+        for (final Evening evening : Evenings.read(NONE, titles()).evenings()) {
+            final String text =
+                    Files.readString(
+                            Path.of(files, String.valueOf(Path.of(evening.file()).getFileName())));
+            SHOWN.matcher(text.split(THE_SHEET)[0])
+                    .results()
+                    .forEach(found -> shown.addAll(skills(found.group(1))));
+            assertThat(shown)
+                    .as(evening.file())
+                    .containsAll(
+                            evening.wish().sheet(shelf).templates().stream()
+                                    .map(each -> each.skill().id())
+                                    .toList());
+        }
+    }
+
+    /** The skills that a lesson says it teaches. */
+    private static List<String> skills(final String lesson) {
+        try (Stream<Path> files = Files.list(Path.of("lessons"))) {
+            for (final Path file : files.filter(it -> it.toString().endsWith(".md")).toList()) {
+                final String text = Files.readString(file);
+                final Matcher skills = SKILLS.matcher(text);
+                if (text.contains("\nid: " + lesson + "\n") && skills.find()) {
+                    return List.of(skills.group(1).split(", "));
+                }
+            }
+            throw new AssertionError("no lesson " + lesson);
+        } catch (final IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Test

@@ -117,7 +117,8 @@ class MakeModelTest {
                 new PapersModel(new BegunSheets(folder.resolve("begun")), Background.atOnce());
         final Path out = folder.resolve("out");
         papers.make(model.sheet().orElseThrow(), model.shown(), out);
-        assertThat(papers.said().get().text()).contains(out.toString());
+        assertThat(papers.said().get().text())
+                .contains(out.toString(), ".json; keep the key and the slip finder to yourself");
         assertThat(papers.busy().get()).isFalse();
         assertThat(out.toFile().list())
                 .containsExactlyInAnyOrder(
