@@ -49,7 +49,8 @@ final class VerdictLine extends Label {
             final double capital = CAPITAL * getFont().getSize();
             final double top = words.getBoundsInParent().getMinY();
             final double middle = top + words.getBaselineOffset() - capital / 2;
-            sign.setLayoutY(middle - sign.getLayoutBounds().getHeight() / 2);
+            // Laid elsewhere it would ask for another layout, and so on without end.
+            sign.setTranslateY(middle - sign.getLayoutY() - sign.getLayoutBounds().getHeight() / 2);
         }
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.CheckBox;
 import javafx.scene.layout.Region;
@@ -50,6 +51,17 @@ class FigureRoomTest {
         final Region ground = (Region) scene.getRoot().lookup(".figure-ground");
         final Bounds drawn = ground.getChildrenUnmodifiable().get(0).getBoundsInParent();
         assertThat(drawn.getMinX() - BEYOND).isGreaterThanOrEqualTo(-reach(ground));
+    }
+
+    /** Or the window were laid out and painted again and again while nobody touches it. */
+    @ParameterizedTest
+    @EnumSource(FigureKind.class)
+    void aFigureLaidOutAsksForNothingMore(final FigureKind kind) {
+        final Scene scene = scene(kind);
+        scene.getRoot().layout();
+        assertThat(scene.getRoot().lookupAll("*"))
+                .filteredOn(node -> node instanceof Parent part && part.isNeedsLayout())
+                .isEmpty();
     }
 
     private static double reach(final Region ground) {
