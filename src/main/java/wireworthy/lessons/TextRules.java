@@ -103,13 +103,16 @@ final class TextRules {
     private void link(final String target, final int line) {
         final String id = target.substring(target.indexOf(':') + 1);
         final boolean known =
-                (target.startsWith("lesson:") && lessonKnown.test(id))
+                Glossary.leadsTo(target)
+                        || (target.startsWith("lesson:") && lessonKnown.test(id))
                         || (target.startsWith("table:") && FactTables.ids().contains(id));
         if (!known) {
             throw new Refused(
                     line,
-                    "The link \"" + Excerpt.of(target) + "\" leads to no lesson or table here",
-                    "Write lesson:id or table:id.");
+                    "The link \""
+                            + Excerpt.of(target)
+                            + "\" leads to no lesson, table or word here",
+                    "Write lesson:id, table:id or word:id.");
         }
     }
 }

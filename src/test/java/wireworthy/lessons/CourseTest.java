@@ -76,6 +76,18 @@ class CourseTest {
 
     @ParameterizedTest
     @MethodSource("course")
+    void someWordOfTheTradeIsExplainedInPlace(final Lesson lesson) {
+        assertThat(links(lesson)).anyMatch(Glossary::leadsTo);
+    }
+
+    @Test
+    void everyWordOfTheGlossaryIsUsed() {
+        assertThat(course().flatMap(lesson -> links(lesson).stream()))
+                .containsAll(Glossary.ids().stream().map(id -> Glossary.LINK + id).toList());
+    }
+
+    @ParameterizedTest
+    @MethodSource("course")
     void aLessonSaysWhatToLeaveAlone(final Lesson lesson) {
         assertThat(pieces(lesson))
                 .extracting(Piece::text)

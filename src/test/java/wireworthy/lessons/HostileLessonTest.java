@@ -77,6 +77,7 @@ class HostileLessonTest {
         "<https://example.org>,              leads to no lesson",
         "[own](lesson:nowhere),              leads to no lesson",
         "[own](table:nowhere),               leads to no lesson",
+        "[own](word:nowhere),                leads to no lesson",
         "[a file](file:///etc/hosts),        leads to no lesson",
         "[up](../../outside.md),             leads to no lesson",
         "[up](lesson:../outside),            leads to no lesson",

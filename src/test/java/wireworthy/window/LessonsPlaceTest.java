@@ -102,6 +102,28 @@ class LessonsPlaceTest extends WindowTest {
     }
 
     @Test
+    void aWordOfTheTradeIsExplainedUnderItsParagraphByKeyboardAlone() {
+        open("circuits");
+        tabTo(node -> node instanceof Hyperlink link && link.getText().equals("cores"));
+        assertThat(focused().getAccessibleText()).isEqualTo("cores: what it means");
+        push(KeyCode.SPACE);
+        final Node meaning = lookup(".meaning").query();
+        assertThat(text(meaning)).startsWith("A core is one wire with its insulation.");
+        assertThat(focused().getAccessibleText()).startsWith("cores: A core is one wire");
+        assertThat(top(meaning)).isGreaterThanOrEqualTo(bottom(focused()));
+        push(KeyCode.SPACE);
+        assertThat(lookup(".meaning").tryQuery()).isEmpty();
+    }
+
+    private static double top(final Node node) {
+        return node.localToScene(node.getBoundsInLocal()).getMinY();
+    }
+
+    private static double bottom(final Node node) {
+        return node.localToScene(node.getBoundsInLocal()).getMaxY();
+    }
+
+    @Test
     void whatIsLookedForIsFoundByKeyboardAlone() {
         push(KeyCode.F).write("Kirchhoff");
         assertThat(contents().getItems())

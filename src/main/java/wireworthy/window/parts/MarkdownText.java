@@ -16,6 +16,7 @@ import org.commonmark.node.HardLineBreak;
 import org.commonmark.node.Link;
 import org.commonmark.node.SoftLineBreak;
 import org.commonmark.node.StrongEmphasis;
+import wireworthy.lessons.Glossary;
 import wireworthy.lessons.PlainText;
 
 /** The inline part of a piece of Markdown as one flowing text. */
@@ -78,10 +79,19 @@ final class MarkdownText extends AbstractVisitor {
 
     @Override
     public void visit(final Link link) {
-        final Hyperlink shown = new Hyperlink(PlainText.of(link));
+        final String words = PlainText.of(link);
+        final String target = link.getDestination();
+        parts.add(
+                Glossary.leadsTo(target)
+                        ? new GlossaryWord(words, Glossary.meaning(target))
+                        : leading(words, target));
+    }
+
+    private Hyperlink leading(final String words, final String target) {
+        final Hyperlink shown = new Hyperlink(words);
         shown.setWrapText(true);
-        shown.setOnAction(used -> follow.accept(link.getDestination()));
-        parts.add(shown);
+        shown.setOnAction(used -> follow.accept(target));
+        return shown;
     }
 
     private void styled(final String style, final Runnable inside) {

@@ -150,6 +150,8 @@ public final class Styles {
     public static final String SUBTITLE_TEXT = "subtitle-text";
     public static final String LIST_ITEM = "list-item";
     public static final String QUOTE = "quote";
+    public static final String GLOSSARY_WORD = "glossary-word";
+    public static final String MEANING = "meaning";
     public static final String CLOSE = "close";
     public static final String PLAIN_TABLE = "plain-table";
     public static final String TABLE_HEAD = "table-head";
