@@ -13,7 +13,11 @@ final class RandomNetwork {
 
     static CableNetwork of(final long seed) {
         final Random random = new Random(seed);
-        final int places = 2 + random.nextInt(59);
+        return of(random, 2 + random.nextInt(59));
+    }
+
+    /** A network of so many places, the source among them. */
+    static CableNetwork of(final Random random, final int places) {
         final double supply = SUPPLIES[random.nextInt(SUPPLIES.length)];
         final List<CableNetwork.Stretch> stretches = new ArrayList<>();
         for (int i = 1; i < places; i++) {
