@@ -132,6 +132,11 @@ public enum Quantity {
         return Words.of(id);
     }
 
+    /** Its name in English whatever the language in use, for files. */
+    public String inFiles() {
+        return Words.inFiles(id);
+    }
+
     public String symbol() {
         return symbol;
     }

@@ -13,6 +13,11 @@ public final class Words {
         return NAMES.has(id) ? NAMES.of(id) : id.replace('-', ' ');
     }
 
+    /** The name of a quantity in English whatever the language in use, for files. */
+    public static String inFiles(final String id) {
+        return NAMES.inFiles(id).orElseGet(() -> id.replace('-', ' '));
+    }
+
     /** What a rule minds, in a few words, such as "out and back". */
     public static String ofRule(final String id) {
         final String key = "rule." + id;

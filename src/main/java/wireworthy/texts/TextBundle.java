@@ -1,6 +1,7 @@
 package wireworthy.texts;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -14,6 +15,7 @@ public final class TextBundle {
 
     private final String name;
     private volatile Read read = new Read(NONE, Map.of());
+    private volatile Map<String, String> english = Map.of();
 
     /**
      * @param name of the file, without its ending
@@ -46,6 +48,14 @@ public final class TextBundle {
             text = text.replace("{" + filling[i] + "}", filling[i + 1].toString());
         }
         return text;
+    }
+
+    /** A text in English whatever the language in use, for what is written into files. */
+    public Optional<String> inFiles(final String key) {
+        if (english.isEmpty()) {
+            english = TextFile.read(name);
+        }
+        return Optional.ofNullable(english.get(key));
     }
 
     private Map<String, String> texts() {

@@ -36,6 +36,8 @@ abstract class WindowTest extends ApplicationTest {
         Thread.currentThread()
                 .setUncaughtExceptionHandler(new TroubleHandler(new ErrorLog(data.log()), window));
         stage.setScene(window.scene());
+        // A test before may have made it smaller.
+        stage.sizeToScene();
         stage.show();
     }
 

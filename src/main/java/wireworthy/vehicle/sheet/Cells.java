@@ -52,10 +52,10 @@ final class Cells {
 
     private CellRead of(final Column column, final String typed) {
         if (SPREADSHEET_ERROR.matcher(typed).matches()) {
-            return unread(column, typed, "the spreadsheet itself had an error there");
+            return unread(column, typed, SheetTexts.of("cell.error"));
         }
         if (typed.length() > Vehicle.LONGEST_TEXT) {
-            return unread(column, typed, "longer than " + Vehicle.LONGEST_TEXT + " characters");
+            return unread(column, typed, SheetTexts.of("cell.long", "most", Vehicle.LONGEST_TEXT));
         }
         if (column.target() instanceof Target.Word) {
             return word(column, typed);
@@ -74,7 +74,7 @@ final class Cells {
     private static CellRead word(final Column column, final String typed) {
         final String name = typed.replaceAll("\\s+", " ");
         return name.length() > Vehicle.LONGEST_NAME
-                ? unread(column, typed, "a name has at most 120 characters")
+                ? unread(column, typed, SheetTexts.of("cell.name", "most", Vehicle.LONGEST_NAME))
                 : new CellRead(column, typed, name, name, "");
     }
 

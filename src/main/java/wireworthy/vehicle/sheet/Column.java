@@ -2,7 +2,6 @@ package wireworthy.vehicle.sheet;
 
 import java.util.List;
 import java.util.Locale;
-import wireworthy.texts.TextBundle;
 
 /**
  * A column of a spreadsheet and what it is taken for.
@@ -12,8 +11,6 @@ import wireworthy.texts.TextBundle;
  * @param unitFrom where that unit comes from
  */
 public record Column(int index, String heading, Target target, String unit, UnitFrom unitFrom) {
-    private static final TextBundle TEXTS = new TextBundle("columns");
-
     /** Where the unit of cells without one comes from. */
     public enum UnitFrom {
         HEADING,
@@ -31,7 +28,7 @@ public record Column(int index, String heading, Target target, String unit, Unit
     public String text() {
         return unit.isEmpty()
                 ? target.words()
-                : TEXTS.of(
+                : SheetTexts.of(
                         "in." + unitFrom.name().toLowerCase(Locale.ROOT),
                         "target",
                         target.words(),
@@ -41,7 +38,7 @@ public record Column(int index, String heading, Target target, String unit, Unit
 
     /** A unit as it is called. */
     public static String unitWords(final String unit) {
-        return unit.equals(SheetUnits.OF_ONE) ? TEXTS.of("of-one") : unit;
+        return unit.equals(SheetUnits.OF_ONE) ? SheetTexts.of("of-one") : unit;
     }
 
     /** The units its cells may be in where they name none; none for words and plain numbers. */

@@ -60,7 +60,7 @@ final class Headings {
         // A current without more is that of the circuit; the plain one never stands on its way.
         Stream.of(Quantity.values())
                 .filter(each -> each.numeric() && each != Quantity.CURRENT)
-                .forEach(each -> WHOLE.put(SheetWriter.OWN + each.words(), new Target.Own(each)));
+                .forEach(each -> WHOLE.put(SheetWriter.OWN + each.inFiles(), new Target.Own(each)));
     }
 
     private static List<String> lines() {

@@ -92,7 +92,7 @@ final class Rows {
             if (end >= 0) {
                 return quoted(begin, end);
             }
-            problem = "a quotation mark is not closed";
+            problem = SheetTexts.of("row.quote");
         }
         return plain();
     }

@@ -111,18 +111,18 @@ public record SheetImport(Mapping mapping, List<RowOutcome> rows, List<Circuit> 
             final String name = CellRead.word(read, Target.Word.CIRCUIT);
             final String load = CellRead.word(read, Target.Word.LOAD);
             if (read.stream().anyMatch(Taking::unreadableName)) {
-                return leftOut(row, "the name of its circuit can't be read");
+                return leftOut(row, SheetTexts.of("row.name"));
             }
             if (isSum(name) || isSum(load)) {
-                return leftOut(row, "it looks like a sum of the others");
+                return leftOut(row, SheetTexts.of("row.sum"));
             }
             if (!StretchRow.is(read)
                     && read.stream()
                             .allMatch(cell -> cell.column().target() instanceof Target.Word)) {
-                return leftOut(row, "no figure of a circuit stands in it");
+                return leftOut(row, SheetTexts.of("row.no-figure"));
             }
             if (name.isEmpty() && (!loadsNamed || circuits.isEmpty())) {
-                return leftOut(row, "it names no circuit");
+                return leftOut(row, SheetTexts.of("row.no-circuit"));
             }
             return into(row, read, name, load);
         }
@@ -175,20 +175,21 @@ public record SheetImport(Mapping mapping, List<RowOutcome> rows, List<Circuit> 
         /** Two rows of one circuit must not say different things of its cable. */
         private static Optional<String> conflict(final Circuit circuit, final List<CellRead> read) {
             if (circuit.loads().size() >= Vehicle.MOST_LOADS) {
-                return Optional.of("a circuit has at most " + Vehicle.MOST_LOADS + " loads");
+                return Optional.of(SheetTexts.of("row.loads", "most", Vehicle.MOST_LOADS));
             }
             if (read.stream().anyMatch(StretchRow::isAlone)) {
-                return Optional.of("a resistance out and back belongs to a stretch of cable");
+                return Optional.of(SheetTexts.of("row.resistance"));
             }
             return read.stream()
                     .filter(cell -> contradicts(circuit, cell))
                     .map(
                             cell ->
-                                    "it gives \""
-                                            + circuit.name()
-                                            + "\" another "
-                                            + cell.column().target().words()
-                                            + " than a row before")
+                                    SheetTexts.of(
+                                            "row.another",
+                                            "circuit",
+                                            circuit.name(),
+                                            "target",
+                                            cell.column().target().words()))
                     .findFirst();
         }
 

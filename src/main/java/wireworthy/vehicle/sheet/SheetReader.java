@@ -29,8 +29,7 @@ public final class SheetReader {
         try {
             return Files.size(file) > MOST_BYTES ? tooLarge() : read(Files.readAllBytes(file));
         } catch (final IOException e) {
-            return new SheetRead.Refused(
-                    "the file can't be read", "Check that it is there and that you may read it");
+            return refused("unread");
         }
     }
 
@@ -40,19 +39,20 @@ public final class SheetReader {
             return tooLarge();
         }
         if (isWorkbook(bytes)) {
-            return new SheetRead.Refused(
-                    "this is a workbook, not a CSV file",
-                    "Open it in your spreadsheet program and save it as CSV");
+            return refused("workbook");
         }
         final Letters letters = Letters.of(bytes);
-        return letters.text().isBlank()
-                ? new SheetRead.Refused("the file is empty", "Choose another file")
-                : read(letters);
+        return letters.text().isBlank() ? refused("empty") : read(letters);
     }
 
     private static SheetRead tooLarge() {
+        return refused("large");
+    }
+
+    private static SheetRead refused(final String what, final Object... filling) {
+        final String key = "file." + what;
         return new SheetRead.Refused(
-                "the file is larger than 64 MB", "Split it, or leave out what is no circuit");
+                SheetTexts.of(key, filling), SheetTexts.of(key + ".do", filling));
     }
 
     /** The first letters of a zip file and of the older workbooks. */
@@ -71,13 +71,10 @@ public final class SheetReader {
         final List<SheetRow> rows =
                 Rows.of(text, from, said ? 2 : 1, separator, quote, MOST_ROWS + 1);
         if (rows.size() > MOST_ROWS) {
-            return new SheetRead.Refused(
-                    "the file has more than " + MOST_ROWS + " rows", "Split it into several files");
+            return refused("rows", "most", MOST_ROWS);
         }
         if (rows.stream().anyMatch(row -> row.cells().size() > MOST_COLUMNS)) {
-            return new SheetRead.Refused(
-                    "the file has more than " + MOST_COLUMNS + " columns",
-                    "Keep the columns that are about circuits");
+            return refused("columns", "most", MOST_COLUMNS);
         }
         return new SheetRead.Whole(new Sheet(letters.encoding(), separator, rows));
     }

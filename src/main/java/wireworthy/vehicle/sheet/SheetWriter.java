@@ -90,7 +90,7 @@ public final class SheetWriter {
         }
         Stream.of(LoadEntry.values()).map(SheetWriter::heading).forEach(headings::add);
         columns.given().stream().map(SheetWriter::heading).forEach(headings::add);
-        columns.own().forEach(quantity -> headings.add(OWN + quantity.words()));
+        columns.own().forEach(quantity -> headings.add(OWN + quantity.inFiles()));
         return headings;
     }
 
@@ -102,7 +102,7 @@ public final class SheetWriter {
     }
 
     static String heading(final Quantity given) {
-        return Vocabulary.CIRCUIT.contains(given) ? given.words() : STRETCH + given.words();
+        return Vocabulary.CIRCUIT.contains(given) ? given.inFiles() : STRETCH + given.inFiles();
     }
 
     private static Stream<List<String>> rows(final Circuit circuit, final Columns columns) {

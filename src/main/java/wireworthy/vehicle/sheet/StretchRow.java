@@ -23,11 +23,11 @@ final class StretchRow {
     /** Why the stretch of a row can't go into a circuit; empty where it can. */
     static Optional<String> trouble(final Circuit circuit, final List<CellRead> row) {
         return circuit.stretches().size() >= Vehicle.MOST_STRETCHES
-                ? Optional.of("a circuit has at most " + Vehicle.MOST_STRETCHES + " stretches")
+                ? Optional.of(SheetTexts.of("row.stretches", "most", Vehicle.MOST_STRETCHES))
                 : row.stream()
                         .map(cell -> cell.column().target())
                         .filter(each -> !ofStretch(each))
-                        .map(each -> "a stretch of cable has no " + each.words())
+                        .map(each -> SheetTexts.of("row.no-such", "target", each.words()))
                         .findFirst();
     }
 

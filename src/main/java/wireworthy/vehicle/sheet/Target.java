@@ -1,5 +1,6 @@
 package wireworthy.vehicle.sheet;
 
+import java.util.Locale;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.LoadEntry;
@@ -14,26 +15,20 @@ public sealed interface Target {
 
     /** A word about the circuit or the load. */
     enum Word implements Target {
-        CIRCUIT("name of the circuit"),
-        LOAD("name of the load"),
-        COLOUR("colour of the cable"),
-        FED_FROM("tapped off the cable of"),
-        AT("place where the load is connected"),
+        CIRCUIT,
+        LOAD,
+        COLOUR,
+        FED_FROM,
+        AT,
         /** A row with it tells a stretch of cable, and no load. */
-        FROM("where the stretch of cable begins"),
-        TO("where the stretch of cable ends"),
+        FROM,
+        TO,
         /** Nothing the check can use; its cells stay in the file. */
-        NOTHING("not used");
-
-        private final String words;
-
-        Word(final String words) {
-            this.words = words;
-        }
+        NOTHING;
 
         @Override
         public String words() {
-            return words;
+            return SheetTexts.of("word." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
         }
 
         @Override
@@ -59,7 +54,7 @@ public sealed interface Target {
     record OfLoad(LoadEntry entry) implements Target {
         @Override
         public String words() {
-            return entry.key().replace('-', ' ') + " of the load";
+            return SheetTexts.of("of-load." + entry.key());
         }
 
         @Override
@@ -72,7 +67,7 @@ public sealed interface Target {
     record Own(Quantity quantity) implements Target {
         @Override
         public String words() {
-            return "your " + quantity.words();
+            return SheetTexts.of("own", "quantity", quantity.words());
         }
 
         @Override

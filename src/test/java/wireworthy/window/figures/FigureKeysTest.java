@@ -73,7 +73,7 @@ class FigureKeysTest extends ApplicationTest {
         shows(BuiltInFigures.kept(FigureKind.FUSE_OR_CABLE));
         tabTo("length one way, 5 m");
         push(KeyCode.END);
-        assertThat(reads()).contains("short circuit 55.5 A");
+        assertThat(reads()).contains("short circuit 55.45 A");
     }
 
     @ParameterizedTest
