@@ -7,9 +7,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
+import wireworthy.vehicle.Entries;
 import wireworthy.vehicle.Load;
 import wireworthy.vehicle.LoadEntry;
 import wireworthy.vehicle.Stretch;
+import wireworthy.vehicle.Understood;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.vehicle.Vocabulary;
 
@@ -124,9 +126,11 @@ public final class SheetWriter {
         if (columns.places()) {
             cells.addAll(List.of(load.at(), "", ""));
         }
-        Stream.of(LoadEntry.values()).map(load.entries()::text).forEach(cells::add);
-        columns.given().stream().map(circuit.part().given()::text).forEach(cells::add);
-        columns.own().stream().map(circuit.part().answers()::text).forEach(cells::add);
+        for (final LoadEntry entry : LoadEntry.values()) {
+            cells.add(pointed(entry.quantity(), load.entries().text(entry)));
+        }
+        cells.addAll(pointed(columns.given(), circuit.part().given()));
+        cells.addAll(pointed(columns.own(), circuit.part().answers()));
         return cells;
     }
 
@@ -136,9 +140,30 @@ public final class SheetWriter {
                 new ArrayList<>(
                         List.of(circuit.name(), "", "", "", "", stretch.from(), stretch.to()));
         Stream.of(LoadEntry.values()).forEach(any -> cells.add(""));
-        columns.given().stream().map(stretch.given()::text).forEach(cells::add);
+        cells.addAll(pointed(columns.given(), stretch.given()));
         columns.own().forEach(any -> cells.add(""));
         return cells;
+    }
+
+    private static List<String> pointed(
+            final List<Quantity> columns, final Entries<Quantity> entries) {
+        return columns.stream().map(each -> pointed(each, entries.text(each))).toList();
+    }
+
+    /**
+     * With a decimal point where that is the same figure: who reads the file takes its points and
+     * commas for one thing throughout.
+     */
+    private static String pointed(final Quantity quantity, final String typed) {
+        final String pointed = typed.replace(',', '.');
+        return figure(quantity, typed).equals(figure(quantity, pointed)) ? pointed : typed;
+    }
+
+    /** The figure as it is read; what is none stands as it was typed. */
+    private static String figure(final Quantity quantity, final String typed) {
+        return quantity.numeric() && Understood.own(quantity, typed) instanceof Understood.Figure it
+                ? it.text()
+                : typed;
     }
 
     private static void line(

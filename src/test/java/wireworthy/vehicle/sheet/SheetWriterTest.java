@@ -43,7 +43,7 @@ class SheetWriterTest {
                         .withStretches(
                                 List.of(
                                         stretch("source", "galley")
-                                                .with(Quantity.ONE_WAY_LENGTH, "3,5 m")
+                                                .with(Quantity.ONE_WAY_LENGTH, "3.5 m")
                                                 .with(Quantity.SECTION, "2.5 mm2"),
                                         stretch("galley", "=B")
                                                 .with(Quantity.LOOP_RESISTANCE, "40 mohm"),
@@ -93,6 +93,22 @@ class SheetWriterTest {
             assertThat(cell).doesNotStartWith("=").doesNotStartWith("+").doesNotStartWith("@");
         }
         assertThat(Sheets.taken(text).circuits().get(0).name()).isEqualTo(formula);
+    }
+
+    /** A file that mixes points and commas would be read a thousand times too large. */
+    @Test
+    void commasAndPointsAreWrittenOneWay() {
+        final String sums = "Circuit;Load power;my current;my drop\nLamps;20 W;1,67 A;0,175\n";
+        final Vehicle typed =
+                Vehicle.named("Van")
+                        .plus(Sheets.taken(sums).circuits().get(0))
+                        .plus(Circuit.named("Fan").withAnswer(Quantity.DROP, "1,25 V"));
+
+        final String text = SheetWriter.text(typed, ',');
+
+        assertThat(text).contains("1.67 A", "0.175 V", "1.25 V").doesNotContain("1,");
+        assertThat(Sheets.taken(text).circuits().get(0).part().answers().text(Quantity.DROP))
+                .isEqualTo("0.175 V");
     }
 
     @Test
