@@ -21,6 +21,7 @@ import wireworthy.vehicle.Part;
 import wireworthy.vehicle.Understood;
 import wireworthy.vehicle.check.CheckedCircuit;
 import wireworthy.vehicle.check.CheckedVehicle;
+import wireworthy.vehicle.check.FieldNote;
 import wireworthy.working.Danger;
 
 /** What is said first, the circuits at a glance and how they branch off. */
@@ -45,7 +46,11 @@ final class Overview {
 
     private void cautions(final Block page) {
         page.say("h2", Words.of("cautions"));
-        if (checked.cautions().isEmpty()) {
+        final List<FieldNote> open =
+                checked.main().notes().stream()
+                        .filter(note -> note.kind() == FieldNote.Kind.MISSING)
+                        .toList();
+        if (checked.cautions().isEmpty() && open.isEmpty()) {
             page.say("p", Words.of("cautions.none"));
         }
         for (final CheckedVehicle.Placed placed : checked.cautions()) {
@@ -54,6 +59,12 @@ final class Overview {
             final String where = placed.name().isEmpty() ? Words.of("whole") : placed.name();
             box.say("strong", Words.of(key(danger)) + " · " + where + ": ");
             box.text(placed.caution().text());
+        }
+        // While no main fuse is chosen, the thick cable is as unsafe as it can be.
+        for (final FieldNote note : open) {
+            final Block box = page.add("div", "note");
+            box.say("strong", Words.of("not-known") + " · " + Words.of("main") + ": ");
+            box.text(note.text());
         }
     }
 

@@ -65,6 +65,15 @@ class ScheduleTest {
     }
 
     @Test
+    void aMainFuseThatIsMissingIsSaidFirst() throws IOException {
+        final Vehicle van = Vehicle.named("Van").plus(Heron.vehicle().circuits().get(0));
+        final String said = text(Schedule.pdf(new VehicleChecker().check(van), PaperSize.A4));
+
+        assertThat(said.substring(0, said.indexOf("The circuits")))
+                .contains("Not known yet · Main fuse and main cable: No main fuse is chosen yet");
+    }
+
+    @Test
     void everySourceOfAValueIsNamed() {
         final List<String> sources =
                 HERON.circuits().stream()
