@@ -3,10 +3,12 @@ package wireworthy.vehicle.check;
 import static wireworthy.rules.Quantity.*;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import wireworthy.marking.Diagnosis;
 import wireworthy.marking.Evidence;
@@ -33,6 +35,10 @@ final class PageMarks {
                     .toList();
 
     private static final List<Quantity> SAY_ANOTHER = List.of(RESISTIVITY, CONDUCTOR_TEMPERATURE);
+
+    /** What grows with the length of the loop. */
+    private static final Set<Quantity> OF_THE_LOOP =
+            EnumSet.of(LOOP_LENGTH, LOOP_RESISTANCE, DROP, DROP_PERCENT);
 
     private final Solver solver;
     private final Worked worked;
@@ -68,7 +74,25 @@ final class PageMarks {
         if (mark.follows() || mark.isRounded(workedOn(worked, mark))) {
             return follows ? following(mark) : sound(mark, said(mark, "rounded"));
         }
-        return byCopperAsUsual() ? byOtherCopper(mark, follows) : mark;
+        final Mark known = byCopperAsUsual() ? byOtherCopper(mark, follows) : mark;
+        return unexplained(known) ? doubled(known).orElse(known) : known;
+    }
+
+    /** Twice what comes out, by whichever copper: the loop was doubled once more. */
+    private Optional<Mark> doubled(final Mark mark) {
+        return Stream.concat(Stream.of(worked), others())
+                .filter(any -> OF_THE_LOOP.contains(mark.ref().quantity()))
+                .filter(it -> mark.isRounded(2 * workedOn(it, mark)))
+                .findFirst()
+                .map(any -> said(mark, "doubled"))
+                .map(words -> other(mark, mark.sound(), false, mark.diagnosis(), words));
+    }
+
+    /** The same worked with the other resistivities, where the question leaves it open. */
+    private Stream<Worked> others() {
+        return byCopperAsUsual()
+                ? RESISTIVITIES.stream().map(each -> solver.work(with(each)))
+                : Stream.empty();
     }
 
     private double workedOn(final Worked other, final Mark mark) {

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import wireworthy.marking.Mark;
 import wireworthy.marking.Marker;
 import wireworthy.vehicle.Vehicle;
@@ -195,6 +196,13 @@ class OwnSumsTest {
         final List<Mark> marks =
                 lamps(own("2 A", "\"drop\": \"0.238 V\", \"drop-percent\": \"1.98 %\"")).marks();
         assertThat(marks).hasSize(3).allMatch(Mark::isSound);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0.688 V", "0,70 V", "0.69 V"})
+    void theWayBackCountedTwiceIsKnownByWhicheverCopper(final String drop) {
+        assertThat(explanation("\"current\": \"3 A\"", "\"drop\": \"" + drop + "\""))
+                .contains("the way back is counted twice");
     }
 
     @Test
