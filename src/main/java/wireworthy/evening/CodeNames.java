@@ -34,9 +34,8 @@ public record CodeNames(List<String> names) {
     public CodeNames {
         names = List.copyOf(names);
         if (names.size() > SheetPlan.MOST_LEARNERS) {
-            throw new EveningProblem(
-                    names.size() + " code names are too many",
-                    "Make sheets for at most " + SheetPlan.MOST_LEARNERS + " at a time");
+            throw EveningProblem.of(
+                    "names.many", "names", names.size(), "most", SheetPlan.MOST_LEARNERS);
         }
     }
 
@@ -58,7 +57,7 @@ public record CodeNames(List<String> names) {
             names.add(fit(name, known));
         }
         if (names.isEmpty()) {
-            throw new EveningProblem("There is no code name", "Write one a line");
+            throw EveningProblem.of("names.none");
         }
         return new CodeNames(names);
     }
@@ -109,15 +108,15 @@ public record CodeNames(List<String> names) {
 
     private static String fit(final String name, final Set<String> known) {
         if (name.length() > LONGEST || name.chars().anyMatch(Character::isISOControl)) {
-            throw new EveningProblem(
-                    "\""
-                            + name.substring(0, Math.min(LONGEST, name.length()))
-                            + "\" is no code name",
-                    "Write at most " + LONGEST + " letters, digits and blanks");
+            throw EveningProblem.of(
+                    "names.unfit",
+                    "name",
+                    name.substring(0, Math.min(LONGEST, name.length())),
+                    "most",
+                    LONGEST);
         }
         if (!known.add(lower(name))) {
-            throw new EveningProblem(
-                    "The code name \"" + name + "\" comes twice", "Give one of them another name");
+            throw EveningProblem.of("names.twice", "name", name);
         }
         return name;
     }
@@ -133,7 +132,7 @@ public record CodeNames(List<String> names) {
         }
         final CodeNames one = read(typed);
         if (one.size() > 1) {
-            throw new EveningProblem("That is more than one code name", "Type only your own");
+            throw EveningProblem.of("names.several");
         }
         final List<String> all = new ArrayList<>(names);
         all.set(learner - 1, one.of(1));

@@ -1,8 +1,12 @@
 package wireworthy.evening;
 
+import wireworthy.texts.TextBundle;
+
 /** Why something for the evening can't be made or read, in plain words. */
 public final class EveningProblem extends RuntimeException {
     private static final long serialVersionUID = 1;
+
+    private static final TextBundle REFUSALS = new TextBundle("sheet-refusals");
 
     private final String remedy;
 
@@ -13,6 +17,15 @@ public final class EveningProblem extends RuntimeException {
     public EveningProblem(final String what, final String remedy) {
         super(what, null, false, false);
         this.remedy = remedy;
+    }
+
+    /**
+     * One of the refusals; what to do stands under the same key with {@code .do}.
+     *
+     * @param filling pairs of a place's name and what stands there
+     */
+    public static EveningProblem of(final String key, final Object... filling) {
+        return new EveningProblem(REFUSALS.of(key, filling), REFUSALS.of(key + ".do", filling));
     }
 
     /** What is wrong, without a full stop. */

@@ -30,19 +30,17 @@ public sealed interface Pick {
             Set<SystemVoltage> voltages)
             implements Pick {
         public BySkills {
-            skills = kept(skills, "skill");
-            difficulties = kept(difficulties, "difficulty");
-            voltages = kept(voltages, "system voltage");
+            skills = kept(skills, "pick.no-skill");
+            difficulties = kept(difficulties, "pick.no-difficulty");
+            voltages = kept(voltages, "pick.no-voltage");
             if (problems < 1 || problems > MOST_PROBLEMS) {
-                throw new EveningProblem(
-                        "A sheet of " + problems + " problems can't be made",
-                        "Take 1 to " + MOST_PROBLEMS);
+                throw EveningProblem.of("pick.count", "problems", problems, "most", MOST_PROBLEMS);
             }
         }
 
-        private static <E extends Enum<E>> Set<E> kept(final Set<E> chosen, final String what) {
+        private static <E extends Enum<E>> Set<E> kept(final Set<E> chosen, final String none) {
             if (chosen.isEmpty()) {
-                throw new EveningProblem("No " + what + " is chosen", "Choose one at least");
+                throw EveningProblem.of(none);
             }
             return Collections.unmodifiableSet(EnumSet.copyOf(chosen));
         }
@@ -68,7 +66,7 @@ public sealed interface Pick {
         public ByTemplates {
             ids = List.copyOf(ids);
             if (ids.isEmpty()) {
-                throw new EveningProblem("No problem is picked", "Pick one at least");
+                throw EveningProblem.of("pick.no-problem");
             }
         }
     }

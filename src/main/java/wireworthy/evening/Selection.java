@@ -60,11 +60,7 @@ final class Selection {
         final List<Template> fitting =
                 all.stream().filter(each -> each.skill() == skill && fits(each)).toList();
         if (fitting.isEmpty()) {
-            throw new EveningProblem(
-                    "No problem on "
-                            + skill.words()
-                            + " fits these difficulties, cable sizes and voltages",
-                    "Leave this skill out, or allow more");
+            throw EveningProblem.of("pick.none-fits", "skill", skill.words());
         }
         return fitting;
     }

@@ -79,9 +79,7 @@ final class SheetMark {
         packed.put(Math.min(by.ids().size(), LISTED - 1), LISTED);
         by.ids().forEach(id -> packed.put(place(banks, id), banks.templates().size()));
         if (by.ids().size() >= LISTED || packed.elements() + Signs.CHECKS > Signs.MOST) {
-            throw new EveningProblem(
-                    by.ids().size() + " problems picked one by one are too many for a sheet mark",
-                    "Pick at most 12 one by one, or pick by skill");
+            throw EveningProblem.of("pick.too-many", "problems", by.ids().size());
         }
     }
 
@@ -89,12 +87,7 @@ final class SheetMark {
         return banks.templates()
                 .indexOf(
                         banks.template(id)
-                                .orElseThrow(
-                                        () ->
-                                                new EveningProblem(
-                                                        "No problem is called \"" + id + "\"",
-                                                        "Write bank and problem, such as"
-                                                                + " voltage-drop/aisle-strips-drop")));
+                                .orElseThrow(() -> EveningProblem.of("pick.unknown", "id", id)));
     }
 
     private static <E> void putSet(final Set<E> chosen, final List<E> all, final Packed packed) {
@@ -133,26 +126,18 @@ final class SheetMark {
     }
 
     private static EveningProblem mistyped() {
-        return new EveningProblem(
-                "This is no sheet mark as it should be: a sign is wrong, swapped, missing or too many",
-                "Compare it with the printed one, group by group");
+        return EveningProblem.of("mark.mistyped");
     }
 
     private SheetPlan plan(final Packed packed) {
         final int kind = packed.take(KINDS);
         final boolean own = packed.take(2) == 1;
         if (kind > TEMPLATES) {
-            throw new EveningProblem(
-                    "This mark was made by a newer Wireworthy",
-                    "Open it with the version that made it");
+            throw EveningProblem.of("mark.newer");
         }
         final BankSet banks = shelf.banks(own);
         if (packed.take(DIGESTS) != banks.digest()) {
-            throw new EveningProblem(
-                    "This mark was made from other problem banks than are here",
-                    own
-                            ? "It also takes own banks: copy the leader's folder problem-banks here"
-                            : "Use the same version of Wireworthy as the one that printed it");
+            throw EveningProblem.of(own ? "mark.own-banks" : "mark.other-banks");
         }
         final int seed = packed.take(SheetPlan.SEEDS);
         final int learners = packed.take(SheetPlan.MOST_LEARNERS) + 1;

@@ -20,12 +20,10 @@ public record SheetPlan(Pick pick, boolean ownNumbers, int learners, boolean own
 
     public SheetPlan {
         if (learners < 1 || learners > MOST_LEARNERS) {
-            throw new EveningProblem(
-                    learners + " copies can't be made", "Take 1 to " + MOST_LEARNERS);
+            throw EveningProblem.of("plan.copies", "copies", learners, "most", MOST_LEARNERS);
         }
         if (seed < 0 || seed >= SEEDS) {
-            throw new EveningProblem(
-                    "There is no sheet number " + seed, "Take 0 to " + (SEEDS - 1));
+            throw EveningProblem.of("plan.number", "number", seed, "most", SEEDS - 1);
         }
     }
 

@@ -1,5 +1,7 @@
 package wireworthy.practice;
 
+import wireworthy.texts.TextBundle;
+
 /**
  * Something in a bank that can't be used.
  *
@@ -9,9 +11,11 @@ package wireworthy.practice;
  * @param remedy what to do
  */
 public record BankProblem(String file, int line, String message, String remedy) {
+    private static final TextBundle TEXTS = new TextBundle("entries");
+
     /** In one line, for a list of problems. */
     public String text() {
-        final String place = line == 0 ? file : file + ", line " + line;
+        final String place = line == 0 ? file : TEXTS.of("at", "file", file, "line", line);
         return place + ": " + message + ". " + remedy + ".";
     }
 }

@@ -8,9 +8,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import tools.jackson.databind.JsonNode;
+import wireworthy.texts.TextBundle;
 
 /** An entry of a JSON file, with its place; what it does not hold as wanted is {@link Unfit}. */
 public record Entry(JsonNode json, String pointer) {
+    private static final TextBundle TEXTS = new TextBundle("entries");
     private static final int MOST_DIGITS = 12;
     private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
@@ -33,7 +35,7 @@ public record Entry(JsonNode json, String pointer) {
     /** The entry of this name. */
     public Entry at(final String key) {
         if (!json.has(key)) {
-            throw unfit("\"" + key + "\" is missing", "Add \"" + key + "\"");
+            throw refused("missing", "key", key);
         }
         return new Entry(json.get(key), pointer + "/" + key);
     }
@@ -52,14 +54,17 @@ public record Entry(JsonNode json, String pointer) {
     /** Allows no other names than these. */
     public Entry only(final Set<String> keys) {
         if (!json.isObject()) {
-            throw unfit("an object was expected here", "Write it in braces");
+            throw refused("object");
         }
         for (final Map.Entry<String, Entry> entry : entries()) {
             if (!keys.contains(entry.getKey())) {
                 throw entry.getValue()
-                        .unfit(
-                                "\"" + shortened(entry.getKey()) + "\" is not known here",
-                                "Here belong " + String.join(", ", sorted(keys)));
+                        .refused(
+                                "unknown",
+                                "key",
+                                shortened(entry.getKey()),
+                                "keys",
+                                String.join(", ", sorted(keys)));
             }
         }
         return this;
@@ -72,12 +77,10 @@ public record Entry(JsonNode json, String pointer) {
     /** The things of a list. */
     public List<Entry> list(final int most) {
         if (!json.isArray() || json.isEmpty()) {
-            throw unfit("a list with at least one entry was expected", "Write it in brackets");
+            throw refused("list");
         }
         if (json.size() > most) {
-            throw unfit(
-                    json.size() + " entries are too many, " + most + " are allowed",
-                    "Take some out or put them into another file");
+            throw refused("many", "entries", json.size(), "most", most);
         }
         final List<Entry> list = new ArrayList<>();
         for (int i = 0; i < json.size(); i++) {
@@ -89,10 +92,10 @@ public record Entry(JsonNode json, String pointer) {
     /** A text that is not blank. */
     public String text(final int most) {
         if (!json.isString() || json.stringValue().isBlank()) {
-            throw unfit("a text was expected", "Write it in quotes");
+            throw refused("text");
         }
         if (json.stringValue().length() > most) {
-            throw unfit("the text is longer than " + most + " characters", "Shorten it");
+            throw refused("long", "most", most);
         }
         return json.stringValue();
     }
@@ -101,29 +104,21 @@ public record Entry(JsonNode json, String pointer) {
     public String id() {
         final String id = text(60);
         if (!ID.matcher(id).matches()) {
-            throw unfit(
-                    "\"" + id + "\" is no id",
-                    "Use small letters, digits and hyphens, such as \"aisle-strips-drop\"");
+            throw refused("id", "id", id);
         }
         return id;
     }
 
     public int whole(final int least, final int most) {
         if (!json.isInt() || json.intValue() < least || json.intValue() > most) {
-            throw unfit(
-                    "a whole number was expected",
-                    "Write a number from " + least + " to " + most + ", without quotes");
+            throw refused("whole", "least", least, "most", most);
         }
         return json.intValue();
     }
 
     public BigDecimal number() {
         if (!json.isNumber() || !handy(json.decimalValue())) {
-            throw unfit(
-                    "a number was expected",
-                    "Write it without quotes and unit, with at most "
-                            + MOST_DIGITS
-                            + " digits before and after the point");
+            throw refused("number", "digits", MOST_DIGITS);
         }
         return json.decimalValue();
     }
@@ -136,9 +131,13 @@ public record Entry(JsonNode json, String pointer) {
     /** True or false. */
     public boolean yes() {
         if (!json.isBoolean()) {
-            throw unfit("true or false was expected", "Write true or false, without quotes");
+            throw refused("yes");
         }
         return json.booleanValue();
+    }
+
+    private Unfit refused(final String key, final Object... filling) {
+        return unfit(TEXTS.of(key, filling), TEXTS.of(key + ".do", filling));
     }
 
     public Unfit unfit(final String message, final String remedy) {

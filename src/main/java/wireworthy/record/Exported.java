@@ -17,6 +17,7 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.dataformat.csv.CsvMapper;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Skill;
+import wireworthy.texts.TextBundle;
 
 /**
  * All that is on record of one person, as it is written to a file.
@@ -27,6 +28,7 @@ import wireworthy.rules.Skill;
  */
 record Exported(
         int wireworthy, String code, List<String> uids, List<One> answers, List<Screen> screens) {
+    private static final TextBundle TEXTS = new TextBundle("record-refusals");
     private static final int FORM = 1;
     private static final long LARGEST = 2L << 30;
 
@@ -137,30 +139,34 @@ record Exported(
     static Exported read(final Path file) {
         try {
             if (Files.size(file) > LARGEST) {
-                throw other(file, "it is larger than two gigabytes");
+                throw other(file, TEXTS.of("import-why.large"));
             }
             final Exported read = JSON.readValue(Files.readAllBytes(file), Exported.class);
             if (read.wireworthy > FORM) {
-                throw other(file, "it was written by a newer Wireworthy");
+                throw other(file, TEXTS.of("import-why.newer"));
             }
             if (read.uids.isEmpty() || read.code.isBlank()) {
-                throw other(file, "it names nobody");
+                throw other(file, TEXTS.of("import-why.nobody"));
             }
             read.keptBy(read.code);
             return read;
         } catch (final JacksonException e) {
             throw other(
-                    file, "line " + e.getLocation().getLineNr() + ": " + e.getOriginalMessage());
+                    file,
+                    TEXTS.of(
+                            "import-why.line",
+                            "line",
+                            e.getLocation().getLineNr(),
+                            "why",
+                            e.getOriginalMessage()));
         } catch (final IllegalArgumentException | java.time.DateTimeException e) {
             throw other(file, String.valueOf(e.getMessage()));
         } catch (final IOException e) {
-            throw other(file, "it can't be opened");
+            throw other(file, TEXTS.of("import-why.unopened"));
         }
     }
 
     private static RecordProblem other(final Path file, final String why) {
-        return new RecordProblem(
-                file.getFileName() + " can't be imported: " + why,
-                "Choose a JSON file that Wireworthy exported; nothing was taken from this one");
+        return new RecordProblem("import", "file", file.getFileName(), "why", why);
     }
 }

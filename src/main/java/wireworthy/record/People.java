@@ -67,12 +67,10 @@ public final class People {
     private String usable(final String code) {
         final String name = code.strip();
         if (name.isEmpty() || name.length() > LONGEST) {
-            throw new RecordProblem(
-                    "A code name has 1 to " + LONGEST + " letters", "Give a shorter or longer one");
+            throw new RecordProblem("code-name", "most", LONGEST);
         }
         if (record.reading(() -> rows.has(name))) {
-            throw new RecordProblem(
-                    "Someone here is called \"" + name + "\" already", "Give another code name");
+            throw new RecordProblem("taken", "name", name);
         }
         return name;
     }
@@ -137,10 +135,7 @@ public final class People {
         try {
             Files.write(file, bytes);
         } catch (final IOException e) {
-            throw new RecordProblem(
-                    "The file can't be written: " + file,
-                    "Check that its folder is there, has room and may be written to",
-                    e);
+            throw new RecordProblem(e, "export", "file", file);
         }
     }
 

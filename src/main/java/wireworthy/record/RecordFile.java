@@ -51,11 +51,7 @@ public final class RecordFile implements AutoCloseable {
             final Database.Opened opened = Database.open(file);
             return new RecordFile(Optional.of(file), opened.connection(), opened.aside());
         } catch (final SQLException | IOException e) {
-            throw new RecordProblem(
-                    "The record of your answers can't be opened: " + file,
-                    "Check that its folder is there, has room and may be written to. You can go on"
-                            + " without it; then nothing is remembered",
-                    e);
+            throw new RecordProblem(e, "unopened", "file", file);
         }
     }
 
@@ -64,7 +60,7 @@ public final class RecordFile implements AutoCloseable {
         try {
             return new RecordFile(Optional.empty(), Database.inMemory(), Optional.empty());
         } catch (final SQLException e) {
-            throw new RecordProblem("No record can be kept, not even in memory", "Start again", e);
+            throw new RecordProblem(e, "no-memory");
         }
     }
 
@@ -218,17 +214,10 @@ public final class RecordFile implements AutoCloseable {
     }
 
     private static RecordProblem unwritten(final SQLException e) {
-        return new RecordProblem(
-                "The record can't be written to",
-                "Check that the disk has room and the folder may be written to; you can go on, and"
-                        + " what could not be kept is tried again with the next answer",
-                e);
+        return new RecordProblem(e, "unwritten");
     }
 
     private static RecordProblem unread(final SQLException e) {
-        return new RecordProblem(
-                "The record can't be read",
-                "Start again: a damaged record is set aside and a new one begun",
-                e);
+        return new RecordProblem(e, "unread");
     }
 }

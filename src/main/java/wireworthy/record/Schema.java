@@ -28,9 +28,7 @@ final class Schema {
     static void bring(final Connection connection, final Optional<Path> file) throws SQLException {
         final int version = version(connection);
         if (version > NEWEST) {
-            throw new RecordProblem(
-                    "The record was written by a newer Wireworthy than this one",
-                    "Use the newer program, or another data folder; the file was left as it is");
+            throw new RecordProblem("newer");
         }
         if (version > 0 && version < NEWEST && file.isPresent()) {
             copy(connection, file.orElseThrow(), version);

@@ -1,6 +1,7 @@
 package wireworthy.record;
 
 import java.nio.file.Path;
+import wireworthy.texts.TextBundle;
 
 /**
  * A damaged record that was set aside, never deleted.
@@ -9,14 +10,11 @@ import java.nio.file.Path;
  * @param saved how many answers could be taken over into the new record
  */
 public record SetAside(Path file, int saved) {
+    private static final TextBundle TEXTS = new TextBundle("record-refusals");
+
     /** What happened, in words. */
     public String words() {
-        return "The record of your answers was damaged. "
-                + (saved == 0
-                        ? "Nothing in it could be read"
-                        : saved + (saved == 1 ? " answer" : " answers") + " could be saved")
-                + "; the damaged file is kept as "
-                + file.getFileName()
-                + ", and a new one was begun.";
+        final String key = saved == 0 ? "none" : saved == 1 ? "one" : "many";
+        return TEXTS.of("set-aside." + key, "file", file.getFileName(), "saved", saved);
     }
 }

@@ -99,8 +99,7 @@ public final class BegunSheets {
         try {
             Files.move(file, file.resolveSibling(file.getFileName() + ".damaged"));
         } catch (final IOException e) {
-            throw new EveningProblem(
-                    file + " is damaged and can't be put aside", "Take it out of its folder");
+            throw EveningProblem.of("begun.damaged", "file", file);
         }
     }
 

@@ -14,7 +14,6 @@ import wireworthy.record.WholeFile;
 /** One hand-in in one small file. */
 public final class HandInFile {
     private static final long MOST_BYTES = 200_000;
-    private static final String AGAIN = "Ask for it to be handed in again";
 
     private HandInFile() {}
 
@@ -43,17 +42,15 @@ public final class HandInFile {
     public static HandIn read(final Path file) {
         try {
             if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-                throw new EveningProblem("this is no file", "Copy the file itself here");
+                throw EveningProblem.of("hand-in.no-file");
             }
             return read(file, Files.size(file));
         } catch (final CharacterCodingException e) {
-            throw new EveningProblem(
-                    "the file is not UTF-8 text",
-                    "Leave it out, or ask for it to be handed in again");
+            throw EveningProblem.of("hand-in.encoding");
         } catch (final IOException e) {
-            throw new EveningProblem("the file can't be read", "Check that it may be read");
+            throw EveningProblem.of("hand-in.unread");
         } catch (final JacksonException e) {
-            throw new EveningProblem("the file is cut off or damaged", AGAIN);
+            throw EveningProblem.of("hand-in.damaged");
         } catch (final Unfit e) {
             throw new EveningProblem(e.what(), e.remedy());
         }
@@ -61,10 +58,10 @@ public final class HandInFile {
 
     private static HandIn read(final Path file, final long size) throws IOException {
         if (size > MOST_BYTES) {
-            throw new EveningProblem("the file is far larger than a hand-in", "Leave it out");
+            throw EveningProblem.of("hand-in.large");
         }
         if (size == 0) {
-            throw new EveningProblem("the file is empty", AGAIN);
+            throw EveningProblem.of("hand-in.empty");
         }
         return HandInText.read(Files.readString(file));
     }

@@ -58,14 +58,11 @@ public final class HandInFolder {
         try (Stream<Path> files = Files.list(folder)) {
             final List<Path> all = files.limit(MOST_FILES + 1L).sorted().toList();
             if (all.size() > MOST_FILES) {
-                throw new EveningProblem(
-                        folder + " holds more than " + MOST_FILES + " files",
-                        "Put the hand-ins of one evening into a folder of their own");
+                throw EveningProblem.of("folder.many", "folder", folder, "most", MOST_FILES);
             }
             return all;
         } catch (final IOException | UncheckedIOException e) {
-            throw new EveningProblem(
-                    folder + " can't be read", "Check that it is there and may be read");
+            throw EveningProblem.of("folder.unread", "folder", folder);
         }
     }
 
@@ -74,7 +71,7 @@ public final class HandInFolder {
         try {
             found.add(new Found(name, HandInFile.read(file)));
         } catch (final EveningProblem e) {
-            none.add(new HandIns.LeftOut(name, e.what(), e.remedy()));
+            none.add(new HandIns.LeftOut(name, e));
         }
     }
 
@@ -115,7 +112,7 @@ public final class HandInFolder {
                 belongs(each.handIn(), sheet);
                 take(each, taken, leftOut);
             } catch (final EveningProblem e) {
-                leftOut.add(new HandIns.LeftOut(each.file(), e.what(), e.remedy()));
+                leftOut.add(new HandIns.LeftOut(each.file(), e));
             }
         }
         return new HandIns(
@@ -132,19 +129,13 @@ public final class HandInFolder {
         final List<HandIns.LeftOut> all = new ArrayList<>(none);
         for (final Found each : found) {
             final boolean of = each.handIn().mark().equals(mark);
-            all.add(of ? new HandIns.LeftOut(each.file(), why.what(), why.remedy()) : other(each));
+            all.add(new HandIns.LeftOut(each.file(), of ? why : other(each.handIn())));
         }
         return HandIns.sorted(all);
     }
 
-    private static HandIns.LeftOut other(final Found found) {
-        final EveningProblem other = other(found.handIn());
-        return new HandIns.LeftOut(found.file(), other.what(), other.remedy());
-    }
-
     private static EveningProblem other(final HandIn handIn) {
-        return new EveningProblem(
-                "it belongs to the sheet " + handIn.mark(), "Read it with that sheet");
+        return EveningProblem.of("hand-in.other-sheet", "mark", handIn.mark());
     }
 
     private static void belongs(final HandIn handIn, final Sheet sheet) {
@@ -155,9 +146,7 @@ public final class HandInFolder {
             if (reply.problem() > sheet.problems()
                     || reply.typed().size()
                             != Asked.count(sheet.templates().get(reply.problem() - 1))) {
-                throw new EveningProblem(
-                        "it answers what problem " + reply.problem() + " does not ask",
-                        "Use the same version on all laptops");
+                throw EveningProblem.of("hand-in.not-asked", "problem", reply.problem());
             }
         }
     }
@@ -183,9 +172,11 @@ public final class HandInFolder {
         leftOut.add(
                 new HandIns.LeftOut(
                         later ? before.file() : found.file(),
-                        "learner " + learner + " also handed in " + counts.file(),
-                        named(before, found)
-                                ? "That one counts, as it is no older; nothing need be done"
-                                : "The names differ: two people took the same number; ask them"));
+                        EveningProblem.of(
+                                named(before, found) ? "hand-in.twice" : "hand-in.two-people",
+                                "learner",
+                                learner,
+                                "file",
+                                counts.file())));
     }
 }

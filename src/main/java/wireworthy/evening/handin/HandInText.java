@@ -13,6 +13,7 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
+import wireworthy.evening.EveningProblem;
 import wireworthy.evening.Pick;
 import wireworthy.evening.SheetPlan;
 import wireworthy.practice.Entry;
@@ -73,23 +74,21 @@ final class HandInText {
      * Reads it.
      *
      * @throws tools.jackson.core.JacksonException where it is not JSON
-     * @throws wireworthy.practice.Unfit where it is no hand-in, or was changed since it was written
+     * @throws wireworthy.practice.Unfit where an entry is missing or not as it should be
+     * @throws EveningProblem where it is no hand-in, or was changed since it was written
      */
     static HandIn read(final String text) {
         final Entry root = Located.parse(text).root();
         if (!root.isObject() || !root.has(KIND) || !text(root.at(KIND), 20).equals(HAND_IN)) {
-            throw root.unfit("this is no hand-in", "Leave it out of the folder");
+            throw EveningProblem.of("hand-in.none");
         }
         if (root.at("version").whole(1, Integer.MAX_VALUE) != VERSION) {
-            throw root.unfit(
-                    "it was written by another version of Wireworthy",
-                    "Use the same version on all laptops");
+            throw EveningProblem.of("hand-in.version");
         }
         root.only(KEYS);
         final HandIn handIn = handIn(root);
         if (!text(root.at("checksum"), 16).equals(checksum(handIn))) {
-            throw root.unfit(
-                    "it was changed after it was handed in", "Ask for it to be handed in again");
+            throw EveningProblem.of("hand-in.changed");
         }
         return handIn;
     }
@@ -98,7 +97,7 @@ final class HandInText {
         final List<Reply> replies = new ArrayList<>();
         final Entry list = root.at("replies");
         if (!list.isArray()) {
-            throw list.unfit("a list of replies was expected", "Ask for it to be handed in again");
+            throw EveningProblem.of("hand-in.no-list");
         }
         if (!list.json().isEmpty()) {
             list.list(Pick.MOST_PROBLEMS).forEach(each -> replies.add(reply(each)));
@@ -132,7 +131,7 @@ final class HandInText {
         try {
             return Instant.parse(entry.text(40));
         } catch (final DateTimeException e) {
-            throw entry.unfit("a time was expected", "Ask for it to be handed in again");
+            throw EveningProblem.of("hand-in.no-time");
         }
     }
 }

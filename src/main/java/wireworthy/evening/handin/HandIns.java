@@ -25,6 +25,10 @@ public record HandIns(List<HandIn> taken, List<LeftOut> leftOut) {
      * @param remedy what to do, without a full stop
      */
     public record LeftOut(String file, String what, String remedy) {
+        LeftOut(final String file, final EveningProblem why) {
+            this(file, why.what(), why.remedy());
+        }
+
         /** For people. */
         public String text() {
             return file + ": " + what + ". " + remedy + ".";

@@ -27,13 +27,10 @@ public record HandedIn(Path file, boolean again) {
         try {
             HandInFile.write(folder, handIn);
         } catch (final IOException e) {
-            throw new EveningProblem(
-                    "It can't be written to " + folder, "Choose another folder, or ask the leader");
+            throw EveningProblem.of("handing-in.unwritten", "folder", folder);
         }
         if (!HandInFile.read(file).equals(handIn)) {
-            throw new EveningProblem(
-                    "What was written to " + folder + " does not read as it should",
-                    "Try another folder or another stick");
+            throw EveningProblem.of("handing-in.differs", "folder", folder);
         }
         return new HandedIn(file, again);
     }
@@ -41,11 +38,7 @@ public record HandedIn(Path file, boolean again) {
     /** Answers begun at another time are another's: two took the same number. */
     private static void sameAnswers(final Path file, final HandIn handIn) {
         if (readable(file) && !HandInFile.read(file).begun().equals(handIn.begun())) {
-            throw new EveningProblem(
-                    "Other answers of learner "
-                            + handIn.learner()
-                            + " lie in that folder, begun at another time or machine",
-                    "Ask the leader whose number it is; or choose another folder");
+            throw EveningProblem.of("handing-in.others", "learner", handIn.learner());
         }
     }
 

@@ -52,15 +52,13 @@ public record SheetFile(String mark, Explained explained, CodeNames names) {
     public static SheetFile read(final Path file) {
         try {
             if (!Files.isRegularFile(file) || Files.size(file) > MOST_BYTES) {
-                throw new EveningProblem(
-                        "This is no sheet file", "Choose another, or type the mark");
+                throw EveningProblem.of("sheet-file.none");
             }
             return read(Located.parse(Files.readString(file)).root());
         } catch (final CharacterCodingException | JacksonException e) {
-            throw new EveningProblem(
-                    "The sheet file is damaged", "Copy it again, or type the mark");
+            throw EveningProblem.of("sheet-file.damaged");
         } catch (final IOException e) {
-            throw new EveningProblem("The sheet file can't be read", "Check that it may be read");
+            throw EveningProblem.of("sheet-file.unread");
         } catch (final Unfit e) {
             throw new EveningProblem(e.what(), e.remedy());
         }
@@ -69,8 +67,7 @@ public record SheetFile(String mark, Explained explained, CodeNames names) {
     private static SheetFile read(final Entry root) {
         root.only(Set.of(KIND, "version", "mark", "explained", "names"));
         if (!root.at(KIND).text(LONGEST).equals("sheet") || root.at("version").whole(1, 99) != 1) {
-            throw root.unfit(
-                    "this is no sheet file of this version", "Type the sheet mark instead");
+            throw EveningProblem.of("sheet-file.version");
         }
         final String explained = root.at("explained").text(LONGEST);
         final List<String> names =
@@ -83,7 +80,7 @@ public record SheetFile(String mark, Explained explained, CodeNames names) {
                 Arrays.stream(Explained.values())
                         .filter(each -> each.id().equals(explained))
                         .findFirst()
-                        .orElseThrow(() -> root.unfit("explained when?", "Type the mark instead")),
+                        .orElseThrow(() -> EveningProblem.of("sheet-file.explained")),
                 new CodeNames(names));
     }
 }

@@ -63,15 +63,15 @@ record SlipColumn(String words, List<String> figures, double first) {
             final Change change = slip.changes().get(0);
             final String words = words(worked, change);
             final boolean again = figures.containsKey(words);
-            figures.put(again ? words + where(worked, change) : words, slip.value());
+            figures.put(again ? again(words, worked, change) : words, slip.value());
         }
         return figures;
     }
 
-    private static String where(final Worked worked, final Change change) {
+    private static String again(final String words, final Worked worked, final Change change) {
         return change instanceof Change.AtLine line
-                ? " (" + named(worked, worked.plan().at(output(worked, line))) + ")"
-                : " (again)";
+                ? words + " (" + named(worked, worked.plan().at(output(worked, line))) + ")"
+                : SheetPages.TEXTS.of("finder.again", "slip", words);
     }
 
     private static int output(final Worked worked, final Change.AtLine line) {
@@ -116,7 +116,8 @@ record SlipColumn(String words, List<String> figures, double first) {
     }
 
     private SlipColumn or(final String others) {
-        return new SlipColumn(words + ", or " + others, figures, first);
+        return new SlipColumn(
+                SheetPages.TEXTS.of("finder.or", "slips", words, "slip", others), figures, first);
     }
 
     private static List<String> figures(
