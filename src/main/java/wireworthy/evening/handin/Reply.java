@@ -22,6 +22,11 @@ public record Reply(int problem, List<String> typed, boolean wantsHelp, Instant 
         at = at.truncatedTo(ChronoUnit.MILLIS);
     }
 
+    /** Whether these very answers stand in it. */
+    public boolean holds(final List<String> others) {
+        return typed.equals(new Reply(problem, others, wantsHelp, at).typed);
+    }
+
     private static String cut(final String text) {
         return text.substring(0, Math.min(LONGEST, text.length()));
     }

@@ -126,9 +126,11 @@ final class PlainAnswer implements AnswerPart {
                                                         .filter(t -> !t.isEmpty())
                                                         .toList()))
                         .orElse("");
-        return typed.isEmpty()
-                ? EveningTexts.of("work.line.open", "number", number)
-                : EveningTexts.of("work.line", "number", number, "typed", typed);
+        if (typed.isEmpty()) {
+            return EveningTexts.of("work.line.open", "number", number);
+        }
+        final String key = work.note(number).isPresent() ? "work.line.note" : "work.line";
+        return EveningTexts.of(key, "number", number, "typed", typed);
     }
 
     @Override

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
@@ -13,6 +15,7 @@ import wireworthy.evening.handin.Explained;
 import wireworthy.evening.handin.HandIn;
 import wireworthy.evening.handin.Reply;
 import wireworthy.evening.handin.SheetFile;
+import wireworthy.evening.handin.Unread;
 import wireworthy.practice.Exercise;
 
 /** A sheet as one learner answers it; on disk from answer to answer. Problems count from 1. */
@@ -22,7 +25,9 @@ final class SheetWork {
     private final BegunSheets kept;
     private final Clock clock;
     private final ReadOnlyIntegerWrapper problem = new ReadOnlyIntegerWrapper(1);
+    private final Map<Integer, String> notes = new ConcurrentHashMap<>();
     private HandIn handIn;
+    private boolean revisited;
     private boolean over;
 
     /**
@@ -39,6 +44,7 @@ final class SheetWork {
         this.handIn = handIn;
         this.kept = kept;
         this.clock = clock;
+        handIn.replies().forEach(this::read);
         problem.set(open().stream().findFirst().orElse(1));
     }
 
@@ -70,17 +76,25 @@ final class SheetWork {
     }
 
     void go(final int number) {
+        revisited = answered(number);
         problem.set(number);
     }
 
-    /** Goes to the next problem without an answer, from the end to the beginning; false: none. */
+    /**
+     * Goes to the next problem without an answer, from the end to the beginning; where there is
+     * none and an answer was looked at again, to the problem behind it. False: neither.
+     */
     boolean onward() {
         final List<Integer> open = open();
         final Optional<Integer> next =
                 open.stream()
                         .filter(it -> it > problem.get())
                         .findFirst()
-                        .or(() -> open.stream().filter(it -> it != problem.get()).findFirst());
+                        .or(() -> open.stream().filter(it -> it != problem.get()).findFirst())
+                        .or(
+                                () ->
+                                        Optional.of(problem.get() + 1)
+                                                .filter(it -> revisited && it <= size()));
         next.ifPresent(this::go);
         return next.isPresent();
     }
@@ -90,9 +104,24 @@ final class SheetWork {
         return IntStream.rangeClosed(1, size()).filter(it -> !answered(it)).boxed().toList();
     }
 
-    /** Whether every answer of a problem is put down. */
+    /** What of an answer can't be read as a figure, in words; it is a note, and still open. */
+    Optional<String> note(final int number) {
+        return Optional.ofNullable(notes.get(number));
+    }
+
+    private void read(final Reply reply) {
+        final Optional<String> unread =
+                reply.problem() <= size()
+                        ? Unread.of(exercises.get(reply.problem() - 1), reply.typed())
+                        : Optional.empty();
+        unread.ifPresentOrElse(
+                why -> notes.put(reply.problem(), why), () -> notes.remove(reply.problem()));
+    }
+
+    /** Whether every answer of a problem is put down and can be read. */
     boolean answered(final int number) {
         return handIn().reply(number)
+                .filter(it -> note(number).isEmpty())
                 .filter(it -> it.typed().stream().noneMatch(String::isEmpty))
                 .isPresent();
     }
@@ -156,6 +185,7 @@ final class SheetWork {
         try {
             kept.keep(next);
             handIn = next;
+            read(reply);
             return Optional.empty();
         } catch (final IOException e) {
             return Optional.of(EveningTexts.of("work.not-kept"));

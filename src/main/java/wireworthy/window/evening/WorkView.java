@@ -133,6 +133,9 @@ final class WorkView {
     }
 
     private String chip(final int number) {
+        if (work.note(number).isPresent()) {
+            return EveningTexts.of("work.note-chip", "number", number);
+        }
         return work.answered(number)
                 ? EveningTexts.of("work.kept-chip", "number", number)
                 : String.valueOf(number);
@@ -166,15 +169,25 @@ final class WorkView {
             say(EveningTexts.of("work.nothing"));
             return;
         }
-        model.background().run(() -> work.keep(number, typed), trouble -> keptOn(number, trouble));
+        final boolean again = work.reply().filter(it -> it.holds(typed)).isPresent();
+        model.background()
+                .run(() -> work.keep(number, typed), trouble -> keptOn(number, again, trouble));
     }
 
-    private void keptOn(final int number, final Optional<String> trouble) {
-        if (trouble.isEmpty()) {
-            onward();
-            said.setText(EveningTexts.of("work.kept", "number", number));
-        } else {
+    /** What can't be read is asked for once more; left as it is, it is a note. */
+    private void keptOn(final int number, final boolean again, final Optional<String> trouble) {
+        final Optional<String> note = work.note(number);
+        if (trouble.isPresent()) {
             say(trouble.get());
+        } else if (note.isPresent() && !again) {
+            show();
+            focus();
+            say(EveningTexts.of("work.note", "why", note.get(), "number", number));
+        } else {
+            onward();
+            said.setText(
+                    EveningTexts.of(
+                            note.isPresent() ? "work.note-kept" : "work.kept", "number", number));
         }
     }
 

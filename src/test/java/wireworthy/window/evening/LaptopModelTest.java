@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -131,6 +132,49 @@ class LaptopModelTest {
         assertThat(Summary.of(SHEET, read.taken()).slips()).isEmpty();
         assertThat(Summary.of(SHEET, read.taken()).problems())
                 .allSatisfy(each -> assertThat(each.wrong()).isZero());
+    }
+
+    @Test
+    void wordsThatAreNoFigureAreANoteAndStillOpenHereAndAfterARestart() {
+        final SheetWork work = work(Explained.NOT_AT_ALL);
+        do {
+            work.keep(work.problem().get(), right(work.exercise()));
+        } while (work.onward());
+        final int number = figures(work);
+        final List<String> typed = new ArrayList<>(work.handIn().reply(number).get().typed());
+        typed.set(0, "about 7 hundredths");
+        assertThat(work.keep(number, typed)).isEmpty();
+        assertThat(work.note(number)).isPresent();
+        assertThat(work.open()).containsExactly(number);
+        model = fresh();
+        model.goOn(((LaptopModel.Opening) model.stage().get()).begun().get(0));
+        assertThat(work().open()).containsExactly(number);
+        work().keep(number, right(work().exercise()));
+        assertThat(work().open()).isEmpty();
+    }
+
+    private static int figures(final SheetWork work) {
+        for (int number = 1; number <= work.size(); number++) {
+            work.go(number);
+            if (work.exercise() instanceof wireworthy.practice.Problem) {
+                return number;
+            }
+        }
+        throw new AssertionError("no figure is asked for");
+    }
+
+    @Test
+    void anAnswerCorrectedAfterTheLastIsFollowedByTheProblemBehindIt() {
+        final SheetWork work = work(Explained.AT_THE_END);
+        do {
+            work.keep(work.problem().get(), right(work.exercise()));
+        } while (work.onward());
+        work.go(3);
+        work.keep(3, right(work.exercise()));
+        assertThat(work.onward()).isTrue();
+        assertThat(work.problem().get()).isEqualTo(4);
+        work.go(work.size());
+        assertThat(work.onward()).isFalse();
     }
 
     @Test
