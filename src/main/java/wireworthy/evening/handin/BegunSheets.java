@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import wireworthy.evening.EveningProblem;
 import wireworthy.record.WholeFile;
@@ -130,7 +131,7 @@ public final class BegunSheets {
                     new Begun(
                             SheetFile.read(sheetFile(handIn.mark())),
                             handIn,
-                            Files.exists(handedInFile(handIn))));
+                            wasHandedIn(handIn)));
         } catch (final EveningProblem e) {
             return Optional.empty();
         }
@@ -159,14 +160,46 @@ public final class BegunSheets {
         return folder.resolve(name.replace(".json", ".handed-in"));
     }
 
+    /** Whether answers were handed in from here. */
+    public boolean wasHandedIn(final HandIn handIn) {
+        return Files.exists(handedInFile(handIn));
+    }
+
     /**
-     * Takes away what a learner put down here.
+     * Takes away what a learner put down here, what was damaged with it, and the sheet with its code
+     * names where nobody else answers it here.
      *
      * @throws IOException where that can't be done
      */
     public void forget(final HandIn handIn) throws IOException {
-        Files.deleteIfExists(folder.resolve(HandInFile.name(handIn.mark(), handIn.learner())));
+        final String name = HandInFile.name(handIn.mark(), handIn.learner());
+        delete(Pattern.quote(name) + ".*");
         Files.deleteIfExists(handedInFile(handIn));
+        final String others = Pattern.quote(HandInFile.begins(handIn.mark())) + "\\d+\\.json.*";
+        if (files(others).isEmpty()) {
+            Files.deleteIfExists(sheetFile(handIn.mark()));
+        }
+    }
+
+    /**
+     * Takes away the sheets that were made or opened here, with their code names; not those that
+     * somebody answers here.
+     *
+     * @throws IOException where that can't be done
+     */
+    public void forgetSheets() throws IOException {
+        final List<String> answered = all().stream().map(each -> each.handIn().mark()).toList();
+        for (final Path file : files("sheet-.*\\.json.*")) {
+            if (answered.stream().noneMatch(mark -> sheetFile(mark).equals(file))) {
+                Files.deleteIfExists(file);
+            }
+        }
+    }
+
+    private void delete(final String called) throws IOException {
+        for (final Path file : files(called)) {
+            Files.deleteIfExists(file);
+        }
     }
 
     private Path sheetFile(final String mark) {

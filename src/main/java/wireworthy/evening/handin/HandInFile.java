@@ -31,7 +31,12 @@ public final class HandInFile {
 
     /** What the file of a learner and a sheet is called. */
     public static String name(final String mark, final int learner) {
-        return "hand-in-" + mark + "-" + learner + ".json";
+        return begins(mark) + learner + ".json";
+    }
+
+    /** How the names of all files of a sheet begin. */
+    static String begins(final String mark) {
+        return "hand-in-" + mark + "-";
     }
 
     /**

@@ -3,6 +3,7 @@ package wireworthy.evening.handin;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -95,11 +96,21 @@ public final class HandInFolder {
                 .toList();
     }
 
-    /** The files of a sheet, whether they count or not. */
+    /** The files of a sheet, whether they count or not, and those damaged that are called so. */
     public List<Path> files(final String mark) {
-        return found.stream()
-                .filter(each -> each.handIn().mark().equals(mark))
-                .map(each -> folder.resolve(each.file()))
+        final Stream<String> whole =
+                found.stream()
+                        .filter(each -> each.handIn().mark().equals(mark))
+                        .map(Found::file);
+        return Stream.concat(whole, damaged(mark).stream()).map(folder::resolve).toList();
+    }
+
+    /** Files that can't be read, but are called as hand-ins of a sheet: they hold answers, too. */
+    public List<String> damaged(final String mark) {
+        return none.stream()
+                .map(HandIns.LeftOut::file)
+                .filter(file -> file.startsWith(HandInFile.begins(mark)))
+                .filter(file -> Files.isRegularFile(folder.resolve(file), LinkOption.NOFOLLOW_LINKS))
                 .toList();
     }
 

@@ -161,6 +161,13 @@ final class AfterModel {
         return state.get() instanceof AfterState.Read read ? files(read).size() : 0;
     }
 
+    /** Those of them that are damaged, by name. */
+    List<String> damaged() {
+        return state.get() instanceof AfterState.Read read
+                ? read.folder().damaged(read.summary().sheet().mark())
+                : List.of();
+    }
+
     private static List<Path> files(final AfterState.Read read) {
         return read.folder().files(read.summary().sheet().mark());
     }

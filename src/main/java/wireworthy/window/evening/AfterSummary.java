@@ -1,5 +1,6 @@
 package wireworthy.window.evening;
 
+import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
@@ -156,12 +157,20 @@ final class AfterSummary extends VBox {
         final Node keep = Buttons.plain(AfterTexts.of("delete.keep"), this::askLater);
         deleting.getChildren()
                 .setAll(
-                        new Notice(
-                                Verdict.CAUTION,
-                                AfterTexts.of("delete.sure", "count", model.deletable())),
+                        new Notice(Verdict.CAUTION, sure()),
                         Buttons.row(
                                 keep, Buttons.plain(AfterTexts.of("delete.do"), model::delete)));
         keep.requestFocus();
+    }
+
+    private String sure() {
+        final List<String> damaged = model.damaged();
+        final String sure = AfterTexts.of("delete.sure", "count", model.deletable());
+        return damaged.isEmpty()
+                ? sure
+                : sure
+                        + " "
+                        + AfterTexts.of("delete.damaged", "files", String.join(", ", damaged));
     }
 
     private static final class SizeName extends StringConverter<PaperSize> {

@@ -23,12 +23,14 @@ final class EndingView extends StackPane {
     private final LaptopModel model;
     private final LaptopModel.Ending ending;
     private final FileAsking files;
+    private final boolean handedIn;
     private final Button handIn;
 
     EndingView(final LaptopModel model, final LaptopModel.Ending ending, final FileAsking files) {
         this.model = model;
         this.ending = ending;
         this.files = files;
+        handedIn = ending.handedIn().isPresent() || model.wasHandedIn(ending.work());
         handIn = handIn();
         final List<Node> parts = new ArrayList<>();
         parts.add(Texts.title(EveningTexts.of("end")));
@@ -44,7 +46,7 @@ final class EndingView extends StackPane {
         parts.add(LaptopPages.trouble(model));
         ending.handedIn().ifPresent(it -> parts.add(handedIn(it)));
         parts.add(Cards.card(Texts.soft(EveningTexts.of("end.say")), Buttons.row(handIn, back())));
-        if (ending.handedIn().isPresent()) {
+        if (handedIn) {
             parts.add(after());
         }
         getChildren().setAll(LaptopPages.page(EveningTexts.of("end"), parts));
@@ -71,7 +73,7 @@ final class EndingView extends StackPane {
     }
 
     private Button handIn() {
-        final String key = ending.handedIn().isPresent() ? "end.do-again" : "end.do";
+        final String key = handedIn ? "end.do-again" : "end.do";
         final Button button =
                 Buttons.plain(
                         EveningTexts.of(key),

@@ -23,8 +23,13 @@ final class LaptopModel {
     /** How far it is. */
     sealed interface Stage {}
 
-    /** A sheet is to be opened, or one begun here gone on with. */
-    record Opening(List<BegunSheets.Begun> begun, List<KnownSheet> known) implements Stage {}
+    /**
+     * A sheet is to be opened, or one begun here gone on with.
+     *
+     * @param forgotten whose answers were just taken from this machine; empty where nobody's were
+     */
+    record Opening(List<BegunSheets.Begun> begun, List<KnownSheet> known, String forgotten)
+            implements Stage {}
 
     /** Who answers it? */
     record Who(SheetFile file, Sheet sheet) implements Stage {}
@@ -39,7 +44,7 @@ final class LaptopModel {
     private final Background background;
     private final BegunSheets kept;
     private final ReadOnlyObjectWrapper<Stage> stage =
-            new ReadOnlyObjectWrapper<>(new Opening(List.of(), List.of()));
+            new ReadOnlyObjectWrapper<>(new Opening(List.of(), List.of(), ""));
     private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
 
     LaptopModel(final EveningDesk desk, final Background background) {
@@ -60,11 +65,11 @@ final class LaptopModel {
     /** Looks what was begun here. */
     void begin() {
         trouble.set("");
-        background.run(this::opening, stage::set);
+        background.run(() -> opening(""), stage::set);
     }
 
-    private Opening opening() {
-        return new Opening(kept.all(), KnownSheet.of(kept, desk.shelf()));
+    private Opening opening(final String forgotten) {
+        return new Opening(kept.all(), KnownSheet.of(kept, desk.shelf()), forgotten);
     }
 
     /**
@@ -114,17 +119,20 @@ final class LaptopModel {
                 });
     }
 
-    /** Goes on with what was begun here. */
+    /** Goes on with what was begun here; what is handed in, at the hand-in. */
     void goOn(final BegunSheets.Begun begun) {
         act(
-                () ->
-                        work(
-                                begun.sheet(),
-                                Sheet.marked(begun.sheet().mark(), desk.shelf()),
-                                begun.handIn().learner()));
+                () -> {
+                    final Working on =
+                            work(
+                                    begun.sheet(),
+                                    Sheet.marked(begun.sheet().mark(), desk.shelf()),
+                                    begun.handIn().learner());
+                    return begun.handedIn() ? new Ending(on.work(), Optional.empty()) : on;
+                });
     }
 
-    private Stage work(final SheetFile file, final Sheet sheet, final int learner) {
+    private Working work(final SheetFile file, final Sheet sheet, final int learner) {
         try {
             kept.keep(file);
             final HandIn handIn =
@@ -181,13 +189,23 @@ final class LaptopModel {
         back(work);
     }
 
+    /** Whether answers were handed in from this machine. */
+    boolean wasHandedIn(final SheetWork work) {
+        return kept.wasHandedIn(work.handIn());
+    }
+
     /** Takes the answers from this machine. */
     void forget(final SheetWork work) {
+        forget(work.handIn());
+    }
+
+    /** Takes somebody's answers from this machine, and says so. */
+    void forget(final HandIn handIn) {
         act(
                 () -> {
                     try {
-                        kept.forget(work.handIn());
-                        return opening();
+                        kept.forget(handIn);
+                        return opening(handIn.learner() + " " + handIn.name());
                     } catch (final IOException e) {
                         throw new EveningProblem(
                                 EveningTexts.of("laptop.not-forgotten"),

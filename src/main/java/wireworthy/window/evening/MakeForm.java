@@ -79,7 +79,8 @@ final class MakeForm extends VBox {
                         new WhoForm(model, files),
                         subtitle("make.out"),
                         paper(),
-                        explained());
+                        explained(),
+                        Texts.soft(EveningTexts.of("make.explained.note")));
     }
 
     private static Label subtitle(final String key) {

@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -105,6 +106,27 @@ final class MakeModel {
         wish = other;
         replaced.set(Optional.of(other));
         work();
+    }
+
+    /**
+     * Forgets the code names, and the sheets made or opened here that hold them.
+     *
+     * @param done told whether it could be done
+     */
+    void forgetNames(final Consumer<Boolean> done) {
+        change(it -> it.withWho(it.who().withNames("").withNamed(false)));
+        final Wish now = wish;
+        background.run(() -> forgotten(now), done);
+    }
+
+    private boolean forgotten(final Wish now) {
+        try {
+            WishFile.write(file, now);
+            desk.begun().forgetSheets();
+            return true;
+        } catch (final IOException e) {
+            return false;
+        }
     }
 
     /** The same choice with other problems and numbers. */

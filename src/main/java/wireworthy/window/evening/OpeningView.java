@@ -11,8 +11,10 @@ import wireworthy.evening.handin.HandIn;
 import wireworthy.window.FileAsking;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Cards;
+import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
+import wireworthy.window.parts.Verdict;
 
 /** Opens a sheet by its file or mark, or goes on with one. */
 final class OpeningView extends StackPane {
@@ -30,6 +32,13 @@ final class OpeningView extends StackPane {
         parts.add(Texts.title(EveningTexts.of("laptop")));
         parts.add(Texts.paragraph(EveningTexts.of("laptop.about")));
         parts.add(LaptopPages.trouble(model));
+        if (!opening.forgotten().isEmpty()) {
+            parts.add(
+                    new Notice(
+                            Verdict.SOUND,
+                            EveningTexts.of(
+                                    "laptop.forgotten", "learner", opening.forgotten().strip())));
+        }
         if (!opening.begun().isEmpty()) {
             parts.add(begun(opening.begun()));
         }

@@ -27,6 +27,7 @@ final class WhoForm extends VBox {
     private final FileAsking files;
     private final VBox learners = new VBox();
     private final Label under = Texts.soft("");
+    private final Label forgotten = Texts.soft("");
 
     WhoForm(final MakeModel model, final FileAsking files) {
         this.model = model;
@@ -34,6 +35,11 @@ final class WhoForm extends VBox {
         under.managedProperty().bind(under.textProperty().isNotEmpty());
         learners.getStyleClass().add(Styles.ONE_OF);
         getStyleClass().add(Styles.EVENING_FORM);
+        forgotten.managedProperty().bind(forgotten.textProperty().isNotEmpty());
+        show();
+    }
+
+    private void show() {
         fill();
         getChildren()
                 .setAll(
@@ -49,7 +55,18 @@ final class WhoForm extends VBox {
                                 List.of(true, false),
                                 own -> EveningTexts.of("make.own-numbers." + own),
                                 now().ownNumbers(),
-                                own -> who(it -> it.withOwnNumbers(own))));
+                                own -> who(it -> it.withOwnNumbers(own))),
+                        Buttons.row(Buttons.plain(EveningTexts.of("make.forget"), this::forget)),
+                        forgotten);
+    }
+
+    private void forget() {
+        model.forgetNames(
+                done -> {
+                    show();
+                    forgotten.setText(
+                            EveningTexts.of(done ? "make.forgotten" : "make.not-forgotten"));
+                });
     }
 
     private ForWhom now() {

@@ -151,6 +151,20 @@ class AfterModelTest {
     }
 
     @Test
+    void damagedHandInsOfTheSheetAreDeletedTooAndNamedBefore() throws IOException {
+        final Sheet sheet = sheet(3, 1);
+        handIn(folder, sheet);
+        final String damaged = "hand-in-" + sheet.mark() + "-2.json";
+        Files.writeString(folder.resolve(damaged), "{\"name\": \"Wren\", \"rep");
+        Files.writeString(folder.resolve("notes.txt"), "bring the projector");
+        model.read(folder);
+        assertThat(model.deletable()).isEqualTo(3);
+        assertThat(model.damaged()).containsExactly(damaged);
+        model.delete();
+        assertThat(folder.toFile().list()).containsExactly("notes.txt");
+    }
+
+    @Test
     void onlyTheHandInsOfTheSheetAreDeleted() throws IOException {
         final Sheet sheet = sheet(3, 1);
         handIn(folder, sheet);

@@ -219,6 +219,32 @@ class LaptopModelTest {
     }
 
     @Test
+    void afterARestartWhatWasHandedInCanStillBeTakenAwayAndNothingOfItStays() throws IOException {
+        final SheetWork work = work(Explained.NOW);
+        work.keep(1, right(work.exercise()));
+        model.handIn(work, folder.resolve("stick"));
+        final Path begun = TestDesks.desk(folder.resolve("data"), folder).folder().sheets();
+        Files.writeString(
+                begun.resolve("begun/hand-in-" + SHEET.mark() + "-2.json.damaged"), "{\"name\":");
+        model = fresh();
+        model.goOn(((LaptopModel.Opening) model.stage().get()).begun().get(0));
+        final LaptopModel.Ending ending = (LaptopModel.Ending) model.stage().get();
+        assertThat(model.wasHandedIn(ending.work())).isTrue();
+        model.forget(ending.work());
+        assertThat(((LaptopModel.Opening) model.stage().get()).forgotten()).isEqualTo("2 Wren");
+        assertThat(begun.resolve("begun")).isEmptyDirectory();
+    }
+
+    @Test
+    void theSheetStaysAsLongAsSomebodyElseAnswersItHere() {
+        final SheetWork wren = work(Explained.NOW);
+        model.openMark(SHEET.mark());
+        model.choose((LaptopModel.Who) model.stage().get(), 1, "");
+        model.forget(wren);
+        assertThat(((LaptopModel.Opening) model.stage().get()).begun()).hasSize(1);
+    }
+
+    @Test
     void whereNothingCanBeKeptItSaysSoBeforeAnythingIsAnswered() throws IOException {
         Files.writeString(folder.resolve("data"), "a file where the folder should be");
         model.openMark(SHEET.mark());

@@ -2,6 +2,11 @@ package wireworthy.window.evening;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
 import java.nio.file.Path;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
@@ -107,6 +112,33 @@ class MakeModelTest {
         assertThat(model.comesFrom().why().get()).isNotEmpty();
         model.change(it -> it.withWanted(it.wanted().withProblems(3)));
         assertThat(model.comesFrom().why().get()).isEmpty();
+    }
+
+    @Test
+    void codeNamesForgottenStandNowhereInTheFolderOfTheSheets() throws IOException {
+        model.change(it -> it.withWho(it.who().withNamed(true).withNames("Wren\nFinch")));
+        final BegunSheets here = TestDesks.desk(folder, folder).begun();
+        new PapersModel(here, Background.atOnce())
+                .make(model.sheet().orElseThrow(), model.shown(), folder.resolve("out"));
+        final Path sheets = folder.resolve("sheets");
+        assertThat(holding(sheets, "Wren")).hasSize(2);
+        final List<Boolean> done = new ArrayList<>();
+        model.forgetNames(done::add);
+        assertThat(done).containsExactly(true);
+        assertThat(model.wish().who().named()).isFalse();
+        assertThat(holding(sheets, "Wren")).isEmpty();
+    }
+
+    private static List<Path> holding(final Path folder, final String name) throws IOException {
+        final List<Path> all = new ArrayList<>();
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (final Path file : files.filter(Files::isRegularFile).toList()) {
+                if (Files.readString(file).contains(name)) {
+                    all.add(file);
+                }
+            }
+        }
+        return all;
     }
 
     @Test
