@@ -116,20 +116,26 @@ class EveningRoomTest extends WindowTest {
         assertThat(readsStart("a slip")).isFalse();
 
         push(KeyCode.CONTROL, KeyCode.ENTER);
-        assertThat(reads("sound, one")).isTrue();
-        assertThat(reads("a slip, 2")).isTrue();
-        assertThat(reads("not known, one")).isTrue();
+        assertThat(reads("sound: 1")).isTrue();
+        assertThat(reads("a slip: 2")).isTrue();
+        assertThat(reads("not known: 1")).isTrue();
         clickOn("Show why");
         assertThat(reads("What gives " + upsideDown)).isTrue();
         type(KeyCode.ESCAPE);
         assertThat(reads("What gives " + upsideDown)).isFalse();
 
+        write("heaps").type(KeyCode.ENTER);
+        assertThat(field().getSelectedText()).isEqualTo("heaps");
         type(KeyCode.SPACE);
         assertThat(lines()).isEqualTo(1);
+        assertThat(field().getText()).isEqualTo("heaps");
+        type(KeyCode.ESCAPE);
+        assertThat(field().getText()).isEmpty();
+        assertThat(lookup(".projector").tryQuery()).isPresent();
         type(KeyCode.LEFT);
         assertThat(lines()).isZero();
         push(KeyCode.CONTROL, KeyCode.Z);
-        assertThat(reads("a slip, one")).isTrue();
+        assertThat(reads("a slip: 1")).isTrue();
 
         push(KeyCode.CONTROL, KeyCode.RIGHT);
         assertThat(reads("Problem 2 of 2")).isTrue();

@@ -38,7 +38,7 @@ final class ProjectorBar extends VBox {
         next = Buttons.plain(ProjectorTexts.of("next"), model::next);
         getStyleClass().add(Styles.PROJECTOR_BAR);
         field.setAccessibleText(ProjectorTexts.of("field.read"));
-        field.setOnAction(event -> on.ifPresent(ProjectorTask::take));
+        field.setOnAction(event -> on.ifPresent(this::take));
         said.managedProperty().bind(said.textProperty().isNotEmpty());
         final FlowPane row = Buttons.row(title, field, undo, tell, line, back, previous, next);
         row.getChildren().addAll(ends.look(), ends.leave());
@@ -49,6 +49,12 @@ final class ProjectorBar extends VBox {
 
     private Button button(final String key, final Consumer<ProjectorTask> does) {
         return Buttons.plain(ProjectorTexts.of(key), () -> on.ifPresent(does));
+    }
+
+    /** What is refused is marked: what is typed next takes its place. */
+    private void take(final ProjectorTask task) {
+        task.take();
+        field.selectAll();
     }
 
     /** Speaks of another question. */

@@ -68,11 +68,8 @@ final class ProjectorCalled extends VBox {
     }
 
     private static String count(final CalledGroup group) {
-        final String key = group.count() == 1 ? "one" : "several";
         return ProjectorTexts.of(
-                group.origin().kind().name().toLowerCase(Locale.ROOT) + "." + key,
-                "count",
-                group.count());
+                group.origin().kind().name().toLowerCase(Locale.ROOT), "count", group.count());
     }
 
     /** What no slip explains is neither: nothing more is known of it than that it differs. */

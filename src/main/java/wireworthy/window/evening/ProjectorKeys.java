@@ -9,8 +9,8 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
 /**
- * The keys at the wall. Space and the arrows turn its lines while nothing is typed, and the two
- * page keys always, as those are what a hand-held clicker sends.
+ * The keys at the wall. Space and the arrows turn its lines while nothing is typed or all of it is
+ * marked, and the two page keys always, as those are what a hand-held clicker sends.
  */
 final class ProjectorKeys implements EventHandler<KeyEvent> {
     private final ProjectorModel model;
@@ -35,9 +35,7 @@ final class ProjectorKeys implements EventHandler<KeyEvent> {
 
     /** A blank that turns a line is not typed as well. */
     void handleTyped(final KeyEvent event) {
-        if (" ".equals(event.getCharacter())
-                && field.equals(event.getTarget())
-                && field.getText().isEmpty()) {
+        if (" ".equals(event.getCharacter()) && field.equals(event.getTarget()) && nothingTyped()) {
             event.consume();
         }
     }
@@ -70,7 +68,7 @@ final class ProjectorKeys implements EventHandler<KeyEvent> {
             case PAGE_UP -> act(ProjectorTask::conceal);
             case RIGHT, SPACE -> free(event) && act(ProjectorTask::reveal);
             case LEFT -> free(event) && act(ProjectorTask::conceal);
-            case ESCAPE -> back.getAsBoolean() || go(leave);
+            case ESCAPE -> emptied(event) || back.getAsBoolean() || go(leave);
             default -> false;
         };
     }
@@ -78,7 +76,18 @@ final class ProjectorKeys implements EventHandler<KeyEvent> {
     /** Whether the key means nothing else where the keyboard is. */
     private boolean free(final KeyEvent event) {
         return event.getTarget() instanceof ScrollPane
-                || (field.equals(event.getTarget()) && field.getText().isEmpty());
+                || (field.equals(event.getTarget()) && nothingTyped());
+    }
+
+    /** Also where all of it is marked, as what was refused is. */
+    private boolean nothingTyped() {
+        return field.getText().isBlank() || field.getText().equals(field.getSelectedText());
+    }
+
+    private boolean emptied(final KeyEvent event) {
+        return field.equals(event.getTarget())
+                && !field.getText().isEmpty()
+                && act(ProjectorTask::clear);
     }
 
     private boolean act(final Consumer<ProjectorTask> does) {

@@ -104,8 +104,17 @@ final class ProjectorTask {
             typed.set("");
             said.set("");
         } else if (taken instanceof Taken.Back back) {
-            said.set(back.why());
+            said.set(
+                    typed.get().isBlank()
+                            ? back.why()
+                            : ProjectorTexts.of("refused", "why", back.why()));
         }
+    }
+
+    /** Leaves what stands in the field untaken. */
+    void clear() {
+        typed.set("");
+        said.set("");
     }
 
     /** Strikes out what was taken down last. */
