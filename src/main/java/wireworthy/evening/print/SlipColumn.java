@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import wireworthy.evening.Asked;
 import wireworthy.marking.Change;
@@ -28,6 +30,7 @@ record SlipColumn(String words, List<String> figures, double first) {
     private static final TextBundle SLIPS = new TextBundle("slips");
     private static final String NONE = "–";
     private static final int LETTERS = 26;
+    private static final Pattern MAINS = Pattern.compile("÷ ([0-9]+)$");
 
     /** The name of a column: a to z, then a2. */
     static String letter(final int place) {
@@ -91,7 +94,15 @@ record SlipColumn(String words, List<String> figures, double first) {
         if (change instanceof Change.Misread misread) {
             return slip + " (" + named(worked, worked.plan().at(misread.place())) + ")";
         }
-        return slip;
+        return change instanceof Change.AtLine line ? slip + mains(line) : slip;
+    }
+
+    /** Two mains are common: which of them. */
+    private static String mains(final Change.AtLine line) {
+        final Matcher volts = MAINS.matcher(line.at().slip().formula().words());
+        return line.id().equals("mains-voltage") && volts.find()
+                ? " (" + volts.group(1) + " V)"
+                : "";
     }
 
     private static String named(final Worked worked, final Ref ref) {

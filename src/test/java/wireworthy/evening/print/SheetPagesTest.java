@@ -110,6 +110,22 @@ class SheetPagesTest {
     }
 
     @Test
+    void ofTwoMainsVoltagesItIsSaidWhich() {
+        final Sheet sheet = sheet(Pick.BySkills.of(Set.of(Skill.CURRENT_FROM_POWER), 12), true);
+        final List<String> words =
+                sheet.exercises(1).stream()
+                        .filter(Problem.class::isInstance)
+                        .flatMap(each -> SlipColumn.of(List.of((Problem) each), 0).stream())
+                        .map(SlipColumn::words)
+                        .filter(each -> each.contains("the mains voltage"))
+                        .toList();
+        assertThat(words)
+                .anyMatch(each -> each.contains("battery's (230 V)"))
+                .anyMatch(each -> each.contains("battery's (120 V)"))
+                .allMatch(each -> each.matches(".*battery's \\((230|120) V\\).*"));
+    }
+
+    @Test
     void twoSlipsOfOneFigureStandInOneColumn() {
         final Sheet sheet =
                 sheet(new Pick.ByTemplates(List.of("current/step-strip-current")), true);
