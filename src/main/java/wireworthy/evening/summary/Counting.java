@@ -27,6 +27,7 @@ final class Counting {
     private final Map<Skill, Missed> skills = new EnumMap<>(Skill.class);
     private final Map<Skill, Double> wrongAt = new EnumMap<>(Skill.class);
     private final Map<String, SlipSeen> slips = new TreeMap<>();
+    private final List<Unexplained> unexplained = new ArrayList<>();
     private final Map<Integer, List<String>> help = new TreeMap<>();
 
     Counting(final Sheet sheet) {
@@ -48,6 +49,7 @@ final class Counting {
                 slips.values().stream()
                         .sorted(commonest.thenComparingInt(seen -> SlipCatalogue.order(seen.id())))
                         .toList(),
+                unexplained.stream().sorted(Comparator.comparingInt(Unexplained::problem)).toList(),
                 help.entrySet().stream()
                         .map(e -> new HelpWanted(e.getKey(), skill(e.getKey()), e.getValue()))
                         .toList());
@@ -70,8 +72,12 @@ final class Counting {
         for (int problem = 1; problem <= sheet.problems(); problem++) {
             final Exercise exercise = sheet.exercise(handIn.learner(), problem);
             final List<String> typed = handIn.reply(problem).map(Reply::typed).orElse(List.of());
-            for (final Verdict verdict : Verdict.of(exercise, typed)) {
-                count(problem, who, verdict);
+            final List<Verdict> verdicts = Verdict.of(exercise, typed);
+            for (int i = 0; i < verdicts.size(); i++) {
+                count(problem, who, verdicts.get(i));
+                if (verdicts.get(i).unexplained()) {
+                    unexplained.add(new Unexplained(problem, skill(problem), typed.get(i), who));
+                }
             }
             if (handIn.reply(problem).map(Reply::wantsHelp).orElse(false)) {
                 help.computeIfAbsent(problem, any -> new ArrayList<>()).add(who);
@@ -84,7 +90,7 @@ final class Counting {
         final Missed before =
                 skills.getOrDefault(verdict.skill(), Missed.none(verdict.skill().words()));
         skills.put(verdict.skill(), before.with(verdict));
-        if (verdict.right().filter(right -> !right).isPresent() && verdict.slips().isEmpty()) {
+        if (verdict.unexplained()) {
             wrongAt.merge(verdict.skill(), 1.0, Double::sum);
         }
         for (final Verdict.Made made : verdict.slips()) {

@@ -18,6 +18,7 @@ import wireworthy.rules.Skill;
  * @param wrongAt how many wrong answers come from each skill: that of the line where a slip was
  *     made, or where none is known that of the answer
  * @param slips the commonest first
+ * @param unexplained wrong without a known slip, in the order of the sheet
  * @param help in the order of the sheet
  */
 public record Summary(
@@ -27,18 +28,25 @@ public record Summary(
         Map<Skill, Missed> bySkill,
         Map<Skill, Double> wrongAt,
         List<SlipSeen> slips,
+        List<Unexplained> unexplained,
         List<HelpWanted> help) {
     public Summary {
         problems = List.copyOf(problems);
         bySkill = Collections.unmodifiableMap(new LinkedHashMap<>(bySkill));
         wrongAt = Map.copyOf(wrongAt);
         slips = List.copyOf(slips);
+        unexplained = List.copyOf(unexplained);
         help = List.copyOf(help);
     }
 
     /** Marks all that was handed in. */
     public static Summary of(final Sheet sheet, final List<HandIn> handIns) {
         return new Counting(sheet).summary(handIns);
+    }
+
+    /** How many of the sheet's learners handed in nothing. */
+    public int missing() {
+        return Math.max(0, sheet.learners() - handedIn);
     }
 
     /** The skills, what was missed most first. */

@@ -14,7 +14,7 @@ public final class SummaryCsv {
 
     private SummaryCsv() {}
 
-    /** A row for each problem, skill, slip and wish for help. */
+    /** A row for each problem, skill, slip, wrong answer without one and wish for help. */
     public static String text(final Summary summary) {
         final List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("what", "which", "right", "wrong", "open", "answers", "who"));
@@ -24,6 +24,12 @@ public final class SummaryCsv {
             final String answers = String.valueOf(slip.answers());
             rows.add(List.of("slip", slip.words(), "", "", "", answers, who(slip.learners())));
         }
+        for (final Unexplained wrong : summary.unexplained()) {
+            final String which = wrong.problem() + " " + wrong.skill() + ": " + wrong.typed();
+            rows.add(List.of("wrong, no known slip", which, "", "1", "", "1", wrong.who()));
+        }
+        final String missing = String.valueOf(summary.missing());
+        rows.add(List.of("learners", "handed in nothing", "", "", "", missing, ""));
         for (final HelpWanted help : summary.help()) {
             final String which = help.problem() + " " + help.skill();
             rows.add(List.of("help wanted", which, "", "", "", "", who(help.names())));

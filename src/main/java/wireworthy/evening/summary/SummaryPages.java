@@ -22,7 +22,9 @@ public final class SummaryPages {
         final Block body = pages.body();
         body.say("h1", TEXTS.of("summary.title"));
         body.say("p", TEXTS.of("summary.of", "mark", mark, "count", summary.handedIn()));
+        body.say("p", TEXTS.of("summary.missing", "count", summary.missing()));
         slips(body, summary.slips());
+        unexplained(body, summary.unexplained());
         missed(body, "summary.problems", summary.problems());
         missed(body, "summary.skills", summary.skills());
         help(body, summary.help());
@@ -42,6 +44,25 @@ public final class SummaryPages {
                     .say("td", slip.words())
                     .say("td", "number", String.valueOf(slip.answers()))
                     .say("td", names(slip.learners()));
+        }
+    }
+
+    private static void unexplained(final Block body, final List<Unexplained> all) {
+        if (all.isEmpty()) {
+            return;
+        }
+        body.say("h2", TEXTS.of("summary.unexplained"))
+                .say("p", "small", TEXTS.of("summary.unexplained.note"));
+        for (final Unexplained each : all) {
+            body.say(
+                    "p",
+                    each.problem()
+                            + " "
+                            + each.skill()
+                            + ": "
+                            + each.typed()
+                            + " · "
+                            + names(List.of(each.who())));
         }
     }
 

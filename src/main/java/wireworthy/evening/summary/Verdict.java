@@ -31,6 +31,11 @@ record Verdict(Skill skill, Optional<Boolean> right, List<Made> slips) {
      */
     record Made(String id, Skill skill) {}
 
+    /** Whether it is wrong and no known slip gives it. */
+    boolean unexplained() {
+        return right.filter(it -> !it).isPresent() && slips.isEmpty();
+    }
+
     /** For each answer that an exercise asks for, in order. */
     static List<Verdict> of(final Exercise exercise, final List<String> typed) {
         return exercise instanceof Problem problem

@@ -45,12 +45,24 @@ final class AfterSummary extends VBox {
         getStyleClass().add(Styles.AFTER);
         final Summary summary = read.summary();
         getChildren().add(Texts.strong(counted(summary)));
+        getChildren()
+                .add(
+                        Texts.paragraph(
+                                AfterTexts.of(
+                                        "missing",
+                                        "learners",
+                                        summary.sheet().learners(),
+                                        "count",
+                                        summary.missing())));
         if (read.sheets().size() > 1) {
             getChildren().add(Cards.card(sheets()));
         }
+        getChildren().add(AfterTables.slips(summary.slips()));
+        if (!summary.unexplained().isEmpty()) {
+            getChildren().add(AfterTables.unexplained(summary.unexplained()));
+        }
         getChildren()
                 .addAll(
-                        AfterTables.slips(summary.slips()),
                         AfterTables.missed("problems", summary.problems()),
                         AfterTables.missed("skills", summary.skills()),
                         AfterTables.help(summary.help()),
@@ -168,9 +180,7 @@ final class AfterSummary extends VBox {
         final String sure = AfterTexts.of("delete.sure", "count", model.deletable());
         return damaged.isEmpty()
                 ? sure
-                : sure
-                        + " "
-                        + AfterTexts.of("delete.damaged", "files", String.join(", ", damaged));
+                : sure + " " + AfterTexts.of("delete.damaged", "files", String.join(", ", damaged));
     }
 
     private static final class SizeName extends StringConverter<PaperSize> {

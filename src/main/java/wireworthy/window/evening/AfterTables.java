@@ -10,6 +10,7 @@ import wireworthy.evening.handin.HandIns;
 import wireworthy.evening.summary.HelpWanted;
 import wireworthy.evening.summary.Missed;
 import wireworthy.evening.summary.SlipSeen;
+import wireworthy.evening.summary.Unexplained;
 import wireworthy.window.parts.Cards;
 import wireworthy.window.parts.PlainTable;
 import wireworthy.window.parts.Texts;
@@ -37,6 +38,28 @@ final class AfterTables {
             card.getChildren().addAll(Texts.soft(AfterTexts.of("slips.say")), table);
         }
         return card;
+    }
+
+    /** What is wrong and no known slip gives, problem by problem. */
+    static Node unexplained(final List<Unexplained> all) {
+        final List<Node> parts = new ArrayList<>();
+        parts.add(Texts.subtitle(AfterTexts.of("unexplained")));
+        parts.add(Texts.soft(AfterTexts.of("unexplained.say")));
+        for (final Unexplained each : all) {
+            parts.add(
+                    Texts.paragraph(
+                            AfterTexts.of(
+                                    "unexplained.one",
+                                    "problem",
+                                    each.problem(),
+                                    "skill",
+                                    each.skill(),
+                                    "typed",
+                                    each.typed(),
+                                    "name",
+                                    names(List.of(each.who())))));
+        }
+        return Cards.card(parts.toArray(Node[]::new));
     }
 
     /** How problems or skills went. */

@@ -19,6 +19,7 @@ import wireworthy.evening.Sheet;
 import wireworthy.evening.SheetPlan;
 import wireworthy.evening.Shelf;
 import wireworthy.evening.handin.HandIn;
+import wireworthy.evening.handin.Reply;
 import wireworthy.paper.PaperSize;
 import wireworthy.rules.Skill;
 
@@ -84,6 +85,37 @@ class SummaryTest {
 
         assertThat(summary.problems()).allSatisfy(it -> assertThat(it.wrong()).isZero());
         assertThat(summary.problems().get(0).open()).isPositive();
+    }
+
+    @Test
+    void whatNoKnownSlipGivesIsNamedByProblemFigureAndLearner() throws IOException {
+        final HandIn right = new MadeUpClass(SHEET, Set.of(), 3).handIn(2);
+        final HandIn odd =
+                right.with(
+                        new Reply(
+                                1,
+                                right.reply(1).orElseThrow().typed().stream()
+                                        .map(any -> "0.0123457")
+                                        .toList(),
+                                false,
+                                MadeUpClass.NOW));
+        final Summary summary = Summary.of(SHEET, List.of(odd));
+
+        assertThat(summary.unexplained())
+                .filteredOn(each -> each.problem() == 1)
+                .contains(
+                        new Unexplained(
+                                1,
+                                SHEET.templates().get(0).skill().words(),
+                                "0.0123457",
+                                "2 =Wren2"));
+        assertThat(summary.missing()).isEqualTo(29);
+        assertThat(SummaryCsv.text(summary))
+                .contains("\"wrong, no known slip\",\"1 ", "0.0123457", "\"29\"");
+        try (PDDocument document = Loader.loadPDF(SummaryPages.pdf(summary, PaperSize.A4))) {
+            assertThat(new PDFTextStripper().getText(document).replaceAll("[\\s\u00a0]+", " "))
+                    .contains("Wrong, no known slip", "0.0123457 · 2 =Wren2", "nothing: 29.");
+        }
     }
 
     @Test
