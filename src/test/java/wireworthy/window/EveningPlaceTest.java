@@ -68,13 +68,23 @@ class EveningPlaceTest extends WindowTest {
         aPart(KeyCode.DOWN);
         tabTo(it -> it instanceof TextField f && "By its mark".equals(f.getAccessibleText()));
         write(sheet.mark()).push(KeyCode.ENTER);
+        assertThat(reads("What is right is said at the end, after the hand-in.")).isTrue();
         press(String.valueOf(LEARNER));
+        write("about 7 hundredths").push(KeyCode.ENTER);
+        assertThat(labels()).anyMatch(it -> it.contains("problem 1 is still open"));
+        assertThat(labels()).anyMatch(it -> it.startsWith("Problem 1 of 2"));
+        assertThat(labels()).contains("1 a note, open");
+        push(KeyCode.CONTROL, KeyCode.A);
         write(right(1)).push(KeyCode.ENTER);
         assertThat(reads("Problem 1 is kept.")).isTrue();
 
         reopen();
         press("Go on: learner 3, sheet " + sheet.mark());
         assertThat(labels()).anyMatch(it -> it.startsWith("Problem 2 of 2"));
+        write("a little").push(KeyCode.ENTER).push(KeyCode.ENTER);
+        assertThat(labels()).anyMatch(it -> it.startsWith("Still open: 2."));
+        press("Back to the problems");
+        push(KeyCode.CONTROL, KeyCode.A);
         write(right(2)).push(KeyCode.ENTER);
         aPart(KeyCode.UP);
         assertThat(labels()).noneMatch(it -> it.startsWith("Key:"));

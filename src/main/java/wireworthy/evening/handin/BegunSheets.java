@@ -129,9 +129,7 @@ public final class BegunSheets {
             final HandIn handIn = HandInFile.read(file);
             return Optional.of(
                     new Begun(
-                            SheetFile.read(sheetFile(handIn.mark())),
-                            handIn,
-                            wasHandedIn(handIn)));
+                            SheetFile.read(sheetFile(handIn.mark())), handIn, wasHandedIn(handIn)));
         } catch (final EveningProblem e) {
             return Optional.empty();
         }
@@ -166,8 +164,8 @@ public final class BegunSheets {
     }
 
     /**
-     * Takes away what a learner put down here, what was damaged with it, and the sheet with its code
-     * names where nobody else answers it here.
+     * Takes away what a learner put down here, what was damaged with it, and the sheet with its
+     * code names where nobody else answers it here.
      *
      * @throws IOException where that can't be done
      */

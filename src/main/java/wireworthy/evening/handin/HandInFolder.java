@@ -99,9 +99,7 @@ public final class HandInFolder {
     /** The files of a sheet, whether they count or not, and those damaged that are called so. */
     public List<Path> files(final String mark) {
         final Stream<String> whole =
-                found.stream()
-                        .filter(each -> each.handIn().mark().equals(mark))
-                        .map(Found::file);
+                found.stream().filter(each -> each.handIn().mark().equals(mark)).map(Found::file);
         return Stream.concat(whole, damaged(mark).stream()).map(folder::resolve).toList();
     }
 
@@ -110,7 +108,10 @@ public final class HandInFolder {
         return none.stream()
                 .map(HandIns.LeftOut::file)
                 .filter(file -> file.startsWith(HandInFile.begins(mark)))
-                .filter(file -> Files.isRegularFile(folder.resolve(file), LinkOption.NOFOLLOW_LINKS))
+                .filter(
+                        file ->
+                                Files.isRegularFile(
+                                        folder.resolve(file), LinkOption.NOFOLLOW_LINKS))
                 .toList();
     }
 

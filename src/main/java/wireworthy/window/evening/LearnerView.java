@@ -27,8 +27,7 @@ final class LearnerView extends StackPane {
         final List<Node> parts = new ArrayList<>();
         parts.add(Texts.title(EveningTexts.of("laptop.who")));
         parts.add(Texts.soft(sheet(who)));
-        parts.add(
-                Texts.soft(EveningTexts.of("laptop.explained." + who.file().explained().id())));
+        parts.add(Texts.soft(EveningTexts.of("laptop.explained." + who.file().explained().id())));
         parts.add(LaptopPages.trouble(model));
         if (who.file().names().names().stream().anyMatch(String::isEmpty)) {
             parts.add(name());
