@@ -10,9 +10,6 @@ public class KeptBox extends VBox {
 
     public KeptBox(final Node... parts) {
         super(parts);
-        // The least height is that of the parts as they are: it need not be worked beside the
-        // other.
-        setMinHeight(USE_PREF_SIZE);
         made = true;
     }
 
@@ -23,6 +20,12 @@ public class KeptBox extends VBox {
             heights.forget();
         }
         super.requestLayout();
+    }
+
+    /** Its parts keep the height they have: the least is not worked beside the preferred. */
+    @Override
+    protected double computeMinHeight(final double width) {
+        return prefHeight(width);
     }
 
     @Override

@@ -9,8 +9,6 @@ public class KeptLabel extends Label {
 
     public KeptLabel(final String text) {
         super(text);
-        // A text is never cut; its least height need not be worked beside the other.
-        setMinHeight(USE_PREF_SIZE);
         made = true;
     }
 
@@ -21,6 +19,12 @@ public class KeptLabel extends Label {
             heights.forget();
         }
         super.requestLayout();
+    }
+
+    /** A text is never cut: its least height is not worked beside the preferred. */
+    @Override
+    protected double computeMinHeight(final double width) {
+        return prefHeight(width);
     }
 
     @Override
