@@ -66,6 +66,9 @@ class HandedInTest {
         assertThat(begun.unfinished()).isEmpty();
         begun.forget(WREN);
         assertThat(begun.all()).isEmpty();
+        // The sheet has gone with the last answers to it; begun anew, it is not handed in.
+        assertThat(begun.sheets()).isEmpty();
+        begun.keep(sheet);
         begun.keep(WREN);
         assertThat(begun.unfinished()).containsExactly("ABCD-EFGH");
     }
