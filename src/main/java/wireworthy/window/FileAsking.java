@@ -1,6 +1,7 @@
 package wireworthy.window;
 
 import java.io.File;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -22,7 +23,8 @@ public interface FileAsking {
     /** The dialogs of the system; each begins where the last one ended, the first one at home. */
     static FileAsking bySystem() {
         return new FileAsking() {
-            private final LastFolder last = LastFolder.atHome();
+            private final LastFolder last =
+                    LastFolder.from(Path.of(System.getProperty("user.home", ".")));
 
             @Override
             public Optional<Path> open(final Node from, final String ending) {
@@ -40,7 +42,7 @@ public interface FileAsking {
             public Optional<Path> folder(final Node from, final String title) {
                 final DirectoryChooser chooser = new DirectoryChooser();
                 chooser.setTitle(title);
-                last.begin().map(Path::toFile).ifPresent(chooser::setInitialDirectory);
+                begin().ifPresent(chooser::setInitialDirectory);
                 final Optional<Path> folder = path(chooser.showDialog(from.getScene().getWindow()));
                 folder.ifPresent(last::folder);
                 return folder;
@@ -50,8 +52,12 @@ public interface FileAsking {
                 final FileChooser chooser = new FileChooser();
                 chooser.getExtensionFilters()
                         .setAll(new FileChooser.ExtensionFilter("." + ending, "*." + ending));
-                last.begin().map(Path::toFile).ifPresent(chooser::setInitialDirectory);
+                begin().ifPresent(chooser::setInitialDirectory);
                 return chooser;
+            }
+
+            private Optional<File> begin() {
+                return Optional.of(last.begin()).filter(Files::isDirectory).map(Path::toFile);
             }
 
             private Optional<Path> file(final @Nullable File chosen) {

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 import org.junit.jupiter.api.Test;
@@ -57,6 +58,19 @@ class ReadingScreensTest {
             if (setting == Screens.Setting.LIGHT || LOOKED_AT_CLOSELY.contains(id)) {
                 picture("lesson-" + id, scene, setting);
             }
+        }
+    }
+
+    @Test
+    void aWordOfTheTradeIsExplainedInEverySetting() {
+        for (final Screens.Setting setting : Screens.Setting.values()) {
+            final Scene scene = Screens.scene(window(lesson("circuits")), setting);
+            ((Hyperlink) scene.getRoot().lookup(".glossary-word")).fire();
+            Screens.settle(scene);
+            assertThat(scene.getRoot().lookupAll(".meaning")).hasSize(1);
+            assertThat(Screens.cutOff(scene.getRoot())).as("%s", setting).isEmpty();
+            assertThat(Accessibility.unlabelled(scene.getRoot())).isEmpty();
+            Screens.write("lesson-word", setting, scene);
         }
     }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.Parent;
 import wireworthy.record.SumsInUse;
+import wireworthy.window.LastFolder;
 import wireworthy.window.Place;
 import wireworthy.window.Shell;
 
@@ -26,7 +27,9 @@ public final class CheckPlace implements Place, AutoCloseable {
         this.inUse = inUse;
         shelf = new Shelf(folder);
         final Path home = Path.of(System.getProperty("user.home", "."));
-        dialogs = Dialogs.ofSystem(folder, new LastFolder(folder.resolve("last-folder.txt"), home));
+        dialogs =
+                Dialogs.ofSystem(
+                        folder, LastFolder.keptIn(folder.resolve("last-folder.txt"), home));
     }
 
     @Override

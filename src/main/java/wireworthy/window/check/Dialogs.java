@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
+import wireworthy.window.LastFolder;
 
 /** Asks for files. */
 interface Dialogs {
@@ -47,11 +48,11 @@ interface Dialogs {
 
             private FileChooser chooser(final String kind, final String ending) {
                 return Dialogs.chooser(
-                        ending.equals(VEHICLE) ? vehicles : others.folder(), kind, ending);
+                        ending.equals(VEHICLE) ? vehicles : others.begin(), kind, ending);
             }
 
             private Optional<Path> remembered(final Optional<Path> chosen, final String ending) {
-                chosen.filter(it -> !ending.equals(VEHICLE)).ifPresent(others::chosen);
+                chosen.filter(it -> !ending.equals(VEHICLE)).ifPresent(others::file);
                 return chosen;
             }
         };
