@@ -51,6 +51,8 @@ public final class Bench extends StackPane {
         leftPage = Pages.scroll(leftName, left);
         leftPage.getStyleClass().add(Styles.BENCH_LEFT);
         rightPage = Pages.scroll(rightName, right);
+        // It takes what is left over; all that is in it need not be measured for that.
+        rightPage.setPrefWidth(0);
         HBox.setHgrow(rightPage, Priority.ALWAYS);
         twoPages = new HBox(leftPage, rightPage);
         onePage = Pages.scroll(leftName + ". " + rightName, stack);

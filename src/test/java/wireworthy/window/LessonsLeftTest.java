@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.WeakHashMap;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.Node;
@@ -72,8 +73,13 @@ class LessonsLeftTest extends WindowTest {
     private void open(final String id) throws TimeoutException {
         interact(() -> lessons.place().open(id));
         final int screens = LESSONS.lesson(id).orElseThrow().screens().size();
-        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> page().screens().size() == screens);
+        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> shown() == screens);
         WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** How many screens stand there; asked where they are put, between one and the next. */
+    private int shown() throws ExecutionException, InterruptedException {
+        return WaitForAsyncUtils.asyncFx(() -> page().screens().size()).get();
     }
 
     private LessonPage page() {

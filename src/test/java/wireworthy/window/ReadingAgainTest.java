@@ -7,6 +7,7 @@ import java.lang.reflect.Proxy;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -51,7 +52,7 @@ class ReadingAgainTest extends WindowTest {
     @Test
     void itIsSaidInWordsAndTheProblemComesByItself() throws TimeoutException {
         final String count = PracticeTexts.of("reading.count", "count", "1\u00a0204\u00a0500");
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> reads(count));
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> asked(count));
         assertThat(model.exercise()).isEmpty();
         assertThat(reads("No problem bank could be read.")).isFalse();
 
@@ -60,6 +61,11 @@ class ReadingAgainTest extends WindowTest {
         assertThat(reads(count)).isFalse();
         assertThat(reads(model.exercise().orElseThrow().ask())).isTrue();
         clickOn("Mark my answer");
+    }
+
+    /** Whether a text stands there; looked for where texts are put, between one and the next. */
+    private boolean asked(final String text) throws ExecutionException, InterruptedException {
+        return WaitForAsyncUtils.asyncFx(() -> reads(text)).get();
     }
 
     @Test

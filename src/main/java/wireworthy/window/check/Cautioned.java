@@ -2,11 +2,6 @@ package wireworthy.window.check;
 
 import java.util.List;
 import java.util.Locale;
-import javafx.scene.Node;
-import javafx.scene.layout.VBox;
-import wireworthy.window.parts.Notice;
-import wireworthy.window.parts.Styles;
-import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
 import wireworthy.working.Caution;
 import wireworthy.working.Danger;
@@ -16,15 +11,12 @@ final class Cautioned {
     private Cautioned() {}
 
     /** All of them in their order: the worst stands first. */
-    static List<Node> all(final List<Caution> cautions) {
+    static List<Line> all(final List<Caution> cautions) {
         return cautions.stream().map(Cautioned::one).toList();
     }
 
-    private static Node one(final Caution caution) {
-        final VBox words =
-                new VBox(Texts.strong(words(caution.danger())), Texts.paragraph(caution.text()));
-        words.getStyleClass().add(Styles.SAYING);
-        return new Notice(verdict(caution.danger()), words);
+    private static Line one(final Caution caution) {
+        return Line.notice(verdict(caution.danger()), words(caution.danger()), caution.text());
     }
 
     /** What a danger leads to, as a heading. */

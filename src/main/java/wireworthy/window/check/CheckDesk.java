@@ -36,6 +36,7 @@ final class CheckDesk extends StackPane {
     private final VehicleSide side;
     private final SideAndPage page;
     private Optional<CircuitForm> form = Optional.empty();
+    private Refreshing typed = () -> {};
     private Refreshing shown = () -> {};
     private Runnable changed = () -> {};
 
@@ -51,8 +52,9 @@ final class CheckDesk extends StackPane {
         model.chosen().subscribe(this::show);
         model.vehicle().subscribe(any -> changed.run());
         model.opened().subscribe(any -> changed.run());
-        model.vehicle().subscribe(any -> shown.refresh());
-        model.checking().done().subscribe(any -> shown.refresh());
+        model.vehicle().subscribe(any -> typed.refresh());
+        // Without comparing all that was worked: its parts say nothing anew that stayed the same.
+        model.checking().done().subscribe(() -> shown.refresh());
     }
 
     /** What is open. */
@@ -93,12 +95,14 @@ final class CheckDesk extends StackPane {
         } else {
             final OnPaper paper = new OnPaper(model, saving, dialogs);
             final WholePage whole = new WholePage(model, paper, this::add, this::fromSheet);
+            typed = whole;
             shown = whole;
             put(Pages.scroll(CheckTexts.of("spot.whole"), whole));
         }
     }
 
     private void put(final VBox left, final VBox right) {
+        typed = () -> Refresh.all(List.of(left));
         shown = () -> Refresh.all(List.of(left, right));
         put(new Bench(left, CheckTexts.of("form"), right, CheckTexts.of("results")));
     }
@@ -134,6 +138,7 @@ final class CheckDesk extends StackPane {
         if (read instanceof SheetRead.Whole whole) {
             final ImportPage sheet =
                     new ImportPage(new ImportModel(model, whole.sheet()), this::back);
+            typed = () -> {};
             shown = () -> {};
             changed = this::back;
             put(Pages.scroll(CheckTexts.of("sheet.title"), sheet));

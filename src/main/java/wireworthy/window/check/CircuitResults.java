@@ -37,13 +37,13 @@ final class CircuitResults extends KeptBox implements Refreshing {
 
     private final VehicleModel model;
     private final int index;
-    private final Redrawn<State> state = new Redrawn<>(StateBadge::of);
-    private final Redrawn<List<Caution>> cautions = new Redrawn<>(Cautioned::all);
+    private final Told<State> state = new Told<>(StateBadge::of);
+    private final Told<List<Caution>> cautions = new Told<>(Cautioned::all);
     private final Redrawn<FuseWindow> fuse = new Redrawn<>(FuseSection::of);
-    private final Redrawn<String> fault = new Redrawn<>(text -> List.of(Texts.soft(text)));
+    private final Told<String> fault = new Told<>(text -> List.of(Line.soft(text)));
     private final Redrawn<Optional<AlongCable>> along =
             new Redrawn<>(it -> it.map(AlongCable::drawn).orElse(List.of()));
-    private final Redrawn<VoltsLost> volts = new Redrawn<>(VoltsSection::drawn);
+    private final Told<VoltsLost> volts = new Told<>(VoltsSection::told);
 
     CircuitResults(final VehicleModel model, final int index) {
         this.model = model;
@@ -87,7 +87,7 @@ final class CircuitResults extends KeptBox implements Refreshing {
         checked.faults().stream()
                 .filter(it -> it.index() == index)
                 .findFirst()
-                .ifPresent(it -> fault.show(Texts.kept(it.text())));
+                .ifPresent(it -> fault.show(it.text()));
     }
 
     private void show(final CheckedCircuit circuit) {

@@ -2,11 +2,11 @@ package wireworthy.window.check;
 
 import java.util.List;
 import javafx.scene.Node;
-import javafx.scene.layout.FlowPane;
+import wireworthy.window.parts.KeptFlow;
 import wireworthy.window.parts.Styles;
 
 /** Entries side by side, as many as the room allows. */
-final class EntryFields extends FlowPane implements Refreshing {
+final class EntryFields extends KeptFlow implements Refreshing {
     EntryFields(final List<Entry> entries) {
         getStyleClass().add(Styles.ENTRY_FIELDS);
         getChildren().setAll(entries.stream().map(EntryFields::field).toList());

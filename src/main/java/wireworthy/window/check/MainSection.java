@@ -7,13 +7,12 @@ import wireworthy.vehicle.check.FuseWindow;
 import wireworthy.vehicle.check.VoltsLost;
 import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
-import wireworthy.window.parts.Texts;
 
 /** The main fuse and its cable: which fuses fit, a short circuit behind it, the volts lost. */
 final class MainSection extends KeptBox {
     private final Redrawn<FuseWindow> fuse = new Redrawn<>(FuseSection::of);
-    private final Redrawn<String> fault = new Redrawn<>(text -> List.of(Texts.soft(text)));
-    private final Redrawn<VoltsLost> volts = new Redrawn<>(VoltsSection::drawn);
+    private final Told<String> fault = new Told<>(text -> List.of(Line.soft(text)));
+    private final Told<VoltsLost> volts = new Told<>(VoltsSection::told);
 
     MainSection() {
         getStyleClass().add(Styles.TIGHT);
@@ -25,7 +24,7 @@ final class MainSection extends KeptBox {
         checked.faults().stream()
                 .filter(it -> it.index() == CheckedVehicle.WHOLE)
                 .map(FuseFault::text)
-                .forEach(text -> fault.show(Texts.kept(text)));
+                .forEach(fault::show);
         volts.show(checked.mainVolts());
     }
 }

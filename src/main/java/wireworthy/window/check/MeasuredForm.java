@@ -3,7 +3,6 @@ package wireworthy.window.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
@@ -39,7 +38,7 @@ final class MeasuredForm extends KeptBox implements Refreshing {
     private final class Row extends VBox implements Refreshing {
         private final int load;
         private final EntryField field;
-        private final Redrawn<Optional<CheckedLoad>> said = new Redrawn<>(Row::say);
+        private final Told<Optional<CheckedLoad>> said = new Told<>(Row::say);
 
         Row(final int load) {
             this.load = load;
@@ -59,11 +58,8 @@ final class MeasuredForm extends KeptBox implements Refreshing {
                             .map(it -> it.loads().get(load)));
         }
 
-        private static List<Node> say(final Optional<CheckedLoad> load) {
-            return load.map(Row::text)
-                    .map(Texts::paragraph)
-                    .<List<Node>>map(List::of)
-                    .orElse(List.of());
+        private static List<Line> say(final Optional<CheckedLoad> load) {
+            return load.map(Row::text).map(Line::prose).map(List::of).orElse(List.of());
         }
 
         private static String text(final CheckedLoad load) {
@@ -73,7 +69,7 @@ final class MeasuredForm extends KeptBox implements Refreshing {
                             : CheckTexts.of("not-yet");
             final String first =
                     CheckTexts.of("measured.load", "load", load.name(), "volts", predicted);
-            return Texts.kept(load.measured().map(it -> first + " " + it.text()).orElse(first));
+            return load.measured().map(it -> first + " " + it.text()).orElse(first);
         }
     }
 }

@@ -3,7 +3,6 @@ package wireworthy.window.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import javafx.scene.Node;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -12,10 +11,8 @@ import javafx.scene.layout.Priority;
 import wireworthy.marking.Mark;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.Found;
-import wireworthy.window.parts.Badge;
 import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.KeptLabel;
-import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
@@ -27,7 +24,7 @@ final class OwnFigure extends KeptBox implements Refreshing {
     private final Function<Quantity, Optional<Found>> found;
     private final Label value = new KeptLabel("");
     private final TextField field = new TextField();
-    private final Redrawn<Said> said = new Redrawn<>(OwnFigure::marked);
+    private final Told<Said> said = new Told<>(OwnFigure::marked);
 
     /** What is said of the own figure. */
     private record Said(Optional<Mark> mark, String trouble) {}
@@ -85,21 +82,21 @@ final class OwnFigure extends KeptBox implements Refreshing {
                         entry.mark(), entry.troubled() && !field.isFocused() ? entry.under() : ""));
     }
 
-    private static List<Node> marked(final Said said) {
+    private static List<Line> marked(final Said said) {
         if (!said.trouble().isEmpty()) {
-            return List.of(new Notice(Verdict.CAUTION, said.trouble()));
+            return List.of(Line.notice(Verdict.CAUTION, said.trouble()));
         }
         return said.mark().map(OwnFigure::marked).map(List::of).orElse(List.of());
     }
 
-    private static Node marked(final Mark mark) {
+    private static Line marked(final Mark mark) {
         if (mark.isSound() && !mark.isPlainlySound()) {
-            return new Notice(Verdict.SOUND, mark.explanation());
+            return Line.notice(Verdict.SOUND, mark.explanation());
         }
         if (mark.isSound()) {
-            return new Badge(Verdict.SOUND, CheckTexts.of("yours-sound"));
+            return Line.badge(Verdict.SOUND, CheckTexts.of("yours-sound"));
         }
         final boolean lesser = mark.asksBack() || mark.follows();
-        return new Notice(lesser ? Verdict.CAUTION : Verdict.UNSOUND, mark.explanation());
+        return Line.notice(lesser ? Verdict.CAUTION : Verdict.UNSOUND, mark.explanation());
     }
 }

@@ -34,8 +34,8 @@ final class PartResults extends KeptBox implements Refreshing {
 
     private final VehicleModel model;
     private final Spot spot;
-    private final Redrawn<State> state = new Redrawn<>(StateBadge::of);
-    private final Redrawn<List<Caution>> cautions = new Redrawn<>(Cautioned::all);
+    private final Told<State> state = new Told<>(StateBadge::of);
+    private final Told<List<Caution>> cautions = new Told<>(Cautioned::all);
     private final MainSection main = new MainSection();
 
     private PartResults(

@@ -17,7 +17,7 @@ final class SpotList {
         this.model = model;
         list = new SideList<>(CheckTexts.of("parts"), this::title, this::note, model::choose);
         model.vehicle().subscribe(this::fill);
-        model.checking().done().subscribe(any -> refreshNotes());
+        model.checking().done().subscribe(() -> refreshNotes());
         model.chosen().subscribe(this::select);
     }
 

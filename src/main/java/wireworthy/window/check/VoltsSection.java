@@ -3,14 +3,11 @@ package wireworthy.window.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import javafx.scene.Node;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
 import wireworthy.vehicle.check.CheckedCircuit;
 import wireworthy.vehicle.check.VoltsLost;
 import wireworthy.vehicle.check.Way;
-import wireworthy.window.parts.Notice;
-import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
 
 /** How many volts are lost, cold and warm, beside the limit; and the ways out. */
@@ -23,16 +20,16 @@ final class VoltsSection {
 
     private VoltsSection() {}
 
-    /** How it is shown. */
-    static List<Node> drawn(final VoltsLost shown) {
-        final List<Node> parts = new ArrayList<>();
-        parts.add(Texts.subtitle(CheckTexts.of("volts")));
+    /** How it is said. */
+    static List<Line> told(final VoltsLost shown) {
+        final List<Line> parts = new ArrayList<>();
+        parts.add(Line.subtitle(CheckTexts.of("volts")));
         parts.add(
                 shown.drop().isPresent() && shown.limit().isPresent()
-                        ? new Notice(verdict(shown), Texts.kept(text(shown)))
-                        : Texts.soft(CheckTexts.of("drop.unknown")));
+                        ? Line.notice(verdict(shown), text(shown))
+                        : Line.soft(CheckTexts.of("drop.unknown")));
         if (!shown.ways().isEmpty()) {
-            parts.add(Texts.paragraph(CheckTexts.of("ways")));
+            parts.add(Line.prose(CheckTexts.of("ways")));
             shown.ways().forEach(way -> parts.add(way(way)));
         }
         return parts;
@@ -52,8 +49,8 @@ final class VoltsSection {
                 : cold + " " + CheckTexts.of("drop.warm", "drop", volts(shown.warm()));
     }
 
-    private static Node way(final Way way) {
-        return Texts.paragraph("·  " + Texts.kept(way.text()));
+    private static Line way(final Way way) {
+        return Line.prose("·  " + way.text());
     }
 
     private static String volts(final OptionalDouble volts) {

@@ -2,14 +2,13 @@ package wireworthy.window.parts;
 
 import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 
 /**
  * Things side by side, on several rows where room is short; one that is wider than the row by
  * itself wraps its text. A plain flow would make the page as wide as its widest thing.
  */
-final class WrappingRow extends FlowPane {
+final class WrappingRow extends KeptFlow {
     WrappingRow(final Node... things) {
         super(things);
         widthProperty().subscribe(any -> bound());
