@@ -55,6 +55,7 @@ final class Checks {
         final Checks checks = new Checks(worked, ref, read, right);
         return Stream.<Supplier<Optional<Check>>>of(
                         checks::choice,
+                        checks::otherVoltage,
                         checks::unit,
                         checks::powerOfTen,
                         checks::possible,
@@ -80,6 +81,16 @@ final class Checks {
                 .filter(unit -> near(value / unit.getValue(), OF_UNIT))
                 .findFirst()
                 .map(unit -> Check.ofUnit(unit.getKey()));
+    }
+
+    /** Watts divided all through by the voltage of another system. */
+    private Optional<Check> otherVoltage() {
+        return OtherVoltage.of(worked, ref, read)
+                .map(
+                        used ->
+                                Check.of("other-voltage")
+                                        .with("{used}", text(SUPPLY_VOLTAGE, used))
+                                        .with("{volts}", text(SUPPLY_VOLTAGE, at(SUPPLY_VOLTAGE))));
     }
 
     private boolean near(final double shown, final double share) {

@@ -92,7 +92,10 @@ final class Diagnosing {
     private List<Outcome> confirmed() {
         final SlipFigures fresh = fresh();
         return byEvidence(
-                fitting(fresh.pairs()).stream().filter(p -> own.confirm(fresh, p)).toList());
+                fitting(fresh.pairs()).stream()
+                        .filter(fresh::needsBoth)
+                        .filter(p -> own.confirm(fresh, p))
+                        .toList());
     }
 
     private SlipFigures fresh() {
@@ -104,7 +107,8 @@ final class Diagnosing {
      * else the line that would show it is asked for.
      */
     private Diagnosis pairs() {
-        final List<Outcome> pairs = fitting(carried.pairs());
+        final List<Outcome> pairs =
+                fitting(carried.pairs()).stream().filter(carried::needsBoth).toList();
         final List<Outcome> again = pairs.stream().filter(evidence::suspects).toList();
         final Optional<Ref> ask =
                 again.isEmpty() && evidence.asking() ? ask(pairs) : Optional.empty();

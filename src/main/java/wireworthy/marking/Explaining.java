@@ -16,7 +16,6 @@ import wireworthy.working.Worked;
 
 /** Puts a mark into words: the learner's figure first, then the line, then what to do. */
 final class Explaining {
-    private static final TextBundle SLIPS = new TextBundle("slips");
     private static final TextBundle MARKS = new TextBundle("marks");
 
     /** A number and its unit, in whose place one word stands. */
@@ -30,10 +29,12 @@ final class Explaining {
 
     private final Worked worked;
     private final PlainLines lines;
+    private final SlipWords slips;
 
     Explaining(final Worked worked) {
         this.worked = worked;
         this.lines = new PlainLines(worked);
+        this.slips = new SlipWords(worked);
     }
 
     String sound(final Ref ref, final Reading.Read read, final double right) {
@@ -127,12 +128,17 @@ final class Explaining {
         if (explained.size() > 1) {
             return several(explained);
         }
-        final String id = first.ids().get(0);
-        return single(first, ref, SLIPS.of(id + ".say"), " " + SLIPS.of(id + ".do"));
+        final Change only = first.changes().get(0);
+        return single(first, ref, slips.say(only), " " + slips.todo(only));
     }
 
     /** Slips that give one figure: some go by one sentence of their own. */
     private String several(final List<Outcome> explained) {
+        final Optional<Outcome> tenTimes =
+                explained.stream().filter(SlipWords::isTenTimes).findFirst();
+        if (tenTimes.isPresent()) {
+            return tenTimes(tenTimes.get(), explained);
+        }
         final String twins =
                 explained.stream()
                         .flatMap(outcome -> outcome.ids().stream())
@@ -144,6 +150,18 @@ final class Explaining {
                 : withinLimit(
                         MARKS.of("either").replace("{either}", either(explained, "or")),
                         " " + MARKS.of("pairs.do"));
+    }
+
+    /** A decimal point is the likeliest of what gives ten times as much, and said first. */
+    private String tenTimes(final Outcome tenTimes, final List<Outcome> explained) {
+        final List<Outcome> others =
+                explained.stream().filter(each -> !each.equals(tenTimes)).toList();
+        final boolean milli =
+                others.stream().allMatch(each -> each.ids().contains("milli-as-hundredth"));
+        return slips.say(tenTimes.changes().get(0))
+                + (milli
+                        ? MARKS.of("ten-times.milli")
+                        : MARKS.of("ten-times.also").replace("{either}", either(others, "or")));
     }
 
     /** With the sum that went wrong in the numbers of the question, where there is room for it. */
@@ -190,35 +208,21 @@ final class Explaining {
                     MARKS.of("pairs").replace("{either}", two), " " + MARKS.of("pairs.do"));
         }
         return MARKS.of("pair")
-                .replace("{first}", clause(first.changes().get(0)))
-                .replace("{second}", clause(first.changes().get(1)))
+                .replace("{first}", slips.clause(first.changes().get(0)))
+                .replace("{second}", slips.clause(first.changes().get(1)))
                 .replace("{line}", lines.name(lineOf(first.changes().get(0))));
     }
 
     /** "A, B or C" with the given last joint. */
     private String either(final List<Outcome> explained, final String joint) {
         final List<String> ways =
-                explained.stream()
-                        .map(Explaining::clauses)
-                        .distinct()
-                        .limit(MOST_ALTERNATIVES)
-                        .toList();
+                explained.stream().map(slips::clauses).distinct().limit(MOST_ALTERNATIVES).toList();
         final int last = ways.size() - 1;
         final String first = String.join(MARKS.of("comma"), ways.subList(0, last));
-        if (explained.stream().map(Explaining::clauses).distinct().count() > ways.size()) {
+        if (explained.stream().map(slips::clauses).distinct().count() > ways.size()) {
             return String.join(MARKS.of("comma"), ways) + MARKS.of("others");
         }
         return last == 0 ? ways.get(0) : first + MARKS.of(joint) + ways.get(last);
-    }
-
-    private static String clauses(final Outcome outcome) {
-        return outcome.changes().stream()
-                .map(Explaining::clause)
-                .collect(Collectors.joining(MARKS.of("and")));
-    }
-
-    private static String clause(final Change change) {
-        return SLIPS.of(change.id() + ".short");
     }
 
     private Ref lineOf(final Change change) {

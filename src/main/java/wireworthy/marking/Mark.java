@@ -12,7 +12,8 @@ import wireworthy.working.Danger;
  * @param ref what was answered
  * @param given as typed
  * @param reading how it was understood
- * @param sound right in itself; empty where the figure has to be asked about or can't be read
+ * @param sound right in itself; empty where the figure has to be asked about or can't be read, or
+ *     goes with what stood there before
  * @param follows right when worked from the learner's own earlier answers
  * @param diagnosis what is found out about it where it is unsound
  * @param explanation for people
@@ -34,6 +35,16 @@ public record Mark(
     public boolean asksBack() {
         return sound.isEmpty()
                 || (reading instanceof Reading.Read read && Soundness.belowNothing(ref, read));
+    }
+
+    /** The same with other words. */
+    public Mark saying(final String words) {
+        return new Mark(ref, given, reading, sound, follows, diagnosis, words);
+    }
+
+    /** Neither sound nor a slip: the words say what to think of it. */
+    public Mark inQuestion(final String words) {
+        return new Mark(ref, given, reading, Optional.empty(), false, Diagnosis.NONE, words);
     }
 
     /** What explains it, the likeliest first; empty where nothing known does. */

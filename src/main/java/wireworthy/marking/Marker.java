@@ -195,34 +195,8 @@ public final class Marker {
         }
 
         private Optional<Dangers> danger() {
-            final double ceiling = worked.value(Quantity.FUSE_CEILING).orElse(Double.NaN);
-            return Dangers.of(ref.quantity(), read.value(), right, ceiling);
+            return Dangers.of(worked, ref.quantity(), read.value(), right);
         }
-    }
-
-    /**
-     * The value of a line worked on from the lines answered before it, SI; NaN where the working
-     * has no such line.
-     */
-    public static double workedOn(final Worked worked, final List<Mark> before, final Ref ref) {
-        final OwnLines own = new OwnLines(worked);
-        for (final Mark mark : before) {
-            if (mark.reading() instanceof Reading.Read read
-                    && worked.plan().placeOf(mark.ref()).isPresent()) {
-                own.add(mark.ref(), read);
-            }
-        }
-        return worked.plan()
-                .placeOf(ref)
-                .map(it -> SlipFigures.carriedOn(worked, ref, own.pinned()).run(List.of())[it])
-                .orElse(Double.NaN);
-    }
-
-    /** Whether a line that was answered is not sound, and another one is worked from it. */
-    public static boolean followsFrom(final Worked worked, final List<Mark> before, final Ref ref) {
-        return before.stream()
-                .filter(mark -> !mark.isSound())
-                .anyMatch(mark -> new OwnLines(worked).leadsTo(mark.ref(), ref));
     }
 
     /** The slips of a mark by id, alternatives in order. */

@@ -1,7 +1,10 @@
 package wireworthy.marking;
 
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import wireworthy.rules.Reading;
@@ -110,10 +113,29 @@ final class OwnLines {
                 .anyMatch(step -> IntStream.of(step.inputs()).anyMatch(input -> input == place));
     }
 
-    /** The first line on the way to a quantity that is told and not yet answered soundly. */
+    /** Whether a line only hands on one value, as the sum of one load does. */
+    private boolean onlyOne(final Step step) {
+        final double[] values = worked.values();
+        return step.inputs().length == 1 && values[step.inputs()[0]] == values[step.output()];
+    }
+
+    /**
+     * The first line on the way to a quantity that is told and not yet answered soundly; what a
+     * sound line was worked from is done with.
+     */
     Ref firstOpen(final Ref asked) {
-        return worked.wayTo(asked).stream()
-                .filter(step -> SlipFigures.told(step) && !soundAt(step.output()))
+        final Set<Integer> open = new HashSet<>();
+        final List<Step> way = worked.wayTo(asked);
+        open.add(worked.plan().placeOf(asked).orElseThrow());
+        for (int i = way.size() - 1; i >= 0; i--) {
+            final Step step = way.get(i);
+            if (open.contains(step.output()) && !soundAt(step.output())) {
+                IntStream.of(step.inputs()).forEach(open::add);
+            }
+        }
+        return way.stream()
+                .filter(step -> open.contains(step.output()) && SlipFigures.told(step))
+                .filter(step -> !soundAt(step.output()) && !onlyOne(step))
                 .map(Step::output)
                 .map(this::at)
                 .findFirst()

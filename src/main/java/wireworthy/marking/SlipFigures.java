@@ -22,6 +22,8 @@ public final class SlipFigures {
             Comparator.comparingInt(Change::line)
                     .thenComparingInt(change -> SlipCatalogue.order(change.id()));
 
+    private static final double SAME = 1e-9;
+
     /** Figures kept on the way are enough where there are so many. */
     static final int FIGURES_KEPT = 3;
 
@@ -135,6 +137,15 @@ public final class SlipFigures {
             }
         }
         return pairs;
+    }
+
+    /** Whether no single one of a pair gives its figure: the other one changed something, too. */
+    boolean needsBoth(final Outcome pair) {
+        return pair.changes().stream()
+                .noneMatch(
+                        change ->
+                                Math.abs(run(List.of(change))[asked] - pair.value())
+                                        <= SAME * Math.abs(pair.value()));
     }
 
     /** How many different slips lie on the way. */

@@ -1,9 +1,14 @@
 package wireworthy.rules;
 
+import java.util.List;
+
 /** The nominal voltages of vehicle and boat systems, V. */
 public final class Voltages {
     private static final double BETWEEN_12_AND_24 = 18;
     private static final double BETWEEN_24_AND_48 = 36;
+
+    /** The systems there are, V. */
+    public static final List<Double> SYSTEMS = List.of(12.0, 24.0, 48.0);
 
     private Voltages() {}
 
@@ -16,7 +21,7 @@ public final class Voltages {
     }
 
     /** The system voltage most easily read for this one: 24 V for 12 V, half for the others. */
-    static double otherSystem(final double volts) {
+    public static double otherSystem(final double volts) {
         return volts < BETWEEN_12_AND_24 ? 24 : nominal(volts) / 2;
     }
 

@@ -11,7 +11,6 @@ import wireworthy.marking.Tallies.Count;
 import wireworthy.practice.Banks;
 import wireworthy.practice.Template;
 import wireworthy.rules.Figures;
-import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Danger;
@@ -174,10 +173,9 @@ final class DiagnosisTrial {
         if (Figures.read(mark.given(), ref.quantity().dimension(), false)
                         instanceof Reading.Read read
                 && !mark.isSound()) {
-            final double ceiling = at.worked().value(Quantity.FUSE_CEILING).orElse(Double.NaN);
             final double right = at.worked().value(ref).orElseThrow();
             final Optional<Dangers> danger =
-                    Dangers.of(ref.quantity(), read.value(), right, ceiling);
+                    Dangers.of(at.worked(), ref.quantity(), read.value(), right);
             final boolean fire = danger.filter(d -> d.danger() == Danger.FIRE).isPresent();
             if (fire) {
                 tally(Count.DANGER, saidFirst(mark, danger.orElseThrow()), mark);

@@ -14,12 +14,14 @@ import wireworthy.marking.Diagnosis;
 import wireworthy.marking.Evidence;
 import wireworthy.marking.Mark;
 import wireworthy.marking.Marker;
+import wireworthy.marking.Onward;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Question;
 import wireworthy.working.QuestionReader;
 import wireworthy.working.Solver;
+import wireworthy.working.Telling;
 import wireworthy.working.Worked;
 
 /**
@@ -62,20 +64,28 @@ final class PageMarks {
         if (mark.asksBack()) {
             return mark;
         }
+        final OwnRounding rounding = new OwnRounding(new Onward(worked, before), mark);
         if (mark.isSound()) {
-            return mark.isRounded(workedOn(worked, mark))
-                    ? mark
-                    : toTheDigit(mark, false).orElse(mark);
+            return rounding.toTheDigit() ? mark : toTheDigit(mark, false).orElse(mark);
         }
-        final boolean follows = Marker.followsFrom(worked, before, mark.ref());
+        final boolean follows = onward().followsFromUnsound(mark.ref());
         if (mark.follows() && follows) {
             return mark;
         }
-        if (mark.follows() || mark.isRounded(workedOn(worked, mark))) {
+        if (mark.follows() || rounding.holds(follows)) {
             return follows ? following(mark) : sound(mark, said(mark, "rounded"));
         }
-        final Mark known = byCopperAsUsual() ? byOtherCopper(mark, follows) : mark;
+        if (rounding.coarse()) {
+            return coarse(mark, rounding.value());
+        }
+        final Mark known = byCopperAsUsual() ? byOtherCopper(mark, follows, rounding) : mark;
         return unexplained(known) ? doubled(known).orElse(known) : known;
+    }
+
+    private static Mark coarse(final Mark mark, final double value) {
+        final String right = Telling.exact(mark.ref().quantity(), value);
+        final String words = Said.of("own.coarse", "figure", mark.understood(), "right", right);
+        return mark.inQuestion(words);
     }
 
     /** Twice what comes out, by whichever copper: the loop was doubled once more. */
@@ -95,8 +105,18 @@ final class PageMarks {
                 : Stream.empty();
     }
 
+    private Onward onward() {
+        return new Onward(worked, before);
+    }
+
     private double workedOn(final Worked other, final Mark mark) {
-        return Marker.workedOn(other, before, mark.ref());
+        return onward().in(other).value(mark.ref());
+    }
+
+    /** Worked on from the figures above, or in full where these are sound. */
+    private boolean isRounded(final Mark mark, final boolean follows, final Worked other) {
+        return mark.isRounded(workedOn(other, mark))
+                || (!follows && mark.isRounded(other.value(mark.ref()).orElse(Double.NaN)));
     }
 
     private static String said(final Mark mark, final String key) {
@@ -120,27 +140,25 @@ final class PageMarks {
     }
 
     /** A figure to the last digit before a slip, a slip before what is but near. */
-    private Mark byOtherCopper(final Mark mark, final boolean follows) {
+    private Mark byOtherCopper(final Mark mark, final boolean follows, final OwnRounding rounding) {
         final Stream<Mark> near =
                 RESISTIVITIES.stream()
                         .flatMap(each -> by(each, mark).filter(Mark::isSound).stream());
         final Stream<Mark> slips =
                 RESISTIVITIES.stream()
                         .flatMap(each -> by(each, mark).stream())
+                        .filter(it -> unexplained(mark) && rounding.says())
                         .filter(it -> it.diagnosis().settled());
         return toTheDigit(mark, follows)
-                .or(
-                        () ->
-                                unexplained(mark)
-                                        ? near.findFirst().or(slips::findFirst)
-                                        : Optional.empty())
+                .or(() -> rounding.leavesOpen() ? near.findFirst() : Optional.empty())
+                .or(slips::findFirst)
                 .orElse(mark);
     }
 
     private Optional<Mark> toTheDigit(final Mark mark, final boolean follows) {
         return byCopperAsUsual()
                 ? RESISTIVITIES.stream()
-                        .filter(each -> mark.isRounded(workedOn(solver.work(with(each)), mark)))
+                        .filter(each -> isRounded(mark, follows, solver.work(with(each))))
                         .findFirst()
                         .map(each -> toTheDigit(mark, follows, each))
                 : Optional.empty();

@@ -1,0 +1,77 @@
+package wireworthy.marking;
+
+import java.util.List;
+import wireworthy.rules.Reading;
+import wireworthy.rules.Ref;
+import wireworthy.working.Worked;
+
+/**
+ * A working carried on from the figures that stand before a line.
+ *
+ * @param before the marks of these figures
+ */
+public record Onward(Worked worked, List<Mark> before) {
+    public Onward {
+        before = List.copyOf(before);
+    }
+
+    /** The same worked otherwise. */
+    public Onward in(final Worked other) {
+        return new Onward(other, before);
+    }
+
+    /** The value of a line, SI; NaN where the working has no such line. */
+    public double value(final Ref ref) {
+        return value(ref, pinned());
+    }
+
+    /**
+     * How far a value may lie off because the figures it was worked from stand there rounded: each
+     * stands for all that lies within half a unit of its last digit; SI.
+     */
+    public double slack(final Ref ref) {
+        final double[] pinned = pinned();
+        final double value = value(ref, pinned);
+        return before.stream().mapToDouble(mark -> Math.abs(moved(mark, ref) - value)).sum();
+    }
+
+    /** The value where one of the figures is half a unit of its last digit larger. */
+    private double moved(final Mark mark, final Ref ref) {
+        final double[] pinned = pinned();
+        if (mark.reading() instanceof Reading.Read read && !mark.ref().quantity().chosen()) {
+            worked.plan()
+                    .placeOf(mark.ref())
+                    .ifPresent(place -> pinned[place] = read.value() + read.lastDigit() / 2);
+        }
+        return value(ref, pinned);
+    }
+
+    private double value(final Ref ref, final double[] pinned) {
+        return worked.plan()
+                .placeOf(ref)
+                .map(place -> SlipFigures.carriedOn(worked, ref, pinned).run(List.of())[place])
+                .orElse(Double.NaN);
+    }
+
+    private double[] pinned() {
+        return lines().pinned();
+    }
+
+    private OwnLines lines() {
+        final OwnLines own = new OwnLines(worked);
+        for (final Mark mark : before) {
+            if (mark.reading() instanceof Reading.Read read
+                    && worked.plan().placeOf(mark.ref()).isPresent()) {
+                own.add(mark.ref(), read);
+            }
+        }
+        return own;
+    }
+
+    /** Whether one of the figures is not sound, and a line is worked from it. */
+    public boolean followsFromUnsound(final Ref ref) {
+        return before.stream()
+                .filter(mark -> !mark.isSound())
+                .anyMatch(mark -> new OwnLines(worked).leadsTo(mark.ref(), ref));
+    }
+}

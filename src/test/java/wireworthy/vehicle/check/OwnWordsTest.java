@@ -1,0 +1,182 @@
+package wireworthy.vehicle.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import wireworthy.marking.Mark;
+
+/** What is said of a builder's own figure, in words that help on and don't frighten. */
+class OwnWordsTest {
+    private static List<Mark> marks(
+            final String volts, final String loads, final String cable, final String answers) {
+        final String circuit =
+                "{'name': 'C', 'given': {'loads': [%s], %s}, 'answers': {%s}}"
+                        .formatted(loads, cable, answers);
+        final String supply = "{'given': {'supply-voltage': '%s'}}".formatted(volts);
+        return Checked.check(
+                        Checked.read(supply.replace('\'', '"'), "{}", circuit.replace('\'', '"')))
+                .circuits()
+                .get(0)
+                .marks();
+    }
+
+    private static Mark last(
+            final String volts, final String loads, final String cable, final String answers) {
+        final List<Mark> marks = marks(volts, loads, cable, answers);
+        return marks.get(marks.size() - 1);
+    }
+
+    private static String load(final String what) {
+        return "{'name': 'lamp', " + what + "}";
+    }
+
+    private static final String SHORT = "'one-way-length': '2 m', 'section': '1.5 mm2'";
+    private static final String RUN = "'one-way-length': '5 m', 'section': '1.5 mm2'";
+
+    /** 1.95 A lose 0.0894 V, 0.745 %; 2.03 A 0.0931 V, 0.776 %; 2 A 0.0917 V, 0.764 %. */
+    @ParameterizedTest
+    @CsvSource({
+        "1.95 A, 0.76 %",
+        "1.95 A, 0.75 %",
+        "2.03 A, 0.76 %",
+        "2.03 A, 0.75 %",
+        "2 A, 0.76 %",
+        "2 A, 0.8 %",
+    })
+    void whatGoesOnFromARoundedFigureIsSoundAsItStandsAndInFull(
+            final String current, final String percent) {
+        final String own = "'drop': '0.09 V', 'drop-percent': '%s'".formatted(percent);
+        assertThat(marks("12 V", load("'current': '" + current + "'"), SHORT, own))
+                .hasSize(2)
+                .allMatch(Mark::isSound);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2 A, 0.71 %", "1.98 A, 0.70 %", "2 A, 0.85 %"})
+    void butNotWhatNeitherGives(final String current, final String percent) {
+        final String own = "'drop': '0.09 V', 'drop-percent': '%s'".formatted(percent);
+        assertThat(last("12 V", load("'current': '" + current + "'"), SHORT, own).isSound())
+                .isFalse();
+    }
+
+    /** 4.583 A, and a floor of 5.73 A from it; 192.5 Wh a day. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "'circuit-current': '4.6 A', 'fuse-floor': '5.75 A'",
+                "'circuit-current': '4.6 A', 'fuse-floor': '5.8 A'",
+                "'circuit-current': '4.6 A', 'fuse-floor': '5.7 A'",
+                "'circuit-current': '4.6 A', 'daily-energy': '193.2 Wh'",
+                "'circuit-current': '4.6 A', 'drop': '0.21 V', 'drop-percent': '1.8 %'",
+            })
+    void thatHoldsForFuseFloorsAndWattHoursToo(final String own) {
+        assertThat(marks("12 V", load("'power': '55 W', 'hours-a-day': '3.5 h'"), SHORT, own))
+                .allMatch(Mark::isSound);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0.4 %", "0.42 %", "0.41 %"})
+    void whatGoesOnFromAnUnsoundFigureFollowsWithItsRounding(final String percent) {
+        final Mark mark =
+                last(
+                        "12 V",
+                        load("'power': '24 W'"),
+                        SHORT,
+                        "'drop': '0.05 V', 'drop-percent': '" + percent + "'");
+        assertThat(mark.follows()).isTrue();
+        assertThat(mark.explanation()).contains("above; with that, it is right");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"55 W, 5 A, 4.583 A", "17 W, 1 A, 1.417 A"})
+    void aFigureOfOneDigitIsSaidToBeCoarseRatherThanASlip(
+            final String power, final String own, final String right) {
+        final String load = load("'power': '" + power + "'");
+        assertThat(last("12 V", load, RUN, "'circuit-current': '" + own + "'").explanation())
+                .startsWith(own + " is " + right + ", rounded to one digit.");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "'current': '650 mA' | 'drop': '0.75 V' | 0.75 V is ten times too large: the decimal point is one place off. Milli means a thousandth",
+                "'current': '650 mA' | 'circuit-current': '6.5 A' | ten times too large: the decimal point is one place off.",
+                "'current': '650 mA' | 'circuit-current': '0.065 A' | ten times too small: the decimal point is one place off.",
+                "'power': '24 W' | 'drop': '0.0229 V' | ten times too small: the decimal point is one place off. It could also come of: the mains",
+                "'power': '24 W' | 'drop': '2.29 V' | ten times too large: the decimal point is one place off.",
+                "'power': '24 W' | 'drop': '22.9 V' | a hundred times too large. The decimal point looks two places off;",
+                "'power': '24 W' | 'drop': '229 V' | a thousand times too large. That is what a milli makes: 1000 mA is 1 A",
+                "'power': '24 W' | 'circuit-current': '2 mA' | a thousand times too small. That is what a milli makes",
+            })
+    void aPowerOfTenIsNamedPlainlyAndFirst(final String load, final String own, final String said) {
+        assertThat(last("12 V", load(load), RUN, own).explanation())
+                .contains(said)
+                .doesNotContain("more than one way");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "24 V | {'name': 'a', 'power': '300 W'} | 'circuit-current': '25 A' | 25 A comes out when the watts are divided by 12 V; here it is 24 V.",
+                "24 V | {'name': 'a', 'power': '300 W'} | 'circuit-current': '6.25 A' | 6.25 A comes out when the watts are divided by 48 V; here it is 24 V.",
+                "48 V | {'name': 'a', 'power': '300 W'} | 'circuit-current': '25 A' | 25 A comes out when the watts are divided by 12 V; here it is 48 V.",
+                "12 V | {'name': 'a', 'power': '300 W'} | 'circuit-current': '12.5 A' | 12.5 A comes out when the watts are divided by 24 V; here it is 12 V.",
+                "24 V | {'name': 'a', 'power': '300 W'}, {'name': 'b', 'power': '60 W'} | 'circuit-current': '30 A' | 30 A comes out when the watts are divided by 12 V; here it is 24 V.",
+                "24 V | {'name': 'a', 'power': '300 W'} | 'drop': '0.717 V' | divided by 12 V; here it is 24 V.",
+                "12 V | {'name': 'a', 'power': '24 W'} | 'circuit-current': '1 A' | 24 V in place of 12 V",
+            })
+    void theVoltageThatWasUsedIsNamed(
+            final String volts, final String loads, final String own, final String said) {
+        final String cable = "'one-way-length': '5 m', 'section': '6 mm2'";
+        assertThat(last(volts, loads, cable, own).explanation()).contains(said);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "'section': '10 mm2' | 'circuit-current': '1.1 A'",
+                "'section': '1.5 mm2' | 'circuit-current': '1.1 A'",
+                "'section': '1.5 mm2', 'fuse': '5 A' | 'circuit-current': '1.1 A'",
+                "'section': '2.5 mm2' | 'section-for-drop': '0.5 mm2'",
+                "'section': '1.5 mm2' | 'fuse-floor': '5.1 A'",
+            })
+    void aCableThatIsThickEnoughIsNotSaidToOverheat(final String cable, final String own) {
+        final String run = "'one-way-length': '5 m', " + cable;
+        final Mark mark = last("12 V", load("'power': '24 W'"), run, own);
+        assertThat(mark.isSound()).isFalse();
+        assertThat(mark.explanation()).doesNotContain("overheat").doesNotContain("fire");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "'power': '24 W' | 'fuse-series': 'blade' | 'circuit-current': '1.1 A'",
+                "'power': '480 W' | 'section': '1.5 mm2' | 'circuit-current': '31 A'",
+                "'power': '24 W' | 'section': '1.5 mm2' | 'fuse-floor': '51 A'",
+            })
+    void oneThatIsTooThinOrNotChosenYetIs(final String load, final String cable, final String own) {
+        final String run = "'one-way-length': '5 m', " + cable;
+        assertThat(last("12 V", load(load), run, own).explanation()).contains("overheat");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "'circuit-current': '2 A', 'loop-resistance': '0.115 ohm', 'drop': '0.31 V' | drop",
+                "'circuit-current': '2 A', 'drop': '0.23 V', 'drop-percent': '2.7 %' | drop percent",
+                "'drop': '0.23 V', 'drop-percent': '2.7 %' | drop percent",
+                "'circuit-current': '2 A', 'drop': '0.31 V' | loop length",
+            })
+    void theWorkingIsOpenedAtTheFirstLineThatIsNotSound(final String own, final String line) {
+        assertThat(last("12 V", load("'power': '24 W'"), RUN, own).explanation())
+                .contains("Open the working at the " + line + ":");
+    }
+}
