@@ -57,13 +57,18 @@ record CircuitSums(
         return worked(input, solver).doubted();
     }
 
+    /** The same with other sums of the circuit itself. */
+    CircuitSums with(final Sums others) {
+        return new CircuitSums(input, others, network, warmDrop, heating);
+    }
+
     private CircuitSums doubted() {
         final List<String> said = sums.notes().stream().map(FieldNote::where).toList();
         final List<FieldNote> doubts =
                 Stream.concat(unprotected().stream(), Doubts.of(input.circuit()).stream())
                         .filter(note -> !said.contains(note.where()))
                         .toList();
-        return new CircuitSums(input, sums.with(List.of(), doubts), network, warmDrop, heating);
+        return with(sums.with(List.of(), doubts));
     }
 
     /** A cable whose ampacity no table tells: no fuse can be said to protect it. */

@@ -1,10 +1,17 @@
 package wireworthy.vehicle.check;
 
-/** What of a vehicle a figure typed for one circuit mostly leaves as it was. */
+/** What is kept of a vehicle from one check to the next. */
 final class LastParts {
     private final Last<Source> source = new Last<>();
     private final Last<MainCheck> main = new Last<>();
     private final Last<Sums> supply = new Last<>();
+
+    private final Earlier earlier = new Earlier();
+
+    /** What the own figures were sound for. */
+    Earlier earlier() {
+        return earlier;
+    }
 
     Last<Source> source() {
         return source;

@@ -91,8 +91,8 @@ final class MainCheck {
                 : OptionalDouble.empty();
     }
 
-    CheckedPart part() {
-        return sums.part(Faults.caution(fault()), notes());
+    CheckedPart part(final Earlier earlier) {
+        return earlier.told("main", sums).part(Faults.caution(fault()), notes());
     }
 
     private List<FieldNote> notes() {

@@ -149,6 +149,11 @@ record Sums(
         return new Sums(worked, around, found, working, assumed, ways, marks, all, notes);
     }
 
+    /** These with other marks. */
+    Sums marked(final List<Mark> others) {
+        return new Sums(worked, around, found, working, assumed, ways, others, cautions, notes);
+    }
+
     /** These with what was found another way, and what is said of own figures of it. */
     Sums with(final List<Found> others, final List<FieldNote> said) {
         final List<String> at = said.stream().map(FieldNote::where).toList();

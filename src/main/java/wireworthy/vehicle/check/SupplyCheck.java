@@ -30,9 +30,9 @@ final class SupplyCheck {
 
     private final FedSums fed;
     private final int circuits;
-    private final Last<Sums> last;
+    private final LastParts last;
 
-    SupplyCheck(final FedSums fed, final int circuits, final Last<Sums> last) {
+    SupplyCheck(final FedSums fed, final int circuits, final LastParts last) {
         this.last = last;
         this.fed = fed;
         this.circuits = circuits;
@@ -42,11 +42,12 @@ final class SupplyCheck {
         final Givens givens = new Givens().all(supply.given());
         needed(supply.given(), givens);
         daily(givens);
-        return withAlwaysOn(
-                last.of(
+        final Sums sums =
+                last.supply()
+                        .of(
                                 List.of(givens.json(), givens.notes(), supply.answers()),
-                                () -> Sums.of(solver, givens, FIND, supply.answers()))
-                        .part());
+                                () -> Sums.of(solver, givens, FIND, supply.answers()));
+        return withAlwaysOn(last.earlier().told("supply", sums).part());
     }
 
     private static void needed(final Entries<Quantity> given, final Givens givens) {

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.working.Solver;
@@ -21,6 +22,7 @@ public final class VehicleChecker {
 
     /** Works all that can be worked of a vehicle. Never throws for what was typed. */
     public synchronized CheckedVehicle check(final Vehicle vehicle) {
+        last.earlier().circuits(vehicle.circuits().stream().map(Circuit::name).toList());
         final FeedTree tree = new FeedTree(vehicle);
         final Source source =
                 last.source()
@@ -32,6 +34,11 @@ public final class VehicleChecker {
         final List<CheckedCircuit> circuits =
                 IntStream.range(0, vehicle.circuits().size()).mapToObj(check::of).toList();
         return new WholeCheck(vehicle, fed, source, solver, last).of(circuits);
+    }
+
+    /** Forgets what own figures were sound for: another vehicle comes next. */
+    public synchronized void forget() {
+        last.earlier().forget();
     }
 
     private List<CircuitSums> sums(
@@ -46,7 +53,7 @@ public final class VehicleChecker {
             sums[index] = now.computeIfAbsent(input, this::kept);
         }
         kept = now;
-        return List.of(sums);
+        return Stream.of(sums).map(last.earlier()::told).toList();
     }
 
     /** What can be bought is said once for the vehicle, unless a circuit has its own list. */

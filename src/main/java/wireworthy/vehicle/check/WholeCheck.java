@@ -43,18 +43,19 @@ final class WholeCheck {
                                 List.of(vehicle.main(), source, together),
                                 () -> new MainCheck(vehicle.main(), source, together, solver));
         final CheckedPart supply =
-                new SupplyCheck(fed, circuits.size(), last.supply()).of(vehicle.supply(), solver);
+                new SupplyCheck(fed, circuits.size(), last).of(vehicle.supply(), solver);
+        final CheckedPart mainPart = main.part(last.earlier());
         return new CheckedVehicle(
                 vehicle,
                 circuits,
                 supply,
-                main.part(),
+                mainPart,
                 main.window(),
                 main.volts(),
                 known(atBoard().mapToDouble(this::current).sum()),
                 together,
                 faults(main),
-                placed(circuits, main.part(), supply));
+                placed(circuits, mainPart, supply));
     }
 
     private Stream<Integer> atBoard() {

@@ -2,6 +2,7 @@ package wireworthy.window.check;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -19,6 +20,7 @@ import wireworthy.window.Background;
 final class Checking {
     private final VehicleChecker checker = new VehicleChecker();
     private final AtomicLong asked = new AtomicLong();
+    private final AtomicBoolean another = new AtomicBoolean();
     private final Background background;
     private final ReadOnlyObjectWrapper<Optional<CheckedVehicle>> done =
             new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -35,7 +37,13 @@ final class Checking {
     }
 
     private Optional<CheckedVehicle> checked(final long number, final Vehicle vehicle) {
-        return number == asked.get() ? Optional.of(checker.check(vehicle)) : Optional.empty();
+        if (number != asked.get()) {
+            return Optional.empty();
+        }
+        if (another.getAndSet(false)) {
+            checker.forget();
+        }
+        return Optional.of(checker.check(vehicle));
     }
 
     private void show(final long number, final CheckedVehicle checked) {
@@ -47,6 +55,7 @@ final class Checking {
     /** Forgets what was checked: another vehicle is open. */
     void forget() {
         done.set(Optional.empty());
+        another.set(true);
     }
 
     /** A check to be done later, away from the window's thread. */
