@@ -161,6 +161,10 @@ final class Checks {
     }
 
     private Optional<Check> lessThanOneLoad() {
+        return worked.question().loads().size() < 2 ? Optional.empty() : belowOne();
+    }
+
+    private Optional<Check> belowOne() {
         return Stream.concat(ofLoads(LOAD_CURRENT), ofLoads(SUPPLY_CURRENT))
                 .filter(each -> figure(each) > value * (1 + NEAR))
                 .findFirst()

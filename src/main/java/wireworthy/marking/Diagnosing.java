@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Worked;
@@ -15,6 +16,9 @@ final class Diagnosing {
 
     private static final int ENOUGH_FIGURES = 4;
 
+    /** What is put into a current that was right before, when a fuse is chosen by it. */
+    private static final Set<String> MADE_LATER = Set.of("duty-on-cable");
+
     private final Worked worked;
     private final Ref ref;
     private final Reading.Read read;
@@ -23,6 +27,7 @@ final class Diagnosing {
     private final Evidence evidence;
     private final SlipFigures carried;
     private final List<Outcome> after;
+    private final List<Outcome> alike;
 
     Diagnosing(
             final Worked worked,
@@ -38,6 +43,7 @@ final class Diagnosing {
         this.evidence = evidence;
         this.carried = SlipFigures.carriedOn(worked, ref, own.pinned());
         this.after = fitting(carried.singles());
+        this.alike = fitting(carried.alike());
     }
 
     /**
@@ -47,6 +53,9 @@ final class Diagnosing {
     Diagnosis diagnosis() {
         if (!after.isEmpty()) {
             return single(after, carried);
+        }
+        if (!alike.isEmpty()) {
+            return Diagnosis.said(byEvidence(alike), Optional.empty());
         }
         final List<Outcome> confirmed = own.none() ? List.of() : confirmed();
         if (!confirmed.isEmpty()) {
@@ -58,7 +67,7 @@ final class Diagnosing {
 
     /** Whether one slip is enough to give the figure. */
     boolean oneSlipFits() {
-        return !after.isEmpty() || (!own.none() && !unseen().isEmpty());
+        return !after.isEmpty() || !alike.isEmpty() || (!own.none() && !unseen().isEmpty());
     }
 
     private Diagnosis single(final List<Outcome> fitting, final SlipFigures figures) {
@@ -85,7 +94,11 @@ final class Diagnosing {
     private List<Outcome> unseen() {
         final SlipFigures fresh = fresh();
         return fitting(fresh.singles()).stream()
-                .filter(s -> !chancy(fresh) || !own.contradict(fresh.run(s.changes())))
+                .filter(
+                        s ->
+                                !chancy(fresh)
+                                        || MADE_LATER.containsAll(s.ids())
+                                        || !own.contradict(fresh.run(s.changes())))
                 .toList();
     }
 

@@ -28,11 +28,16 @@ final class Explaining {
     private static final Set<String> UNFINISHED = Set.of("fraction-for-percent");
 
     private final Worked worked;
+    private final boolean asking;
     private final PlainLines lines;
     private final SlipWords slips;
 
-    Explaining(final Worked worked) {
+    /**
+     * @param asking whether a line can be asked for: not of a page
+     */
+    Explaining(final Worked worked, final boolean asking) {
         this.worked = worked;
+        this.asking = asking;
         this.lines = new PlainLines(worked);
         this.slips = new SlipWords(worked);
     }
@@ -81,7 +86,7 @@ final class Explaining {
             final Optional<Dangers> danger) {
         final Optional<Dangers> worth = danger.filter(d -> worthSaying(d, read, right));
         final boolean settled = found.ask().isEmpty();
-        if (!found.explained().isEmpty()) {
+        if (!found.explained().isEmpty() && !plainlyWrong(found, ref, read)) {
             return fill(withDanger(known(found, ref), worth, settled), ref, read, right);
         }
         final Optional<Check> check = Checks.first(worked, ref, read, right);
@@ -89,6 +94,14 @@ final class Explaining {
         final String asked = check.isPresent() ? lines.question(found, ref) : "";
         final Optional<Dangers> said = check.isPresent() ? worth.filter(Explaining::fire) : worth;
         return fill(withDanger(why + asked, said, settled), ref, read, right);
+    }
+
+    /** A choice out of bounds is that, rather than one of several slips further up. */
+    private boolean plainlyWrong(final Diagnosis found, final Ref ref, final Reading.Read read) {
+        return found.ask().isEmpty()
+                && found.explained().size() > 1
+                && ref.quantity().chosen()
+                && Choices.check(worked, ref, read).isPresent();
     }
 
     /** What it costs is not said of a figure that nobody would buy for. */
@@ -122,18 +135,18 @@ final class Explaining {
             return MARKS.of("to-be-sure").replace("{either}", either(explained, "or"))
                     + lines.toBeSure(found);
         }
-        if (first.changes().size() > 1) {
+        if (first.changes().size() > 1 && !first.isAlike()) {
             return pair(explained);
         }
         if (explained.size() > 1) {
-            return several(explained);
+            return several(explained, ref);
         }
         final Change only = first.changes().get(0);
         return single(first, ref, slips.say(only), " " + slips.todo(only));
     }
 
     /** Slips that give one figure: some go by one sentence of their own. */
-    private String several(final List<Outcome> explained) {
+    private String several(final List<Outcome> explained, final Ref ref) {
         final Optional<Outcome> tenTimes =
                 explained.stream().filter(SlipWords::isTenTimes).findFirst();
         if (tenTimes.isPresent()) {
@@ -149,7 +162,15 @@ final class Explaining {
                 ? MARKS.of(twins)
                 : withinLimit(
                         MARKS.of("either").replace("{either}", either(explained, "or")),
-                        " " + MARKS.of("pairs.do"));
+                        " " + toTellThem(explained, ref));
+    }
+
+    /** On a page, the figure that would show which it was; else the working. */
+    private String toTellThem(final List<Outcome> explained, final Ref ref) {
+        final Optional<Ref> line =
+                asking ? Optional.empty() : new Telltale(worked, ref).of(explained);
+        return line.map(it -> MARKS.of("either.put-in").replace("{line}", lines.name(it)))
+                .orElseGet(() -> MARKS.of("pairs.do"));
     }
 
     /** A decimal point is the likeliest of what gives ten times as much, and said first. */

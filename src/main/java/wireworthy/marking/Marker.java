@@ -24,7 +24,7 @@ public final class Marker {
     private Marker(final Worked worked, final Evidence evidence) {
         this.worked = worked;
         this.evidence = evidence;
-        this.explaining = new Explaining(worked);
+        this.explaining = new Explaining(worked, evidence.asking());
         this.own = new OwnLines(worked);
     }
 

@@ -3,8 +3,10 @@ package wireworthy.marking;
 import static wireworthy.rules.Quantity.*;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
@@ -20,11 +22,13 @@ final class OtherVoltage {
     private static final Set<Quantity> BY_WATTS =
             EnumSet.of(LOAD_CURRENT, SUPPLY_CURRENT, CIRCUIT_CURRENT, FUSE_FLOOR, DROP);
 
+    private static final List<Double> MAINS = List.of(230.0, 120.0);
+
     private static final int ENOUGH_FIGURES = 2;
 
     private OtherVoltage() {}
 
-    /** The voltage used, V; empty where it is none of the systems. */
+    /** The voltage used, V; empty where it is none of the systems nor of the mains. */
     static Optional<Double> of(final Worked worked, final Ref ref, final Reading.Read read) {
         return worked.plan()
                 .placeOf(Ref.circuit(SUPPLY_VOLTAGE))
@@ -46,7 +50,7 @@ final class OtherVoltage {
             final Worked worked, final Ref ref, final Reading.Read read, final int place) {
         final int asked = worked.plan().placeOf(ref).orElseThrow();
         final double nominal = Voltages.nominal(worked.values()[place]);
-        return Voltages.SYSTEMS.stream()
+        return Stream.concat(Voltages.SYSTEMS.stream(), MAINS.stream())
                 .filter(volts -> volts != nominal)
                 .filter(volts -> Fit.holds(ref, read, at(worked, place, volts)[asked]))
                 .findFirst();

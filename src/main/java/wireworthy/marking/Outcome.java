@@ -9,6 +9,11 @@ import java.util.List;
  * @param value SI value of the asked quantity
  */
 public record Outcome(List<Change> changes, double value) {
+    /** Whether it is one slip only, made at several lines alike. */
+    boolean isAlike() {
+        return changes.size() > 1 && ids().stream().distinct().count() == 1;
+    }
+
     /** The slips by id. */
     public List<String> ids() {
         return changes.stream().map(Change::id).toList();

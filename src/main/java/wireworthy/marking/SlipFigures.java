@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -137,6 +138,24 @@ public final class SlipFigures {
             }
         }
         return pairs;
+    }
+
+    /** One slip made at every load alike, where there are several. */
+    List<Outcome> alike() {
+        final Map<String, List<Change>> byId = new LinkedHashMap<>();
+        changes.stream()
+                .filter(Change.AtLine.class::isInstance)
+                .filter(change -> subject(change) != Ref.CIRCUIT)
+                .forEach(it -> byId.computeIfAbsent(it.id(), id -> new ArrayList<>()).add(it));
+        return byId.values().stream()
+                .filter(all -> all.size() > 1)
+                .filter(all -> all.stream().map(this::subject).distinct().count() == all.size())
+                .map(this::outcome)
+                .toList();
+    }
+
+    private int subject(final Change change) {
+        return plan.at(plan.steps().get(change.line()).output()).subject();
     }
 
     /** Whether no single one of a pair gives its figure: the other one changed something, too. */

@@ -78,6 +78,10 @@ final class PageMarks {
         if (rounding.coarse()) {
             return coarse(mark, rounding.value());
         }
+        final Optional<String> energy = new EnergySlips(worked, mark).said();
+        if (energy.isPresent()) {
+            return other(mark, mark.sound(), false, Diagnosis.NONE, energy.get());
+        }
         final Mark known = byCopperAsUsual() ? byOtherCopper(mark, follows, rounding) : mark;
         return unexplained(known) ? doubled(known).orElse(known) : known;
     }

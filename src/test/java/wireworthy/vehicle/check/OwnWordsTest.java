@@ -179,4 +179,47 @@ class OwnWordsTest {
         assertThat(last("12 V", load("'power': '24 W'"), RUN, own).explanation())
                 .contains("Open the working at the " + line + ":");
     }
+
+    private static final String FRIDGE = "'power': '45 W', 'share-of-time': '40 %'";
+
+    /** What people get wrong on a page of five circuits, each in the words of what they did. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "'circuit-current': '3.75 A', 'fuse-floor': '1.88 A' | 1.88 A comes out when the current is scaled by the share of time",
+                "'circuit-current': '3.75 A', 'drop': '0.103 V' | the cable is counted one way",
+                "'drop': '0.103 V' | 24 V in place of 12 V or the cable counted one way. Put in your own circuit current as well: it shows which.",
+                "'daily-energy': '1080 Wh' | 1080 Wh is what it takes with everything on for all 24 hours.",
+                "'daily-energy': '45 Wh' | 45 Wh has the number of the watts",
+                "'fuse': '3 A' | 3 A is below the current that flows in use, 3.75 A.",
+            })
+    void whatGoesWrongOnAPageIsSaidInItsOwnWords(final String own, final String said) {
+        final String cable = "'one-way-length': '4 m', 'section': '2.5 mm2'";
+        assertThat(last("12 V", load(FRIDGE), cable, own).explanation()).contains(said);
+    }
+
+    private static final String TWO =
+            "{'name': 'lamp', 'power': '30 W', 'hours-a-day': '4 h'},"
+                    + " {'name': 'radio', 'power': '20 W', 'hours-a-day': '2 h'}";
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "'circuit-current': '50 A' | 50 A comes out when the watts are taken as amps.",
+                "'circuit-current': '600 A' | 600 A comes out when the watts are multiplied by the volts.",
+                "'daily-energy': '300 Wh' | all the watts are multiplied by all the hours together",
+            })
+    void oneSlipMadeAtEveryLoadAlikeIsOneSlip(final String own, final String said) {
+        assertThat(last("12 V", TWO, RUN, own).explanation()).contains(said);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"22.5 A, multiplied by the efficiency", "1.45 A, divided by 230 V"})
+    void aSingleLoadBehindAnInverterIsNotComparedWithItself(final String own, final String said) {
+        final String load = load("'power': '300 W', 'efficiency': '90 %'");
+        assertThat(last("12 V", load, RUN, "'circuit-current': '" + own + "'").explanation())
+                .contains(said);
+    }
 }
