@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
@@ -21,25 +20,24 @@ final class Explaining {
     /** A number and its unit, in whose place one word stands. */
     private static final String FIGURE = " 0 A";
 
-    private static final int MOST_ALTERNATIVES = 3;
     private static final double BELIEVED = 5;
 
     /** Slips whose sum as it stands would not give the unit of the line. */
     private static final Set<String> UNFINISHED = Set.of("fraction-for-percent");
 
     private final Worked worked;
-    private final boolean asking;
     private final PlainLines lines;
     private final SlipWords slips;
+    private final Alternatives alternatives;
 
     /**
      * @param asking whether a line can be asked for: not of a page
      */
     Explaining(final Worked worked, final boolean asking) {
         this.worked = worked;
-        this.asking = asking;
         this.lines = new PlainLines(worked);
         this.slips = new SlipWords(worked);
+        this.alternatives = new Alternatives(worked, lines, slips, asking);
     }
 
     String sound(final Ref ref, final Reading.Read read, final double right) {
@@ -132,57 +130,17 @@ final class Explaining {
         final List<Outcome> explained = found.told();
         final Outcome first = explained.get(0);
         if (found.ask().isPresent()) {
-            return MARKS.of("to-be-sure").replace("{either}", either(explained, "or"))
+            return MARKS.of("to-be-sure").replace("{either}", alternatives.either(explained))
                     + lines.toBeSure(found);
         }
         if (first.changes().size() > 1 && !first.isAlike()) {
-            return pair(explained);
+            return alternatives.pair(explained);
         }
         if (explained.size() > 1) {
-            return several(explained, ref);
+            return alternatives.several(explained, ref);
         }
         final Change only = first.changes().get(0);
         return single(first, ref, slips.say(only), " " + slips.todo(only));
-    }
-
-    /** Slips that give one figure: some go by one sentence of their own. */
-    private String several(final List<Outcome> explained, final Ref ref) {
-        final Optional<Outcome> tenTimes =
-                explained.stream().filter(SlipWords::isTenTimes).findFirst();
-        if (tenTimes.isPresent()) {
-            return tenTimes(tenTimes.get(), explained);
-        }
-        final String twins =
-                explained.stream()
-                        .flatMap(outcome -> outcome.ids().stream())
-                        .distinct()
-                        .sorted()
-                        .collect(Collectors.joining("+", "twins.", ""));
-        return MARKS.has(twins)
-                ? MARKS.of(twins)
-                : withinLimit(
-                        MARKS.of("either").replace("{either}", either(explained, "or")),
-                        " " + toTellThem(explained, ref));
-    }
-
-    /** On a page, the figure that would show which it was; else the working. */
-    private String toTellThem(final List<Outcome> explained, final Ref ref) {
-        final Optional<Ref> line =
-                asking ? Optional.empty() : new Telltale(worked, ref).of(explained);
-        return line.map(it -> MARKS.of("either.put-in").replace("{line}", lines.name(it)))
-                .orElseGet(() -> MARKS.of("pairs.do"));
-    }
-
-    /** A decimal point is the likeliest of what gives ten times as much, and said first. */
-    private String tenTimes(final Outcome tenTimes, final List<Outcome> explained) {
-        final List<Outcome> others =
-                explained.stream().filter(each -> !each.equals(tenTimes)).toList();
-        final boolean milli =
-                others.stream().allMatch(each -> each.ids().contains("milli-as-hundredth"));
-        return slips.say(tenTimes.changes().get(0))
-                + (milli
-                        ? MARKS.of("ten-times.milli")
-                        : MARKS.of("ten-times.also").replace("{either}", either(others, "or")));
     }
 
     /** With the sum that went wrong in the numbers of the question, where there is room for it. */
@@ -200,7 +158,7 @@ final class Explaining {
 
     /** At the asked line without what it comes to, which is the learner's figure. */
     private Optional<String> slipSum(final Outcome slip, final Ref ref) {
-        if (!(slip.changes().get(0) instanceof Change.AtLine change)) {
+        if (slip.isAlike() || !(slip.changes().get(0) instanceof Change.AtLine change)) {
             return Optional.empty();
         }
         final double[] gone =
@@ -216,42 +174,8 @@ final class Explaining {
                 .map(told -> lineOf(change).equals(ref) ? PlainLines.sum(told) : told);
     }
 
-    /** With what to do, where both together stay short. */
-    private static String withinLimit(final String why, final String todo) {
-        return PlainLines.fits(why + todo) ? why + todo : why;
-    }
-
-    private String pair(final List<Outcome> explained) {
-        final Outcome first = explained.get(0);
-        if (explained.size() > 1) {
-            final String two = either(explained.subList(0, 2), "or-else");
-            return withinLimit(
-                    MARKS.of("pairs").replace("{either}", two), " " + MARKS.of("pairs.do"));
-        }
-        return MARKS.of("pair")
-                .replace("{first}", slips.clause(first.changes().get(0)))
-                .replace("{second}", slips.clause(first.changes().get(1)))
-                .replace("{line}", lines.name(lineOf(first.changes().get(0))));
-    }
-
-    /** "A, B or C" with the given last joint. */
-    private String either(final List<Outcome> explained, final String joint) {
-        final List<String> ways =
-                explained.stream().map(slips::clauses).distinct().limit(MOST_ALTERNATIVES).toList();
-        final int last = ways.size() - 1;
-        final String first = String.join(MARKS.of("comma"), ways.subList(0, last));
-        if (explained.stream().map(slips::clauses).distinct().count() > ways.size()) {
-            return String.join(MARKS.of("comma"), ways) + MARKS.of("others");
-        }
-        return last == 0 ? ways.get(0) : first + MARKS.of(joint) + ways.get(last);
-    }
-
     private Ref lineOf(final Change change) {
-        return worked.plan()
-                .at(
-                        change instanceof Change.Misread misread
-                                ? misread.place()
-                                : worked.plan().steps().get(change.line()).output());
+        return SlipWords.lineOf(worked, change);
     }
 
     private static String text(final Check check) {

@@ -25,7 +25,7 @@ public final class Marker {
         this.worked = worked;
         this.evidence = evidence;
         this.explaining = new Explaining(worked, evidence.asking());
-        this.own = new OwnLines(worked);
+        this.own = new OwnLines(worked, evidence.sound());
     }
 
     /** Marks the answers of a question that stand on the way, in the order of the working. */

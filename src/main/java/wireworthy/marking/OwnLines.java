@@ -15,11 +15,20 @@ import wireworthy.working.Worked;
 /** The lines of a working that the learner has answered so far. */
 final class OwnLines {
     private final Worked worked;
+    private final Set<Ref> known;
     private final Map<Integer, Reading.Read> answered = new TreeMap<>();
     private final Map<Integer, Reading.Read> later = new TreeMap<>();
 
     OwnLines(final Worked worked) {
+        this(worked, Set.of());
+    }
+
+    /**
+     * @param known lines that are sound whatever stands there
+     */
+    OwnLines(final Worked worked, final Set<Ref> known) {
         this.worked = worked;
+        this.known = known;
     }
 
     /** Takes note of a line that is judged further on. */
@@ -90,7 +99,8 @@ final class OwnLines {
     }
 
     private boolean sound(final int place, final Reading.Read read) {
-        return Soundness.holds(worked.plan(), worked.values(), at(place), read);
+        return known.contains(at(place))
+                || Soundness.holds(worked.plan(), worked.values(), at(place), read);
     }
 
     /**

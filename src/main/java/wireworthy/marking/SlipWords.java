@@ -2,6 +2,7 @@ package wireworthy.marking;
 
 import java.util.stream.Collectors;
 import wireworthy.rules.Quantity;
+import wireworthy.rules.Ref;
 import wireworthy.rules.Voltages;
 import wireworthy.texts.TextBundle;
 import wireworthy.working.Telling;
@@ -16,6 +17,15 @@ record SlipWords(Worked worked) {
     /** Whether the decimal point of the result moved by one place, and nothing else went wrong. */
     static boolean isTenTimes(final Outcome outcome) {
         return outcome.changes().size() == 1 && outcome.changes().get(0) instanceof Change.OfResult;
+    }
+
+    /** The line at which something went wrong, or the given that was misread. */
+    static Ref lineOf(final Worked worked, final Change change) {
+        return worked.plan()
+                .at(
+                        change instanceof Change.Misread misread
+                                ? misread.place()
+                                : worked.plan().steps().get(change.line()).output());
     }
 
     /** What gives the figure. */

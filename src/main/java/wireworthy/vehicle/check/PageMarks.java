@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wireworthy.marking.Diagnosis;
 import wireworthy.marking.Evidence;
@@ -83,7 +84,21 @@ final class PageMarks {
             return other(mark, mark.sound(), false, Diagnosis.NONE, energy.get());
         }
         final Mark known = byCopperAsUsual() ? byOtherCopper(mark, follows, rounding) : mark;
-        return unexplained(known) ? doubled(known).orElse(known) : known;
+        return unexplained(known) ? doubled(known).orElseGet(() -> opened(known)) : known;
+    }
+
+    /** Looked at once more, with the lines that are sound only as they stand on a page. */
+    private Mark opened(final Mark mark) {
+        if (mark.diagnosis().open().isEmpty()) {
+            return mark;
+        }
+        final Set<Ref> sound =
+                before.stream().filter(Mark::isSound).map(Mark::ref).collect(Collectors.toSet());
+        return Marker.marks(worked, Evidence.page(sound)).stream()
+                .filter(other -> other.ref().equals(mark.ref()))
+                .filter(other -> unexplained(other))
+                .findFirst()
+                .orElse(mark);
     }
 
     private static Mark coarse(final Mark mark, final double value) {

@@ -173,6 +173,7 @@ class OwnWordsTest {
                 "'circuit-current': '2 A', 'loop-resistance': '0.115 ohm', 'drop': '0.31 V' | drop",
                 "'circuit-current': '2 A', 'drop': '0.23 V', 'drop-percent': '2.7 %' | drop percent",
                 "'drop': '0.23 V', 'drop-percent': '2.7 %' | drop percent",
+                "'drop': '0.238 V', 'drop-percent': '2.7 %' | drop percent",
                 "'circuit-current': '2 A', 'drop': '0.31 V' | loop length",
             })
     void theWorkingIsOpenedAtTheFirstLineThatIsNotSound(final String own, final String line) {
