@@ -3,7 +3,9 @@ package wireworthy.window.check;
 import static org.assertj.core.api.Assertions.assertThat;
 import static wireworthy.rules.Quantity.*;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -17,6 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import wireworthy.record.SumsInUse;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.LoadEntry;
+import wireworthy.vehicle.VehicleWriter;
 import wireworthy.vehicle.check.CheckedVehicle;
 import wireworthy.vehicle.sheet.SheetRead;
 import wireworthy.vehicle.sheet.SheetReader;
@@ -74,6 +77,24 @@ class BuildersSumsTest {
 
     private void own(final int circuit, final Quantity quantity, final String text) {
         EntryList.circuit(model, circuit).own(quantity).type(text);
+    }
+
+    @Test
+    void aRightFigureForTheCableBeforeIsAFigureToLookAtUntilItIsUndoneOrAnotherVehicleIsOpen()
+            throws IOException {
+        final int lamps = circuit("Lamps", LoadEntry.POWER, "24 W", "5 m", "1.5 mm2", "5 A");
+        own(lamps, DROP, "0.23 V");
+        given(lamps, SECTION, "4 mm2");
+        assertThat(states()).containsExactly(State.DIFFERS);
+        assertThat(why(0)).startsWith("0.23 V still goes with the earlier section, 1.5 mm²");
+        model.undo();
+        assertThat(Differing.of(checked()).all()).isEmpty();
+
+        given(lamps, SECTION, "4 mm2");
+        final Path file = folder.resolve("again.json");
+        Files.writeString(file, VehicleWriter.text(model.now()));
+        model.open(file);
+        assertThat(why(0)).doesNotContain("still goes with");
     }
 
     @Test
