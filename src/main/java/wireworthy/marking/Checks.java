@@ -88,7 +88,10 @@ final class Checks {
         return OtherVoltage.of(worked, ref, read)
                 .map(
                         used ->
-                                Check.of("other-voltage")
+                                Check.of(
+                                                OtherVoltage.byVolts(ref)
+                                                        ? "other-supply"
+                                                        : "other-voltage")
                                         .with("{used}", text(SUPPLY_VOLTAGE, used))
                                         .with("{volts}", text(SUPPLY_VOLTAGE, at(SUPPLY_VOLTAGE))));
     }

@@ -68,10 +68,15 @@ public record Onward(Worked worked, List<Mark> before) {
         return own;
     }
 
+    /** Whether a line goes into another. */
+    public boolean leadsTo(final Ref line, final Ref asked) {
+        return new OwnLines(worked).leadsTo(line, asked);
+    }
+
     /** Whether one of the figures is not sound, and a line is worked from it. */
     public boolean followsFromUnsound(final Ref ref) {
         return before.stream()
                 .filter(mark -> !mark.isSound())
-                .anyMatch(mark -> new OwnLines(worked).leadsTo(mark.ref(), ref));
+                .anyMatch(mark -> leadsTo(mark.ref(), ref));
     }
 }

@@ -4,6 +4,7 @@ import java.util.stream.Stream;
 import wireworthy.rules.Ref;
 import wireworthy.texts.TextBundle;
 import wireworthy.working.Line;
+import wireworthy.working.Step;
 import wireworthy.working.Telling;
 import wireworthy.working.Worked;
 
@@ -70,15 +71,21 @@ final class PlainLines {
         final Ref open = found.open().orElseThrow();
         return worked.wayTo(open).stream()
                 .filter(step -> step.direction().output().equals(open))
-                .map(step -> opened(found, open, Telling.line(worked, step, worked.values())))
+                .map(step -> opened(found, step, Telling.line(worked, step, worked.values())))
                 .findFirst()
                 .orElseGet(() -> MARKS.of("unknown.given"));
     }
 
-    /** With formula and numbers where there is room, else the numbers, else the name alone. */
-    private String opened(final Diagnosis found, final Ref open, final Line line) {
+    /**
+     * With formula and numbers where there is room, else the numbers, else the name alone. What is
+     * looked up is said in words once.
+     */
+    private String opened(final Diagnosis found, final Step step, final Line line) {
+        final Ref open = step.direction().output();
+        final boolean inWords = step.direction().formula().inWords();
         final String text = MARKS.of(found.suspected().isEmpty() ? "unknown" : "unknown.single");
         return Stream.of("open", "open.short", "open.line")
+                .filter(way -> !(inWords && way.equals("open")))
                 .map(way -> text.replace("{open}", MARKS.of(way)))
                 .map(way -> way.replace("{line}", name(open)))
                 .map(way -> way.replace("{formula}", line.formula()))

@@ -110,11 +110,20 @@ final class PageMarks {
     /** Twice what comes out, by whichever copper: the loop was doubled once more. */
     private Optional<Mark> doubled(final Mark mark) {
         return Stream.concat(Stream.of(worked), others())
-                .filter(any -> OF_THE_LOOP.contains(mark.ref().quantity()))
+                .filter(any -> OF_THE_LOOP.contains(mark.ref().quantity()) && !loopStands(mark))
                 .filter(it -> mark.isRounded(2 * workedOn(it, mark)))
                 .findFirst()
                 .map(any -> said(mark, "doubled"))
                 .map(words -> other(mark, mark.sound(), false, mark.diagnosis(), words));
+    }
+
+    /** Whether a figure of the loop stands above, from which this one was to be worked. */
+    private boolean loopStands(final Mark mark) {
+        return before.stream()
+                .filter(it -> it.isSound() || it.follows())
+                .map(Mark::ref)
+                .filter(it -> OF_THE_LOOP.contains(it.quantity()))
+                .anyMatch(it -> onward().leadsTo(it, mark.ref()));
     }
 
     /** The same worked with the other resistivities, where the question leaves it open. */

@@ -129,6 +129,9 @@ class OwnWordsTest {
                 "24 V | {'name': 'a', 'power': '300 W'}, {'name': 'b', 'power': '60 W'} | 'circuit-current': '30 A' | 30 A comes out when the watts are divided by 12 V; here it is 24 V.",
                 "24 V | {'name': 'a', 'power': '300 W'} | 'drop': '0.717 V' | divided by 12 V; here it is 24 V.",
                 "12 V | {'name': 'a', 'power': '24 W'} | 'circuit-current': '1 A' | 24 V in place of 12 V",
+                "24 V | {'name': 'a', 'power': '300 W'} | 'drop': '0.358 V', 'drop-percent': '2.99 %' | 2.99 % comes out with 12 V as the supply voltage; here it is 24 V.",
+                "24 V | {'name': 'a', 'power': '300 W'} | 'drop': '0.358 V', 'voltage-at-load': '11.64 V' | 11.64 V comes out with 12 V as the supply voltage; here it is 24 V.",
+                "24 V | {'name': 'a', 'power': '300 W'} | 'circuit-current': '25 A', 'drop': '0.717 V', 'drop-percent': '5.97 %' | 5.97 % comes out with 12 V as the supply voltage; here it is 24 V.",
             })
     void theVoltageThatWasUsedIsNamed(
             final String volts, final String loads, final String own, final String said) {
@@ -175,10 +178,11 @@ class OwnWordsTest {
                 "'drop': '0.23 V', 'drop-percent': '2.7 %' | drop percent",
                 "'drop': '0.238 V', 'drop-percent': '2.7 %' | drop percent",
                 "'circuit-current': '2 A', 'drop': '0.31 V' | loop length",
+                "'fuse-ceiling': '26 A' | table ampacity: looked up in the table by 1.5 mm²",
             })
     void theWorkingIsOpenedAtTheFirstLineThatIsNotSound(final String own, final String line) {
         assertThat(last("12 V", load("'power': '24 W'"), RUN, own).explanation())
-                .contains("Open the working at the " + line + ":");
+                .contains("Open the working at the " + line);
     }
 
     private static final String FRIDGE = "'power': '45 W', 'share-of-time': '40 %'";
