@@ -32,7 +32,7 @@ record Source(String volts, OptionalDouble atBattery, OptionalDouble atBoard) {
     }
 
     /** The voltage typed, or else that of the bank. */
-    private static String volts(final Entries<Quantity> supply, final Solver solver) {
+    static String volts(final Entries<Quantity> supply, final Solver solver) {
         final String typed = supply.text(SUPPLY_VOLTAGE);
         if (!typed.isBlank()) {
             return Understood.of(SUPPLY_VOLTAGE, typed) instanceof Understood.Figure ? typed : "";

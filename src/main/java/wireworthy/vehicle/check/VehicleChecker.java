@@ -41,6 +41,11 @@ public final class VehicleChecker {
         last.earlier().forget();
     }
 
+    /** The voltage a vehicle is fed at, typed or that of its bank, as text; empty if not known. */
+    public static String volts(final Vehicle vehicle) {
+        return Source.volts(vehicle.supply().given(), new Solver());
+    }
+
     private List<CircuitSums> sums(
             final Vehicle vehicle, final FeedTree tree, final Source source) {
         final Map<CircuitInput, CircuitSums> now = new HashMap<>();

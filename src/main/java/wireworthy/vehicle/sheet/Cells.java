@@ -92,6 +92,9 @@ final class Cells {
         if (target instanceof Target.Given given) {
             return given.quantity();
         }
+        if (target instanceof Target.OfVehicle vehicle) {
+            return vehicle.quantity();
+        }
         return target instanceof Target.OfLoad load
                 ? load.entry().quantity()
                 : ((Target.Own) target).quantity();

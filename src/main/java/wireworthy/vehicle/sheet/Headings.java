@@ -57,6 +57,7 @@ final class Headings {
         Stream.concat(Vocabulary.CIRCUIT.stream(), Vocabulary.STRETCH.stream())
                 .forEach(each -> WHOLE.put(SheetWriter.heading(each), new Target.Given(each)));
         WHOLE.putAll(SheetWriter.PLACES);
+        WHOLE.put(SheetWriter.VOLTS, Target.OfVehicle.VOLTS);
         // A current without more is that of the circuit; the plain one never stands on its way.
         Stream.of(Quantity.values())
                 .filter(each -> each.numeric() && each != Quantity.CURRENT)
@@ -93,6 +94,9 @@ final class Headings {
         }
         if (id.startsWith("given.")) {
             return new Target.Given(Quantity.of(name).orElseThrow());
+        }
+        if (id.startsWith("vehicle.")) {
+            return new Target.OfVehicle(Quantity.of(name).orElseThrow());
         }
         if (id.startsWith("own.")) {
             return new Target.Own(Quantity.of(name).orElseThrow());

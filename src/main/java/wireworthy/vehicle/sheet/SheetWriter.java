@@ -14,6 +14,7 @@ import wireworthy.vehicle.Stretch;
 import wireworthy.vehicle.Understood;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.vehicle.Vocabulary;
+import wireworthy.vehicle.check.VehicleChecker;
 
 /**
  * The circuits of a vehicle as CSV, a row a load, and after them a row a stretch of cable: with a
@@ -24,6 +25,9 @@ import wireworthy.vehicle.Vocabulary;
 public final class SheetWriter {
     private static final String BYTE_ORDER_MARK = "\uFEFF";
     private static final String FORMULA = "=+-@\t\r";
+
+    /** The heading of the voltage of the vehicle, which stands in every row. */
+    static final String VOLTS = Quantity.SUPPLY_VOLTAGE.inFiles();
 
     /** The columns of a cable with several places, in this order. */
     static final Map<String, Target> PLACES =
@@ -45,9 +49,11 @@ public final class SheetWriter {
     /**
      * The columns of a file.
      *
+     * @param volts of the supply, as text; empty where not known, and then they have no column
      * @param places whether a cable leads to several
      */
-    private record Columns(boolean places, List<Quantity> given, List<Quantity> own) {}
+    private record Columns(
+            String volts, boolean places, List<Quantity> given, List<Quantity> own) {}
 
     private SheetWriter() {}
 
@@ -59,6 +65,7 @@ public final class SheetWriter {
     public static String text(final Vehicle vehicle, final char separator) {
         final Columns columns =
                 new Columns(
+                        pointed(Quantity.SUPPLY_VOLTAGE, VehicleChecker.volts(vehicle)),
                         vehicle.circuits().stream().anyMatch(Circuit::isNetwork),
                         GIVEN.stream().filter(each -> isGiven(vehicle, each)).toList(),
                         Stream.of(Quantity.values()).filter(each -> isOwn(vehicle, each)).toList());
@@ -89,6 +96,9 @@ public final class SheetWriter {
                 new ArrayList<>(List.of("Circuit", "Load", "Colour", "Fed from"));
         if (columns.places()) {
             headings.addAll(PLACE_HEADINGS);
+        }
+        if (!columns.volts().isEmpty()) {
+            headings.add(VOLTS);
         }
         Stream.of(LoadEntry.values()).map(SheetWriter::heading).forEach(headings::add);
         columns.given().stream().map(SheetWriter::heading).forEach(headings::add);
@@ -126,6 +136,7 @@ public final class SheetWriter {
         if (columns.places()) {
             cells.addAll(List.of(load.at(), "", ""));
         }
+        addVolts(cells, columns);
         for (final LoadEntry entry : LoadEntry.values()) {
             cells.add(pointed(entry.quantity(), load.entries().text(entry)));
         }
@@ -139,10 +150,17 @@ public final class SheetWriter {
         final List<String> cells =
                 new ArrayList<>(
                         List.of(circuit.name(), "", "", "", "", stretch.from(), stretch.to()));
+        addVolts(cells, columns);
         Stream.of(LoadEntry.values()).forEach(any -> cells.add(""));
         cells.addAll(pointed(columns.given(), stretch.given()));
         columns.own().forEach(any -> cells.add(""));
         return cells;
+    }
+
+    private static void addVolts(final List<String> cells, final Columns columns) {
+        if (!columns.volts().isEmpty()) {
+            cells.add(columns.volts());
+        }
     }
 
     private static List<String> pointed(

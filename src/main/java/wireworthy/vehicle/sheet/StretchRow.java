@@ -35,6 +35,7 @@ final class StretchRow {
         return target instanceof Target.Given given
                 ? Vocabulary.STRETCH.contains(given.quantity())
                 : target == Target.Word.CIRCUIT
+                        || target instanceof Target.OfVehicle
                         || target == Target.Word.FROM
                         || target == Target.Word.TO;
     }

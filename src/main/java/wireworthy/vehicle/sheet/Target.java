@@ -50,6 +50,22 @@ public sealed interface Target {
         }
     }
 
+    /** Something given for the whole vehicle, the same in every row. */
+    record OfVehicle(Quantity quantity) implements Target {
+        /** What the circuits are fed at. */
+        public static final Target VOLTS = new OfVehicle(Quantity.SUPPLY_VOLTAGE);
+
+        @Override
+        public String words() {
+            return SheetTexts.of("of-vehicle", "quantity", quantity.words());
+        }
+
+        @Override
+        public Dimension dimension() {
+            return quantity.dimension();
+        }
+    }
+
     /** Something about its load. */
     record OfLoad(LoadEntry entry) implements Target {
         @Override

@@ -34,6 +34,7 @@ final class ImportModel {
                     new Target.Given(Quantity.ONE_WAY_LENGTH),
                     new Target.Given(Quantity.SECTION),
                     new Target.Given(Quantity.FUSE),
+                    Target.OfVehicle.VOLTS,
                     new Target.Own(Quantity.CIRCUIT_CURRENT),
                     new Target.Own(Quantity.FUSE_FLOOR),
                     new Target.Own(Quantity.DROP),
@@ -181,6 +182,34 @@ final class ImportModel {
                         "sheet.too-many", "circuits", CheckTexts.counted("sheet.circuits", many));
     }
 
+    /** Which voltage the circuits will be worked at, where the file says one. */
+    String volts() {
+        final SheetImport now = result.get();
+        final String key =
+                vehicle.now().circuits().isEmpty() ? "sheet.volts.set" : "sheet.volts.kept";
+        return now.volts().isEmpty()
+                ? ""
+                : now.otherVolts(vehicle.now())
+                        .map(its -> volts(key, its))
+                        .orElseGet(() -> volts("sheet.volts", ""));
+    }
+
+    private String volts(final String key, final String its) {
+        return CheckTexts.of(
+                key,
+                "vehicle",
+                open(),
+                "file",
+                Understood.of(Quantity.SUPPLY_VOLTAGE, result.get().volts()).text(),
+                "volts",
+                Understood.of(Quantity.SUPPLY_VOLTAGE, its).text());
+    }
+
+    /** Whether the vehicle that is open is fed at another voltage than the file says. */
+    boolean otherVolts() {
+        return result.get().otherVolts(vehicle.now()).isPresent();
+    }
+
     private String counted() {
         return CheckTexts.counted("sheet.circuits", result.get().circuits().size());
     }
@@ -205,8 +234,10 @@ final class ImportModel {
 
     /** Puts the circuits after those of the vehicle; undo takes them all away again. */
     void takeIn() {
+        final String other = otherVolts() ? " " + volts() : "";
         vehicle.change("", result.get()::into);
-        vehicle.tell(CheckTexts.of("sheet.taken", "vehicle", open(), "circuits", counted()));
+        vehicle.tell(
+                CheckTexts.of("sheet.taken", "vehicle", open(), "circuits", counted()) + other);
     }
 
     /** Puts the circuits into a new vehicle; the one that was open stays as it is. */

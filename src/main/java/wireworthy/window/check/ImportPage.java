@@ -86,12 +86,21 @@ final class ImportPage extends VBox {
                         Texts.subtitle(CheckTexts.of("sheet.outcome")),
                         Texts.paragraph(model.summary()),
                         circuits(result.circuits()));
+        if (!model.volts().isEmpty()) {
+            outcome.getChildren().add(1, volts());
+        }
         if (!model.tooMany().isEmpty()) {
             outcome.getChildren().add(new Notice(Verdict.CAUTION, model.tooMany()));
         }
         if (!result.troubles().isEmpty()) {
             outcome.getChildren().add(new Notice(Verdict.CAUTION, troubles(result.troubles())));
         }
+    }
+
+    private Node volts() {
+        return model.otherVolts()
+                ? new Notice(Verdict.CAUTION, model.volts())
+                : Texts.paragraph(model.volts());
     }
 
     /** Line by line, so that a column taken for the wrong thing is seen. */

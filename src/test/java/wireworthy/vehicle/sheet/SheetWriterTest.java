@@ -13,8 +13,10 @@ import wireworthy.vehicle.Entries;
 import wireworthy.vehicle.Heron;
 import wireworthy.vehicle.Load;
 import wireworthy.vehicle.LoadEntry;
+import wireworthy.vehicle.Part;
 import wireworthy.vehicle.Stretch;
 import wireworthy.vehicle.Vehicle;
+import wireworthy.vehicle.check.VehicleChecker;
 
 class SheetWriterTest {
     @ParameterizedTest
@@ -23,6 +25,74 @@ class SheetWriterTest {
         final SheetImport taken = Sheets.taken(SheetWriter.text(Heron.vehicle(), separator));
         assertThat(taken.troubles()).isEmpty();
         assertThat(taken.circuits()).isEqualTo(Heron.vehicle().circuits());
+    }
+
+    private static Vehicle fedAt(final String volts) {
+        return withPlaces().withSupply(Part.EMPTY.withGiven(Quantity.SUPPLY_VOLTAGE, volts));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"12 V", "24 V", "25,6 V", "48 V"})
+    void theVoltageTheyAreFedAtComesBackWithThem(final String volts) {
+        final SheetImport taken = Sheets.taken(SheetWriter.text(fedAt(volts), ';'));
+        assertThat(taken.troubles()).isEmpty();
+        assertThat(taken.circuits()).isEqualTo(withPlaces().circuits());
+        assertThat(VehicleChecker.volts(taken.into(Vehicle.named("New"))))
+                .isEqualTo(volts.replace(',', '.'));
+    }
+
+    @Test
+    void theVoltageOfABankComesBackToo() {
+        final Vehicle bank =
+                withPlaces()
+                        .withSupply(
+                                Part.EMPTY
+                                        .withGiven(Quantity.BATTERY_VOLTAGE, "12.8 V")
+                                        .withGiven(Quantity.IN_SERIES, "2"));
+        assertThat(Sheets.taken(SheetWriter.text(bank, ',')).volts()).isEqualTo("25.6 V");
+    }
+
+    @Test
+    void circuitsThatAreThereKeepTheVoltageTheyRunAt() {
+        final SheetImport taken = Sheets.taken(SheetWriter.text(fedAt("24 V"), ','));
+        final Vehicle other = fedAt("12 V");
+        assertThat(taken.otherVolts(other)).contains("12 V");
+        assertThat(VehicleChecker.volts(taken.into(other))).isEqualTo("12 V");
+        assertThat(taken.otherVolts(fedAt("24.0 V"))).isEmpty();
+    }
+
+    @Test
+    void anEmptyVehicleTakesTheVoltageOfTheFile() {
+        final SheetImport taken = Sheets.taken(SheetWriter.text(fedAt("24 V"), ','));
+        final Vehicle empty = fedAt("12 V").withCircuits(List.of());
+        assertThat(taken.otherVolts(empty)).contains("12 V");
+        assertThat(VehicleChecker.volts(taken.into(empty))).isEqualTo("24 V");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "System voltage",
+                "supply voltage (V)",
+                "Voltage",
+                "Bordspannung",
+                "System voltage in V"
+            })
+    void whatIsMadeForAnotherVoltageIsNotWorkedAtThisOne(final String heading) {
+        final SheetImport taken =
+                Sheets.taken(
+                        "Circuit;Power;%s\nLamps;20 W;24\nFridge;60 W;12 V\nFan;10 W;24.0\n"
+                                .formatted(heading));
+        assertThat(taken.volts()).isEqualTo("24 V");
+        assertThat(taken.circuits()).extracting(Circuit::name).containsExactly("Lamps", "Fan");
+        assertThat(taken.troubles())
+                .singleElement()
+                .satisfies(
+                        row -> {
+                            assertThat(row.line()).isEqualTo(3);
+                            assertThat(row.reason())
+                                    .startsWith("it is made for 12 V, a row before for 24 V");
+                        });
     }
 
     private static Stretch stretch(final String from, final String to) {

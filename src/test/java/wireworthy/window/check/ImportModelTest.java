@@ -67,6 +67,39 @@ class ImportModelTest {
         assertThat(vehicle.now().circuits()).isEmpty();
     }
 
+    private ImportModel at24Volts() {
+        final String text = "Circuit;Watts;System voltage\nLamps;20 W;24 V\n";
+        final SheetRead read = SheetReader.read(text.getBytes(StandardCharsets.UTF_8));
+        return new ImportModel(vehicle, ((SheetRead.Whole) read).sheet());
+    }
+
+    private void fed(final String volts) {
+        vehicle.change(
+                "", it -> it.withSupply(it.supply().withGiven(Quantity.SUPPLY_VOLTAGE, volts)));
+    }
+
+    @Test
+    void whichVoltageTheCircuitsAreWorkedAtIsSaid() {
+        assertThat(at24Volts().volts()).startsWith("The spreadsheet is for a supply of 24 V");
+        fed("12 V");
+        assertThat(at24Volts().volts()).contains("was set to 12 V", "the vehicle is set to 24 V");
+        vehicle.change("", it -> it.plus(Circuit.named("Winch")));
+        assertThat(at24Volts().volts())
+                .contains("fed at 12 V, the spreadsheet is for 24 V", "worked at 12 V");
+        assertThat(model.volts()).isEmpty();
+    }
+
+    @Test
+    void circuitsForAnotherVoltageAreNotAddedInSilence() {
+        fed("12 V");
+        vehicle.change("", it -> it.plus(Circuit.named("Winch")));
+        at24Volts().takeIn();
+        assertThat(vehicle.told().get()).contains("worked at 12 V");
+        assertThat(vehicle.now().supply().given().text(Quantity.SUPPLY_VOLTAGE)).isEqualTo("12 V");
+        at24Volts().takeAsNew();
+        assertThat(vehicle.now().supply().given().text(Quantity.SUPPLY_VOLTAGE)).isEqualTo("24 V");
+    }
+
     @Test
     void aColumnCanBeTakenForSomethingElse() {
         model.take(5, new Target.Own(Quantity.CIRCUIT_CURRENT));
