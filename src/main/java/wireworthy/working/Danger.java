@@ -4,6 +4,8 @@ package wireworthy.working;
 public enum Danger {
     FIRE,
     WILL_NOT_WORK,
+    /** Fewer volts were measured than worked: a joint may be growing warm. */
+    LESS_ARRIVES,
     /** It holds, but not for long or not in every case. */
     ONLY_JUST,
     COSTS_MONEY,

@@ -10,6 +10,8 @@ import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Load;
 import wireworthy.vehicle.LoadEntry;
 import wireworthy.vehicle.Understood;
+import wireworthy.working.Caution;
+import wireworthy.working.Danger;
 
 /**
  * Volts measured at a load beside those predicted, and what a difference may mean. One figure never
@@ -21,11 +23,14 @@ final class Afterwards {
 
     private static final double NEAR_SHARE = 0.15;
 
+    private final String name;
     private final Sums sums;
     private final double predicted;
     private final double measured;
 
-    private Afterwards(final Sums sums, final double predicted, final double measured) {
+    private Afterwards(
+            final String name, final Sums sums, final double predicted, final double measured) {
+        this.name = name;
         this.sums = sums;
         this.predicted = predicted;
         this.measured = measured;
@@ -34,22 +39,51 @@ final class Afterwards {
     /**
      * What was measured at a load; empty where nothing was, or nothing is predicted.
      *
+     * @param name of the load as it is told
      * @param sums of a circuit with one cable; in a network only the difference is told
      */
     static Optional<CheckedLoad.Comparison> of(
-            final Load load, final Sums sums, final OptionalDouble predicted) {
+            final String name,
+            final Load load,
+            final Sums sums,
+            final OptionalDouble predicted) {
         final Understood typed =
                 Understood.of(
                         LoadEntry.MEASURED.quantity(), load.entries().text(LoadEntry.MEASURED));
         return typed instanceof Understood.Figure figure && predicted.isPresent()
                 ? Optional.of(
-                        new Afterwards(sums, predicted.getAsDouble(), figure.read().value())
+                        new Afterwards(
+                                        name,
+                                        sums,
+                                        predicted.getAsDouble(),
+                                        figure.read().value())
                                 .comparison())
                 : Optional.empty();
     }
 
     private CheckedLoad.Comparison comparison() {
-        return new CheckedLoad.Comparison(measured, measured - predicted, text());
+        final double missing = predicted - measured;
+        return new CheckedLoad.Comparison(
+                measured,
+                -missing,
+                text(),
+                missing > near() ? Optional.of(caution(missing)) : Optional.empty());
+    }
+
+    private Caution caution(final double missing) {
+        return new Caution(
+                "less-arrives",
+                Danger.LESS_ARRIVES,
+                Said.of(
+                        "less.caution",
+                        "load",
+                        name,
+                        "measured",
+                        FigureText.of(measured, Dimension.VOLTAGE),
+                        "volts",
+                        volts(missing),
+                        "joint",
+                        joint(missing)));
     }
 
     private String text() {

@@ -2,6 +2,7 @@ package wireworthy.vehicle.check;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import wireworthy.working.Caution;
 
 /**
  * One load of a circuit.
@@ -21,6 +22,8 @@ public record CheckedLoad(
      * @param volts V measured
      * @param difference V measured less than predicted; below nothing where more arrived
      * @param text what such a difference may mean, for people; never certain
+     * @param caution where so few arrive that a joint may be growing warm
      */
-    public record Comparison(double volts, double difference, String text) {}
+    public record Comparison(
+            double volts, double difference, String text, Optional<Caution> caution) {}
 }

@@ -5,6 +5,7 @@ import static wireworthy.rules.Quantity.*;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import wireworthy.working.Caution;
@@ -41,7 +42,7 @@ final class CircuitCheck {
                         : sums.around().map(WarmDrop::of).orElseGet(OptionalDouble::empty),
                 ways(index),
                 sums.marks(),
-                cautions(index, limit),
+                cautions(index, limit, loads),
                 notes(index),
                 sums.working(),
                 sums.assumed(),
@@ -67,13 +68,23 @@ final class CircuitCheck {
                 .toList();
     }
 
-    private List<Caution> cautions(final int index, final OptionalDouble limit) {
+    private List<Caution> cautions(
+            final int index, final OptionalDouble limit, final List<CheckedLoad> loads) {
         final List<Caution> cautions = new ArrayList<>(fed.own(index).sums().cautions());
         taps.thin(index).ifPresent(cautions::add);
         taps.farDrop(index, limit).ifPresent(cautions::add);
         fed.fault(index).flatMap(Faults::caution).ifPresent(cautions::add);
+        lessArrives(loads).ifPresent(cautions::add);
         cautions.sort(Comparator.comparing(Caution::danger));
         return List.copyOf(cautions);
+    }
+
+    /** Said once, of the load at which most is missing: one joint may be behind them all. */
+    private static Optional<Caution> lessArrives(final List<CheckedLoad> loads) {
+        return loads.stream()
+                .flatMap(load -> load.measured().stream())
+                .min(Comparator.comparingDouble(CheckedLoad.Comparison::difference))
+                .flatMap(CheckedLoad.Comparison::caution);
     }
 
     private List<CheckedLoad> loads(final int index) {
@@ -93,6 +104,7 @@ final class CircuitCheck {
                             current,
                             predicted,
                             Afterwards.of(
+                                    names.get(i),
                                     fed.circuit(index).loads().get(i), own.sums(), predicted)));
         }
         return List.copyOf(loads);

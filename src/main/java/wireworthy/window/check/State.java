@@ -14,6 +14,8 @@ import wireworthy.working.Danger;
 enum State {
     FIRE("✗", Verdict.UNSOUND),
     WILL_NOT_WORK("!", Verdict.CAUTION),
+    /** Fewer volts were measured than worked: a joint may be growing warm. */
+    LESS_ARRIVES("↓", Verdict.CAUTION),
     /** A figure is more likely to have another unit, or one of the builder's own is not sound. */
     DIFFERS("?", Verdict.CAUTION),
     INCOMPLETE("…", Verdict.CAUTION),
@@ -72,6 +74,9 @@ enum State {
         }
         if (has(cautions, Danger.WILL_NOT_WORK)) {
             return WILL_NOT_WORK;
+        }
+        if (has(cautions, Danger.LESS_ARRIVES)) {
+            return LESS_ARRIVES;
         }
         if (differs) {
             return DIFFERS;

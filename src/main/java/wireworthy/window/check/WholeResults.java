@@ -87,7 +87,7 @@ final class WholeResults extends KeptBox implements Refreshing {
     }
 
     private static boolean isGrave(final CheckedVehicle.Placed placed) {
-        return placed.caution().danger().compareTo(Danger.WILL_NOT_WORK) <= 0;
+        return placed.caution().danger().compareTo(Danger.LESS_ARRIVES) <= 0;
     }
 
     private List<Node> grouped(final List<CheckedVehicle.Placed> placed) {

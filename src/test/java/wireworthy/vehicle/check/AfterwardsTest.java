@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import wireworthy.working.Danger;
 
 /** Volts measured at a load that takes 4 A through 0.086 ohm on 12 V: 11.656 V are predicted. */
 class AfterwardsTest {
@@ -23,6 +25,36 @@ class AfterwardsTest {
 
     private static CheckedLoad.Comparison comparison(final String volts) {
         return measured(volts).measured().orElseThrow();
+    }
+
+    private static CheckedCircuit circuit(final String first, final String second) {
+        return Checked.circuit(
+                """
+                {"name": "Till", "given": {
+                   "loads": [{"name": "till", "current": "2 A", "measured": "%s"},
+                             {"name": "lamp", "current": "2 A", "measured": "%s"}],
+                   "one-way-length": "5 m", "section": "2 mm2"}}
+                """
+                        .formatted(first, second));
+    }
+
+    @Test
+    void whereFewerVoltsArriveTheCircuitSaysSoOnceOfTheLoadThatIsWorstOff() {
+        final CheckedCircuit low = circuit("11.5 V", "11.2 V");
+        assertThat(low.cautions())
+                .filteredOn(it -> it.danger() == Danger.LESS_ARRIVES)
+                .singleElement()
+                .satisfies(
+                        it ->
+                                assertThat(it.text())
+                                        .contains("\"lamp\" 11.2 V", "0.46 V less", "switch off"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"11.65 V, 11.66 V", "11.9 V, 13.4 V", "low, 11.66 V"})
+    void asManyOrMoreAreNoMatterForCaution(final String first, final String second) {
+        assertThat(circuit(first, second).cautions())
+                .noneMatch(it -> it.danger() == Danger.LESS_ARRIVES);
     }
 
     @Test

@@ -123,6 +123,15 @@ class VehicleModelTest {
     }
 
     @Test
+    void voltsThatDoNotArriveTakeTheSoundnessAway() {
+        lamps();
+        EntryList.ofLoad(model, 0, 0, LoadEntry.MEASURED).type("11.9 V");
+        assertThat(model.checking().state(FIRST)).contains(State.SOUND);
+        EntryList.ofLoad(model, 0, 0, LoadEntry.MEASURED).type("9.9 V");
+        assertThat(model.checking().state(FIRST)).contains(State.LESS_ARRIVES);
+    }
+
+    @Test
     void whatCantBeReadIsSaidAtItsFieldAndStaysAsTyped() {
         lamps();
         cable(Quantity.SECTION).type("thick");
