@@ -3,6 +3,7 @@ package wireworthy.working;
 import static wireworthy.rules.Quantity.*;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,7 +21,13 @@ public final class Remedies {
 
     private static final double EVEN = 1e-9;
 
+    /** m; nothing is fed by less cable. */
+    private static final double SHORTEST = 0.1;
+
+    private static final int LAST = 3;
+
     private final Worked worked;
+    private final Fused fused;
     private final double drop;
     private final double limit;
     private final boolean warmToo;
@@ -28,6 +35,7 @@ public final class Remedies {
     private Remedies(
             final Worked worked, final double drop, final double limit, final boolean warmToo) {
         this.worked = worked;
+        this.fused = new Fused(worked);
         this.drop = drop;
         this.limit = limit;
         this.warmToo = warmToo;
@@ -45,7 +53,8 @@ public final class Remedies {
 
     /**
      * The ways out that hold in warm copper, too, each of which can be taken as things are: a load
-     * is not split, a size has a row in the table. None where that limit holds.
+     * is not split, a size has a row in the table, a run can be cut. What leaves a cable without a
+     * fuse that fits is none. What mends most stands first. None where that limit holds.
      *
      * @param before V lost before this cable begins, part of what may be lost
      */
@@ -72,11 +81,28 @@ public final class Remedies {
 
     private List<Remedy> all() {
         final List<Remedy> ways = new ArrayList<>();
-        length().ifPresent(metres -> ways.add(shorter(metres)));
+        length().ifPresent(metres -> shorter(metres).ifPresent(ways::add));
         worked.value(CIRCUIT_CURRENT).ifPresent(amps -> split(amps).ifPresent(ways::add));
         worked.value(SECTION).ifPresent(section -> section(section).ifPresent(ways::add));
         worked.value(SUPPLY_VOLTAGE).ifPresent(volts -> higher(volts, ways));
-        return ways;
+        if (warmToo) {
+            ways.sort(Comparator.comparingInt(this::rank));
+        }
+        return List.copyOf(ways);
+    }
+
+    /** Where a cable could overheat, a larger one comes first; what is hardly a way comes last. */
+    private int rank(final Remedy way) {
+        final boolean hot = !fused.fits(1) || fused.aboveCable();
+        return switch (way.id()) {
+            case "shorter-run" -> hot || isFar(way.value()) ? LAST : 1;
+            case "larger-section" -> way.quantity() == SECTION_FOR_DROP ? LAST : hot ? 0 : 2;
+            default -> 2;
+        };
+    }
+
+    private boolean isFar(final double metres) {
+        return metres < length().orElse(0) / 2;
     }
 
     private OptionalDouble length() {
@@ -92,16 +118,29 @@ public final class Remedies {
         return worked.plan().setting().chassis() ? 1 : 2;
     }
 
-    private Remedy shorter(final double metres) {
+    private Optional<Remedy> shorter(final double metres) {
         final double most = metres * limit / drop;
+        if (!warmToo) {
+            return Optional.of(shorter(most, "way.shorter-run"));
+        }
+        final double cut = cut(most);
+        return cut < SHORTEST || !fused.fits(1)
+                ? Optional.empty()
+                : Optional.of(shorter(cut, isFar(cut) ? "way.far-shorter" : "way.shorter-run"));
+    }
+
+    /** As one can cut it: whole decimetres, below a metre whole centimetres. */
+    private static double cut(final double metres) {
+        final double parts = metres < 1 ? 100 : 10;
+        return Math.floor(metres * parts * (1 + EVEN)) / parts;
+    }
+
+    private static Remedy shorter(final double most, final String key) {
         return new Remedy(
                 "shorter-run",
                 ONE_WAY_LENGTH,
                 most,
-                TEXTS.of(
-                        "way.shorter-run",
-                        "length",
-                        FigureText.roundedDown(most, Dimension.LENGTH)));
+                TEXTS.of(key, "length", FigureText.roundedDown(most, Dimension.LENGTH)));
     }
 
     private Optional<Remedy> split(final double amps) {
@@ -110,7 +149,7 @@ public final class Remedies {
                 warmToo
                         ? LoadsApart.circuits(worked, most)
                         : OptionalInt.of((int) Math.ceil(drop / limit * (1 - EVEN)));
-        return circuits.isEmpty()
+        return circuits.isEmpty() || (warmToo && !fused.fits(limit / drop))
                 ? Optional.empty()
                 : Optional.of(split(most, circuits.getAsInt()));
     }
@@ -183,6 +222,7 @@ public final class Remedies {
     private void higher(final double volts, final List<Remedy> ways) {
         DoubleStream.of(24, 48)
                 .filter(system -> system > Voltages.nominal(volts))
+                .filter(system -> !warmToo || fused.fits(volts / system))
                 .filter(system -> dropAt(system, volts) <= limitAt(system, volts) * (1 + EVEN))
                 .findFirst()
                 .ifPresent(system -> ways.add(higherTo(system, volts)));

@@ -43,20 +43,13 @@ final class Afterwards {
      * @param sums of a circuit with one cable; in a network only the difference is told
      */
     static Optional<CheckedLoad.Comparison> of(
-            final String name,
-            final Load load,
-            final Sums sums,
-            final OptionalDouble predicted) {
+            final String name, final Load load, final Sums sums, final OptionalDouble predicted) {
         final Understood typed =
                 Understood.of(
                         LoadEntry.MEASURED.quantity(), load.entries().text(LoadEntry.MEASURED));
         return typed instanceof Understood.Figure figure && predicted.isPresent()
                 ? Optional.of(
-                        new Afterwards(
-                                        name,
-                                        sums,
-                                        predicted.getAsDouble(),
-                                        figure.read().value())
+                        new Afterwards(name, sums, predicted.getAsDouble(), figure.read().value())
                                 .comparison())
                 : Optional.empty();
     }

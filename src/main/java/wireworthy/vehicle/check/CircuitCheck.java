@@ -105,7 +105,9 @@ final class CircuitCheck {
                             predicted,
                             Afterwards.of(
                                     names.get(i),
-                                    fed.circuit(index).loads().get(i), own.sums(), predicted)));
+                                    fed.circuit(index).loads().get(i),
+                                    own.sums(),
+                                    predicted)));
         }
         return List.copyOf(loads);
     }

@@ -52,7 +52,7 @@ class NetworkCircuitTest {
     @Test
     void aThinnerStretchIsNoDangerBehindAFuseSmallEnoughForIt() {
         assertThat(Checked.ids(Checked.circuit(LINE).cautions()))
-                .containsExactly("drop-over-limit");
+                .containsExactly("drop-over-limit", "less-arrives");
     }
 
     @Test

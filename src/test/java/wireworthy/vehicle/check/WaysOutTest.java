@@ -12,8 +12,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.Quantity;
+import wireworthy.working.Danger;
 import wireworthy.working.Remedy;
 
 /** What is proposed against too much drop passes the same check once it is taken over. */
@@ -150,6 +152,73 @@ class WaysOutTest {
         assertThat(larger(strips(section, others))).contains(said.strip());
     }
 
+    private static List<String> ids(final Plan plan) {
+        return plan.checked().ways().stream().map(way -> way.remedy().id()).toList();
+    }
+
+    /** 144 W at 12 V: 1 mm2 in a bundle of six carries no fuse for 12 A. */
+    private static Plan overheating(final int count) {
+        return new Plan(
+                12,
+                144.0 / count,
+                count,
+                7,
+                "1 mm2",
+                "\"bundled\": 6, \"cable-table\": \"iso-10133\", ");
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 12})
+    void whereTheCableCouldOverheatALargerOneIsSaidFirstAndAShorterOneNotAtAll(final int count) {
+        final Plan plan = overheating(count);
+        assertThat(plan.checked().cautions().get(0).danger()).isEqualTo(Danger.FIRE);
+        assertThat(ids(plan)).startsWith("larger-section").doesNotContain("shorter-run");
+    }
+
+    @Test
+    void aWayOutLeavesNoCableWithoutAFuseThatFits() {
+        for (final Plan plan : plans().toList()) {
+            for (final Way way : plan.checked().ways()) {
+                plan.with(way.remedy())
+                        .map(Plan::checked)
+                        .filter(taken -> taken.fuse().known())
+                        .ifPresent(
+                                taken ->
+                                        assertThat(taken.fuse().between())
+                                                .as("%s, then %s", way.text(), plan)
+                                                .isNotEmpty());
+            }
+        }
+    }
+
+    @Test
+    void aFuseTooLargeForTheCableIsAMatterOfTheCableToo() {
+        final Plan plan = new Plan(12, 24, 1, 13, "1 mm2", "\"fuse\": \"30 A\", ");
+        assertThat(ids(plan)).startsWith("larger-section");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"7, 2.2 %, 4.9 m", "5, 2.2 %, 4.9 m", "1.2, 0.04 V, 0.74 m"})
+    void aRunIsShortenedToWhatCanBeCut(final double metres, final String limit, final String said) {
+        final Plan plan =
+                new Plan(12, 84, 1, metres, "6 mm2", "\"drop-limit\": \"" + limit + "\",");
+        assertThat(plan.checked().ways().stream().map(Way::text))
+                .filteredOn(text -> text.startsWith("Shorten"))
+                .singleElement()
+                .satisfies(text -> assertThat(text).contains("run to " + said + " one way"));
+    }
+
+    @Test
+    void shorteningByMoreThanHalfIsSaidLastAndSaysThatItIsHardlyAWay() {
+        final List<Way> ways =
+                new Plan(12, 84, 1, 16, "6 mm2", "\"cable-table\": \"iso-10133\", ")
+                        .checked()
+                        .ways();
+        assertThat(ways.get(ways.size() - 1).text())
+                .startsWith("Shortening alone would have to go down to")
+                .contains("6.7 m", "less than half");
+    }
+
     @Test
     void aSingleLoadIsNotSplit() {
         assertThat(strips("2.5 mm2", "").checked().ways())
@@ -166,7 +235,7 @@ class WaysOutTest {
                         it -> {
                             assertThat(it.danger()).isEqualTo(wireworthy.working.Danger.ONLY_JUST);
                             assertThat(it.text().toLowerCase(Locale.ROOT))
-                                    .contains("8.5 mm² holds it warm", "a run of at most 6.733 m");
+                                    .contains("8.5 mm² holds it warm", "a run of at most 6.7 m");
                         });
     }
 
