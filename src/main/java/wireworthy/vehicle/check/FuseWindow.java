@@ -114,6 +114,30 @@ public record FuseWindow(
                         series.words());
     }
 
+    /** Which of several ratings that fit to take, and why the others do, too; else empty. */
+    public Optional<String> advice() {
+        return between.size() < 2
+                ? Optional.empty()
+                : Optional.of(
+                        Said.of(
+                                adviceKey(),
+                                "smallest",
+                                FigureText.of(between.get(0), Dimension.CURRENT, 4),
+                                "chosen",
+                                FigureText.of(chosen.orElse(0), Dimension.CURRENT, 4)));
+    }
+
+    private String adviceKey() {
+        if (between.stream().noneMatch(this::isChosen)) {
+            return "window.take";
+        }
+        return isChosen(between.get(0)) ? "window.smallest" : "window.larger";
+    }
+
+    private boolean isChosen(final double rating) {
+        return chosen.isPresent() && StandardSizes.same(rating, chosen.getAsDouble());
+    }
+
     private static String listed(final List<Double> ratings) {
         return ratings.stream()
                 .map(rating -> FigureText.number(rating, Dimension.CURRENT, 4))

@@ -13,6 +13,7 @@ import wireworthy.vehicle.check.CheckedCircuit;
 import wireworthy.vehicle.check.CheckedPart;
 import wireworthy.vehicle.check.CheckedVehicle;
 import wireworthy.vehicle.check.FieldNote;
+import wireworthy.vehicle.check.FuseWindow;
 import wireworthy.vehicle.check.VehicleChecker;
 import wireworthy.window.Background;
 
@@ -80,6 +81,15 @@ final class Checking {
         return done.get()
                 .filter(it -> spot.equals(Spot.Fixed.SUPPLY) || spot.equals(Spot.Fixed.MAIN))
                 .map(it -> spot.equals(Spot.Fixed.SUPPLY) ? it.supply() : it.main());
+    }
+
+    /** Which fuses fit at a spot; empty where none sits there. */
+    Optional<FuseWindow> fuse(final Spot spot) {
+        return spot instanceof Spot.OfCircuit of
+                ? circuit(of.index()).map(CheckedCircuit::fuse)
+                : done.get()
+                        .filter(any -> spot.equals(Spot.Fixed.MAIN))
+                        .map(CheckedVehicle::mainFuse);
     }
 
     /** How a spot stands; empty for the whole, and while it is not checked. */

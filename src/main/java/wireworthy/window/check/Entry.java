@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import wireworthy.facts.FuseSeriesTable;
 import wireworthy.marking.Mark;
+import wireworthy.rules.Dimension;
+import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Understood;
 import wireworthy.vehicle.check.FieldNote;
@@ -40,7 +42,18 @@ record Entry(
 
     /** An example, or what is taken where nothing is typed. */
     String prompt() {
-        return CheckTexts.of("prompt." + key);
+        return fitting()
+                .map(fuse -> CheckTexts.of("prompt.fitting", "fuse", fuse))
+                .orElseGet(() -> CheckTexts.of("prompt." + key));
+    }
+
+    /** The smallest fuse that fits, where a fuse is asked for: no other stands as an example. */
+    private Optional<String> fitting() {
+        return quantity.filter(it -> it == Quantity.FUSE || it == Quantity.MAIN_FUSE)
+                .filter(any -> !isOwn())
+                .flatMap(any -> model.checking().fuse(spot))
+                .flatMap(window -> window.between().stream().findFirst())
+                .map(amps -> FigureText.of(amps, Dimension.CURRENT));
     }
 
     /** What is typed. */

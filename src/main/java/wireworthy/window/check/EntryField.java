@@ -17,7 +17,6 @@ final class EntryField extends KeptBox implements Refreshing {
     EntryField(final Entry entry) {
         this.entry = entry;
         field.setId(entry.spot().path() + entry.where());
-        field.setPromptText(entry.prompt());
         Longest.of(entry).holdFor(field);
         under.textProperty().subscribe(field::setAccessibleHelp);
         // A figure keeps the line, so that the form stays still while one types.
@@ -59,6 +58,7 @@ final class EntryField extends KeptBox implements Refreshing {
         if (!(field.isFocused() ? entry.kept(typed) : typed).equals(entry.text())) {
             field.setText(entry.text());
         }
+        field.setPromptText(entry.prompt());
         field.setAccessibleText(entry.spoken());
         under.say(entry.under(), entry.troubled() && !field.isFocused());
     }

@@ -32,6 +32,7 @@ final class FuseSection {
         parts.add(Texts.subtitle(CheckTexts.of("fuse")));
         parts.add(Texts.paragraph(Texts.kept(fuse.text())));
         chosen(fuse).ifPresent(parts::add);
+        fuse.advice().map(Texts::kept).map(Texts::soft).ifPresent(parts::add);
         if (fuse.known()) {
             parts.add(
                     Cards.card(

@@ -175,8 +175,31 @@ class CircuitTest {
                            "one-way-length": "1 m", "section": "2.5 mm2"}}
                         """);
         assertThat(tight.fuse().between()).isEmpty();
+        assertThat(tight.fuse().advice()).isEmpty();
         assertThat(tight.fuse().text())
                 .startsWith("None fits: the series blade has no rating from 26.25 A to 29 A.");
+    }
+
+    /** 3 A times 1.25 to 21 A: 4, 5, 7.5, 10, 15 and 20 A fit. */
+    @ParameterizedTest
+    @CsvSource({
+        "'', 'Take 4 A, the smallest of them'",
+        "25 A, 'Take 4 A, the smallest of them'",
+        "4 A, 'Yours, 4 A, is the smallest of them'",
+        "10 A, 'Yours, 10 A, protects this cable, too. 4 A, the smallest of them, opens sooner'",
+    })
+    void ofSeveralRatingsThatFitItSaysWhichToTake(final String fuse, final String said) {
+        final CheckedCircuit lamps =
+                Checked.circuit(
+                        """
+                        {"name": "Lamps", "given": {"loads": [{"name": "l", "current": "3 A"}],
+                           "one-way-length": "2 m", "section": "1.5 mm2", "fuse": "%s"}}
+                        """
+                                .formatted(fuse));
+        assertThat(lamps.fuse().between()).hasSizeGreaterThan(1);
+        assertThat(lamps.fuse().advice().orElseThrow())
+                .startsWith(said)
+                .contains("common practice, no source");
     }
 
     @Test

@@ -123,6 +123,15 @@ class VehicleModelTest {
     }
 
     @Test
+    void theExampleOfAFuseIsOneThatFits() {
+        assertThat(cable(Quantity.FUSE).prompt()).isEqualTo("such as 10 A");
+        lamps();
+        assertThat(cable(Quantity.FUSE).prompt()).isEqualTo("such as 3 A");
+        load(LoadEntry.POWER).type("150 W");
+        assertThat(cable(Quantity.FUSE).prompt()).isEqualTo("such as 20 A");
+    }
+
+    @Test
     void voltsThatDoNotArriveTakeTheSoundnessAway() {
         lamps();
         EntryList.ofLoad(model, 0, 0, LoadEntry.MEASURED).type("11.9 V");
