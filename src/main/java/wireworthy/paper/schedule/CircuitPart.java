@@ -18,8 +18,10 @@ import wireworthy.working.NetworkSolution;
 final class CircuitPart {
     private final int number;
     private final CheckedCircuit checked;
+    private final Common common;
 
-    CircuitPart(final int number, final CheckedCircuit checked) {
+    CircuitPart(final int number, final CheckedCircuit checked, final Common common) {
+        this.common = common;
         this.number = number;
         this.checked = checked;
     }
@@ -28,7 +30,7 @@ final class CircuitPart {
         final String title = Words.of("circuit", "number", String.valueOf(number));
         page.say("h2", title.replace("{name}", checked.circuit().name()));
         feed(page, checked.circuit().feed());
-        final Workings workings = new Workings(page);
+        final Workings workings = new Workings(page, common);
         workings.cautions(checked.cautions());
         for (final FieldNote note : checked.notes()) {
             page.say("p", "small", Words.of("circuit.missing", "why", note.text()));
@@ -39,7 +41,7 @@ final class CircuitPart {
         checked.network().ifPresent(solution -> stretches(page, solution));
         loads(page);
         workings.marks(checked.marks());
-        workings.assumed(checked.assumed());
+        workings.assumed(common.own(checked.assumed()));
     }
 
     private static void feed(final Block page, final Feed feed) {
@@ -89,7 +91,6 @@ final class CircuitPart {
         if (checked.loads().isEmpty()) {
             return;
         }
-        page.say("h3", Words.of("circuit.loads"));
         final Table table =
                 new Table(
                         page,

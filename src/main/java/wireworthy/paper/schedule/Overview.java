@@ -24,11 +24,13 @@ import wireworthy.vehicle.check.CheckedVehicle;
 import wireworthy.vehicle.check.FieldNote;
 import wireworthy.working.Danger;
 
-/** What is said first, the circuits at a glance and how they branch off. */
+/** What is said first, the circuits at a glance, what holds for all, how they branch off. */
 final class Overview {
     private final CheckedVehicle checked;
+    private final Common common;
 
-    Overview(final CheckedVehicle checked) {
+    Overview(final CheckedVehicle checked, final Common common) {
+        this.common = common;
         this.checked = checked;
     }
 
@@ -39,9 +41,11 @@ final class Overview {
         }
         page.say("h2", Words.of("table"));
         table(page);
-        page.say("h2", Words.of("distribution"));
-        page.say("p", "small", Words.of("distribution.note"));
-        distribution().into(page);
+        common.into(page);
+        final Block drawing = page.add("div", "kept");
+        drawing.say("h2", Words.of("distribution"));
+        drawing.say("p", "small", Words.of("distribution.note"));
+        distribution().into(drawing);
     }
 
     private void cautions(final Block page) {

@@ -24,11 +24,13 @@ public final class Schedule {
         final Pages pages = new Pages(title, size, Words.of("foot"), "schedule");
         final Block body = pages.body();
         body.say("h1", title);
-        new Overview(checked).into(body);
+        final Common common = new Common(checked);
+        new Overview(checked, common).into(body);
         for (int i = 0; i < checked.circuits().size(); i++) {
-            new CircuitPart(i + 1, checked.circuits().get(i)).into(body);
+            new CircuitPart(i + 1, checked.circuits().get(i), common).into(body);
         }
-        new WholePart(checked).into(body);
+        new WholePart(checked, common).into(body);
+        common.sources(body);
         new Shopping(checked).into(body);
         unchecked(body);
         return pages;

@@ -32,7 +32,7 @@ final class Shopping {
         }
         final Block part = page.add("div", "kept");
         part.say("h3", Words.of(key)).say("p", "small", Words.of(key + ".note"));
-        final Block rows = part.add("table", "narrow").add("tbody");
+        final Block rows = part.add("table", "narrow tight").add("tbody");
         for (final Purchases.Item item : items) {
             rows.add("tr").say("td", item.kind()).say("td", "number", item.amount());
         }

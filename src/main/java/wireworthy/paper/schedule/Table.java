@@ -20,7 +20,7 @@ final class Table {
      */
     Table(final Block page, final String... columns) {
         this.columns = List.of(columns);
-        final Block table = page.add("table");
+        final Block table = page.add("table", "tight");
         final Block head = table.add("thead").add("tr");
         for (final String column : columns) {
             head.say("th", look(column), Words.of(column.replace(RIGHT, "")));

@@ -2,7 +2,6 @@ package wireworthy.paper.schedule;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import wireworthy.facts.Source;
 import wireworthy.marking.Mark;
 import wireworthy.paper.Block;
 import wireworthy.vehicle.check.Way;
@@ -14,8 +13,10 @@ import wireworthy.working.Line;
 /** What circuits, main cable and supply have in common: cautions, workings, own figures. */
 final class Workings {
     private final Block page;
+    private final Common common;
 
-    Workings(final Block page) {
+    Workings(final Block page, final Common common) {
+        this.common = common;
         this.page = page;
     }
 
@@ -29,10 +30,9 @@ final class Workings {
         if (lines.isEmpty()) {
             return;
         }
-        page.say("h3", Words.of("circuit.working"));
-        final Table table = new Table(page, "working.what", "working.sum", "working.source");
+        final Table table = new Table(page, "working.what", "working.sum", ">working.source");
         for (final Line line : lines) {
-            table.row(name(line), sum(line), line.source().map(Source::text).orElse(""));
+            table.row(name(line), sum(line), common.source(line));
         }
     }
 

@@ -29,6 +29,8 @@ final class Faults {
                         sums,
                         FUSE_VOLTAGE,
                         series.voltageRatings().stream().mapToDouble(v -> v).findFirst());
+        final FuseFault silent =
+                new FuseFault(index, circuit, current, breaking, volts, heating, "");
         return new FuseFault(
                 index,
                 circuit,
@@ -36,7 +38,7 @@ final class Faults {
                 breaking,
                 volts,
                 heating,
-                text(current, breaking, heating));
+                text(current, breaking, silent.heatingOrder()));
     }
 
     /** What was typed, or else what is known of the whole series. */
@@ -75,12 +77,7 @@ final class Faults {
                         + Said.of(
                                 "fault.heats",
                                 "time",
-                                FigureText.of(power(heating.getAsDouble()), Dimension.SHORT_TIME));
-    }
-
-    /** The power of ten at or below it, to the safe side: more would feign what no sum knows. */
-    private static double power(final double seconds) {
-        return Math.pow(10, Math.floor(Math.log10(seconds)));
+                                FigureText.of(heating.getAsDouble(), Dimension.SHORT_TIME));
     }
 
     /** Where the fuse can't break such a current. */

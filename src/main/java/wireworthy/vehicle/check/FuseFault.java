@@ -22,4 +22,14 @@ public record FuseFault(
         OptionalDouble breakingCapacity,
         OptionalDouble ratedVoltage,
         OptionalDouble heatingTime,
-        String text) {}
+        String text) {
+    /**
+     * The power of ten at or below that time, to the safe side: more would feign what no sum knows.
+     */
+    public OptionalDouble heatingOrder() {
+        return heatingTime.isEmpty()
+                ? heatingTime
+                : OptionalDouble.of(
+                        Math.pow(10, Math.floor(Math.log10(heatingTime.getAsDouble()))));
+    }
+}

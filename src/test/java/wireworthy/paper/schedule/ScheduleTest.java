@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -85,6 +86,48 @@ class ScheduleTest {
 
         assertThat(sources).isNotEmpty();
         assertThat(sources).allSatisfy(source -> assertThat(text).contains(oneLine(source)));
+    }
+
+    /** How often words stand in a text. */
+    private static int times(final String text, final String words) {
+        return text.split(Pattern.quote(words), -1).length - 1;
+    }
+
+    @Test
+    void whatHoldsForManyCircuitsIsSaidOnceWithTheExceptions() {
+        assertThat(times(text, "copper at 20 °C; return by its own core")).isOne();
+        assertThat(text)
+                .contains(
+                        "Assumed in all of them, because nothing was given: margin 1.25",
+                        "Assumed in all but \"Projector\"",
+                        "Assumed in all but \"Aisle strips\", because nothing was given: drop"
+                                + " limit 3 %.",
+                        "Assumed here, because nothing was given: insulation temperature 70 °C.");
+        HERON.circuits().stream()
+                .flatMap(circuit -> circuit.assumed().stream())
+                .forEach(assumed -> assertThat(text).contains(oneLine(assumed.text())));
+    }
+
+    @Test
+    void fusesOfWhichTheSameHoldsStandInOneRow() {
+        assertThat(text)
+                .containsOnlyOnce("limit of its insulation in a time")
+                .contains("House lamps, Aisle strips, Ticket desk 830 A 1000 A 0.01 s");
+        HERON.faults().stream()
+                .filter(fault -> !fault.circuit().isEmpty())
+                .forEach(
+                        fault ->
+                                assertThat(text.substring(text.indexOf("Heats its cable in")))
+                                        .contains(fault.circuit()));
+    }
+
+    @Test
+    void theScheduleOfTheHeronIsTwelvePagesAtMost() throws IOException {
+        for (final PaperSize size : PaperSize.values()) {
+            try (PDDocument document = Loader.loadPDF(Schedule.pdf(HERON, size))) {
+                assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(12);
+            }
+        }
     }
 
     @Test
