@@ -129,7 +129,9 @@ final class UnitTable {
     }
 
     private void area() {
-        squared(unit("mm2", "mm²", "square millimetres", "1e-6"), "mm", "millimetre");
+        final Unit millimetres = unit("mm2", "mm²", "square millimetres", "1e-6");
+        squared(millimetres, "mm", "millimetre");
+        book.add(Dimension.AREA, millimetres, "qmm");
         squared(unit("cm2", "cm²", "square centimetres", "1e-4"), "cm", "centimetre");
         squared(unit("m2", "m²", "square metres", "1"), "m", "metre");
         final Unit inches = Unit.of("in2", "in²", "square inches", INCH.pow(2));

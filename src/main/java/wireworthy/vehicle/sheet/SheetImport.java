@@ -27,7 +27,11 @@ public record SheetImport(
 
     /** Takes a spreadsheet in by a mapping; never throws. */
     public static SheetImport of(final Sheet sheet, final Mapping mapping) {
-        final Taking taking = new Taking(mapping, new Cells(mapping, decimals(sheet, mapping)));
+        final Taking taking =
+                new Taking(
+                        mapping,
+                        new Cells(mapping, decimals(sheet, mapping)),
+                        Title.volts(sheet, mapping.headingRow()));
         for (int i = 0; i < sheet.rows().size(); i++) {
             taking.row(sheet.rows().get(i), i);
         }

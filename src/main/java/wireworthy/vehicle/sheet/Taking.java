@@ -9,8 +9,6 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import wireworthy.vehicle.Circuit;
-import wireworthy.vehicle.Feed;
-import wireworthy.vehicle.Load;
 import wireworthy.vehicle.Vehicle;
 
 /** The circuits as they come together, row by row. */
@@ -24,9 +22,13 @@ final class Taking {
     private final List<RowOutcome> rows = new ArrayList<>();
     private final Map<String, Integer> byName = new LinkedHashMap<>();
     private final List<Circuit> circuits = new ArrayList<>();
-    private String volts = "";
+    private String volts;
 
-    Taking(final Mapping mapping, final Cells cells) {
+    /**
+     * @param volts of the supply as a title says them; empty where none does
+     */
+    Taking(final Mapping mapping, final Cells cells, final String volts) {
+        this.volts = volts;
         this.mapping = mapping;
         this.cells = cells;
         this.loadsNamed = mapping.of(Target.Word.LOAD).isPresent();
@@ -123,7 +125,7 @@ final class Taking {
                 known,
                 StretchRow.is(read)
                         ? StretchRow.into(circuit, read)
-                        : filled(circuit, read, load.isEmpty() ? name : load));
+                        : LoadRow.into(circuit, read, load.isEmpty() ? name : load));
         volts(read).filter(cell -> volts.isEmpty()).ifPresent(cell -> volts = cell.kept());
         return done(row, read, known);
     }
@@ -183,30 +185,6 @@ final class Taking {
             return !before.isEmpty() && !before.equals(cell.kept());
         }
         return false;
-    }
-
-    private static Circuit filled(
-            final Circuit circuit, final List<CellRead> read, final String loadName) {
-        Circuit filled = circuit;
-        Load load = Load.named(loadName);
-        for (final CellRead cell : read) {
-            final Target target = cell.column().target();
-            final String text = cell.text();
-            if (target instanceof Target.OfLoad of) {
-                load = load.with(of.entry(), text);
-            } else if (target == Target.Word.AT) {
-                load = load.connectedAt(text);
-            } else if (target instanceof Target.Given given) {
-                filled = filled.withGiven(given.quantity(), text);
-            } else if (target instanceof Target.Own own) {
-                filled = filled.withAnswer(own.quantity(), text);
-            } else if (target == Target.Word.COLOUR) {
-                filled = filled.withColour(text);
-            } else if (target == Target.Word.FED_FROM) {
-                filled = filled.fedFrom(new Feed(text, false));
-            }
-        }
-        return load.entries().typed().isEmpty() ? filled : filled.plus(load);
     }
 
     private static RowOutcome done(
