@@ -84,13 +84,23 @@ public record FuseWindow(
                         FieldNote.wrong(
                                 where,
                                 Said.of(
-                                        "window.not-made",
+                                        notMadeKey(),
                                         "series",
                                         series.words(),
                                         "fuse",
                                         FigureText.of(chosen.getAsDouble(), Dimension.CURRENT),
+                                        "fitting",
+                                        listed(between),
                                         "ratings",
                                         listed(series.ratings()))));
+    }
+
+    /** One that does not fit is never offered beside those that do. */
+    private String notMadeKey() {
+        if (!known()) {
+            return "window.not-made";
+        }
+        return between.isEmpty() ? "window.not-made.none" : "window.not-made.fit";
     }
 
     /** The window for people: which ratings fit, or why none does and what to change. */

@@ -202,6 +202,45 @@ class CircuitTest {
                 .contains("common practice, no source");
     }
 
+    /** 5 A times 1.25 to 29 A, to 16.5 A and less. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "2.5 mm2 | Of its ratings 7.5, 10, 15, 20, 25 A fit here.",
+                "1 mm2 | Of its ratings 7.5, 10, 15 A fit here.",
+                "'' | choose one of 1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35, 40 A",
+            })
+    void insteadOfAFuseThatIsNotMadeThoseThatFitAreSaidFirst(
+            final String section, final String said) {
+        final CheckedCircuit pump =
+                Checked.circuit(
+                        """
+                        {"name": "Pump", "given": {"loads": [{"name": "p", "current": "5 A"}],
+                           "one-way-length": "1 m", "section": "%s", "fuse": "50 A"}}
+                        """
+                                .formatted(section));
+        assertThat(pump.notesAt("given.fuse"))
+                .extracting(FieldNote::text)
+                .singleElement()
+                .asString()
+                .startsWith("The series blade has no fuse of 50 A")
+                .contains(said);
+    }
+
+    @Test
+    void whereNoRatingFitsNoneIsOfferedForAFuseThatIsNotMade() {
+        final CheckedCircuit winch =
+                Checked.circuit(
+                        """
+                        {"name": "Winch", "given": {"loads": [{"name": "w", "current": "21 A"}],
+                           "one-way-length": "1 m", "section": "2.5 mm2", "fuse": "50 A"}}
+                        """);
+        assertThat(winch.notesAt("given.fuse"))
+                .extracting(FieldNote::text)
+                .anyMatch(text -> text.contains("none of its ratings"));
+    }
+
     @Test
     void aLimitMetOnlyByColdCopperIsACaution() {
         final CheckedCircuit cold =
@@ -275,7 +314,7 @@ class CircuitTest {
         final CheckedCircuit lamps = Checked.circuit(LAMPS.replace("\"5 A\"", "\"6 A\""));
         assertThat(lamps.notesAt("given.fuse").get(0).text())
                 .startsWith(
-                        "The series blade has no fuse of 6 A: choose one of 1, 2, 3, 4, 5, 7.5,");
+                        "The series blade has no fuse of 6 A. Of its ratings 5, 7.5, 10, 15, 20 A fit");
     }
 
     @Test
