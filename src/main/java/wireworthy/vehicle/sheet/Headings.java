@@ -57,6 +57,7 @@ final class Headings {
         Stream.concat(Vocabulary.CIRCUIT.stream(), Vocabulary.STRETCH.stream())
                 .forEach(each -> WHOLE.put(SheetWriter.heading(each), new Target.Given(each)));
         WHOLE.putAll(SheetWriter.PLACES);
+        WHOLE.putAll(SheetWriter.FEEDS);
         WHOLE.put(SheetWriter.VOLTS, Target.OfVehicle.VOLTS);
         // A current without more is that of the circuit; the plain one never stands on its way.
         Stream.of(Quantity.values())

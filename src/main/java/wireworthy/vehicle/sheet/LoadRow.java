@@ -1,6 +1,7 @@
 package wireworthy.vehicle.sheet;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
@@ -12,6 +13,8 @@ import wireworthy.vehicle.LoadEntry;
 final class LoadRow {
     private static final Set<LoadEntry> DRAWS =
             Set.of(LoadEntry.POWER, LoadEntry.CURRENT, LoadEntry.RESISTANCE);
+
+    private static final Set<String> NO = Set.of("no", "n", "nein", "0", "false");
 
     private static final Target CURRENT = new Target.OfLoad(LoadEntry.CURRENT);
     private static final Target OWN_CURRENT = new Target.Own(Quantity.CIRCUIT_CURRENT);
@@ -35,11 +38,19 @@ final class LoadRow {
                 filled = filled.withAnswer(own.quantity(), text);
             } else if (target == Target.Word.COLOUR) {
                 filled = filled.withColour(text);
+            } else if (target == Target.Word.NEVER_WITH) {
+                filled = filled.withNeverWith(text);
             } else if (target == Target.Word.FED_FROM) {
-                filled = filled.fedFrom(new Feed(text, false));
+                filled = filled.fedFrom(new Feed(text, hasOwnFuse(read)));
             }
         }
         return load.entries().typed().isEmpty() ? filled : filled.plus(load);
+    }
+
+    /** Without a word of one there is none: that is the case to look out for. */
+    private static boolean hasOwnFuse(final List<CellRead> read) {
+        final String said = CellRead.word(read, Target.Word.OWN_FUSE).toLowerCase(Locale.ROOT);
+        return !said.isEmpty() && !NO.contains(said);
     }
 
     /** A current that was worked out beside a power in most rows is what is known in this one. */

@@ -36,6 +36,12 @@ public final class SheetWriter {
                     "stretch from", Target.Word.FROM,
                     "stretch to", Target.Word.TO);
 
+    /** The columns of how circuits are fed, where there is something to say of it. */
+    static final Map<String, Target> FEEDS =
+            Map.of("fused tap", Target.Word.OWN_FUSE, "never with", Target.Word.NEVER_WITH);
+
+    private static final List<String> FEED_HEADINGS = FEEDS.keySet().stream().sorted().toList();
+
     private static final List<String> PLACE_HEADINGS = PLACES.keySet().stream().sorted().toList();
 
     /** What stands before the heading of what only a stretch of cable has. */
@@ -50,10 +56,15 @@ public final class SheetWriter {
      * The columns of a file.
      *
      * @param volts of the supply, as text; empty where not known, and then they have no column
+     * @param feeds whether one is tapped off through a fuse of its own, or never runs with another
      * @param places whether a cable leads to several
      */
     private record Columns(
-            String volts, boolean places, List<Quantity> given, List<Quantity> own) {}
+            String volts,
+            boolean feeds,
+            boolean places,
+            List<Quantity> given,
+            List<Quantity> own) {}
 
     private SheetWriter() {}
 
@@ -66,6 +77,7 @@ public final class SheetWriter {
         final Columns columns =
                 new Columns(
                         pointed(Quantity.SUPPLY_VOLTAGE, VehicleChecker.volts(vehicle)),
+                        vehicle.circuits().stream().anyMatch(SheetWriter::isFed),
                         vehicle.circuits().stream().anyMatch(Circuit::isNetwork),
                         GIVEN.stream().filter(each -> isGiven(vehicle, each)).toList(),
                         Stream.of(Quantity.values()).filter(each -> isOwn(vehicle, each)).toList());
@@ -75,6 +87,15 @@ public final class SheetWriter {
                 .flatMap(circuit -> rows(circuit, columns))
                 .forEach(row -> line(text, row, separator));
         return text.toString();
+    }
+
+    private static boolean isFed(final Circuit circuit) {
+        return hasOwnFuse(circuit) || !circuit.neverWith().isBlank();
+    }
+
+    /** At the board one always sits. */
+    private static boolean hasOwnFuse(final Circuit circuit) {
+        return circuit.feed().isTap() && circuit.feed().ownFuse();
     }
 
     private static boolean isGiven(final Vehicle vehicle, final Quantity quantity) {
@@ -94,6 +115,9 @@ public final class SheetWriter {
     private static List<String> headings(final Columns columns) {
         final List<String> headings =
                 new ArrayList<>(List.of("Circuit", "Load", "Colour", "Fed from"));
+        if (columns.feeds()) {
+            headings.addAll(FEED_HEADINGS);
+        }
         if (columns.places()) {
             headings.addAll(PLACE_HEADINGS);
         }
@@ -133,6 +157,9 @@ public final class SheetWriter {
                                 load.name(),
                                 circuit.colour(),
                                 circuit.feed().circuit()));
+        if (columns.feeds()) {
+            cells.addAll(List.of(hasOwnFuse(circuit) ? "yes" : "", circuit.neverWith()));
+        }
         if (columns.places()) {
             cells.addAll(List.of(load.at(), "", ""));
         }
@@ -147,9 +174,11 @@ public final class SheetWriter {
 
     private static List<String> row(
             final Circuit circuit, final Stretch stretch, final Columns columns) {
-        final List<String> cells =
-                new ArrayList<>(
-                        List.of(circuit.name(), "", "", "", "", stretch.from(), stretch.to()));
+        final List<String> cells = new ArrayList<>(List.of(circuit.name(), "", "", ""));
+        if (columns.feeds()) {
+            cells.addAll(List.of("", ""));
+        }
+        cells.addAll(List.of("", stretch.from(), stretch.to()));
         addVolts(cells, columns);
         Stream.of(LoadEntry.values()).forEach(any -> cells.add(""));
         cells.addAll(pointed(columns.given(), stretch.given()));

@@ -19,6 +19,10 @@ public sealed interface Target {
         LOAD,
         COLOUR,
         FED_FROM,
+        /** Whether a fuse of its own sits where it leaves the cable it is tapped off. */
+        OWN_FUSE,
+        /** Circuits that share it never run at the same time. */
+        NEVER_WITH,
         AT,
         /** A row with it tells a stretch of cable, and no load. */
         FROM,

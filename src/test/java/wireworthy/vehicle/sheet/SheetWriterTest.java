@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Entries;
+import wireworthy.vehicle.Feed;
 import wireworthy.vehicle.Heron;
 import wireworthy.vehicle.Load;
 import wireworthy.vehicle.LoadEntry;
@@ -25,6 +26,26 @@ class SheetWriterTest {
         final SheetImport taken = Sheets.taken(SheetWriter.text(Heron.vehicle(), separator));
         assertThat(taken.troubles()).isEmpty();
         assertThat(taken.circuits()).isEqualTo(Heron.vehicle().circuits());
+    }
+
+    @ParameterizedTest
+    @ValueSource(chars = {',', ';'})
+    void howCircuitsAreFedComesBack(final char separator) {
+        final Vehicle van =
+                withPlaces()
+                        .plus(
+                                Circuit.named("Tap")
+                                        .fedFrom(new Feed("Lamps", true))
+                                        .withNeverWith("heater")
+                                        .plus(Load.named("a").with(LoadEntry.POWER, "5 W"))
+                                        .plus(Load.named("b").with(LoadEntry.POWER, "6 W")))
+                        .plus(
+                                Circuit.named("Bare tap")
+                                        .fedFrom(new Feed("Lamps", false))
+                                        .plus(Load.named("c").with(LoadEntry.POWER, "7 W")));
+        final SheetImport taken = Sheets.taken(SheetWriter.text(van, separator));
+        assertThat(taken.troubles()).isEmpty();
+        assertThat(taken.circuits()).isEqualTo(van.circuits());
     }
 
     private static Vehicle fedAt(final String volts) {
