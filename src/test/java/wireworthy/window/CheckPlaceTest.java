@@ -1,6 +1,7 @@
 package wireworthy.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -82,6 +83,33 @@ class CheckPlaceTest extends WindowTest {
         final List<Circuit> circuits = kept("my-vehicle.json").circuits();
         assertThat(circuits).hasSize(1);
         assertThat(circuits.get(0).part().given().typed()).containsValue("4");
+    }
+
+    private double heightOfFocus() {
+        return focused().localToScene(focused().getLayoutBounds()).getMinY();
+    }
+
+    @Test
+    void aCautionOfVoltsMeasuredDoesNotMoveAwayWhatIsTyped() {
+        press("Begin with the supply");
+        type("Voltage of the supply", "12 V");
+        press("Add a circuit");
+        type("Power of one", "24 W");
+        type("Length, one way", "5 m");
+        type("Section", "2.5 mm2");
+        tabTo(
+                node ->
+                        node instanceof ToggleButton line
+                                && is(line, "When it is built: volts measured"));
+        push(KeyCode.SPACE);
+        tabTo(node -> isField(node, "Measured at the load"));
+        final double before = heightOfFocus();
+        write("9");
+        assertThat(reads("less arrives than worked")).isTrue();
+        assertThat(heightOfFocus()).isCloseTo(before, within(2.0));
+        write(".9");
+        assertThat(texts()).anyMatch(text -> text.contains("2 V less arrive"));
+        assertThat(heightOfFocus()).isCloseTo(before, within(2.0));
     }
 
     private Vehicle kept(final String file) {

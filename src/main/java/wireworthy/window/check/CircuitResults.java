@@ -10,6 +10,7 @@ import wireworthy.vehicle.check.CheckedVehicle;
 import wireworthy.vehicle.check.FuseWindow;
 import wireworthy.vehicle.check.VoltsLost;
 import wireworthy.window.parts.KeptBox;
+import wireworthy.window.parts.Scrolling;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.working.Caution;
@@ -98,8 +99,14 @@ final class CircuitResults extends KeptBox implements Refreshing {
         along.show(circuit.network().map(it -> AlongCable.of(circuit, it)));
     }
 
+    /** A caution that comes or goes above must not move away what is being typed. */
     @Override
     public void refresh() {
+        MeasuredForm.typedIn(this)
+                .ifPresentOrElse(field -> Scrolling.keeping(field, this::showAll), this::showAll);
+    }
+
+    private void showAll() {
         model.checking().circuit(index).ifPresent(this::show);
         model.checking()
                 .done()

@@ -3,6 +3,9 @@ package wireworthy.window.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
 import javafx.scene.layout.VBox;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
@@ -24,6 +27,22 @@ final class MeasuredForm extends KeptBox implements Refreshing {
         refresh();
     }
 
+    /** The field of such a form that is being typed in; empty where another, or none, is. */
+    static Optional<Node> typedIn(final Node results) {
+        return Optional.ofNullable(results.getScene())
+                .map(Scene::getFocusOwner)
+                .filter(MeasuredForm::isIn);
+    }
+
+    private static boolean isIn(final Node node) {
+        for (Parent at = node.getParent(); at != null; at = at.getParent()) {
+            if (at instanceof MeasuredForm) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     @Override
     public void refresh() {
         final int count = model.now().circuits().get(index).loads().size();
@@ -38,38 +57,41 @@ final class MeasuredForm extends KeptBox implements Refreshing {
     private final class Row extends VBox implements Refreshing {
         private final int load;
         private final EntryField field;
-        private final Told<Optional<CheckedLoad>> said = new Told<>(Row::say);
+        private final Told<Optional<CheckedLoad>> predicted =
+                new Told<>(it -> said(it.map(Row::predicted)));
+        private final Told<Optional<CheckedLoad.Comparison>> compared =
+                new Told<>(it -> said(it.map(CheckedLoad.Comparison::text)));
 
         Row(final int load) {
             this.load = load;
             field = new EntryField(EntryList.ofLoad(model, index, load, LoadEntry.MEASURED));
             field.setMaxWidth(USE_PREF_SIZE);
             getStyleClass().add(Styles.TIGHT);
-            getChildren().setAll(said, field);
+            getChildren().setAll(predicted, field, compared);
         }
 
         @Override
         public void refresh() {
             field.refresh();
-            said.show(
+            final Optional<CheckedLoad> now =
                     model.checking()
                             .circuit(index)
                             .filter(it -> load < it.loads().size())
-                            .map(it -> it.loads().get(load)));
+                            .map(it -> it.loads().get(load));
+            predicted.show(now);
+            compared.show(now.flatMap(CheckedLoad::measured));
         }
 
-        private static List<Line> say(final Optional<CheckedLoad> load) {
-            return load.map(Row::text).map(Line::prose).map(List::of).orElse(List.of());
+        private static List<Line> said(final Optional<String> text) {
+            return text.map(Line::prose).map(List::of).orElse(List.of());
         }
 
-        private static String text(final CheckedLoad load) {
+        private static String predicted(final CheckedLoad load) {
             final String predicted =
                     load.predicted().isPresent()
                             ? FigureText.of(load.predicted().getAsDouble(), Dimension.VOLTAGE)
                             : CheckTexts.of("not-yet");
-            final String first =
-                    CheckTexts.of("measured.load", "load", load.name(), "volts", predicted);
-            return load.measured().map(it -> first + " " + it.text()).orElse(first);
+            return CheckTexts.of("measured.load", "load", load.name(), "volts", predicted);
         }
     }
 }

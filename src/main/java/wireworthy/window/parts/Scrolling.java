@@ -1,5 +1,6 @@
 package wireworthy.window.parts;
 
+import java.util.Optional;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -11,11 +12,40 @@ public final class Scrolling {
 
     /** Brings a node into view in the page it stands on, if that scrolls. */
     public static void into(final Node node) {
+        page(node).ifPresent(pane -> to(pane, node));
+    }
+
+    private static Optional<ScrollPane> page(final Node node) {
         for (Parent at = node.getParent(); at != null; at = at.getParent()) {
             if (at instanceof ScrollPane pane) {
-                to(pane, node);
-                return;
+                return Optional.of(pane);
             }
+        }
+        return Optional.empty();
+    }
+
+    /** Changes the page a node stands on; the node stays where it is seen. */
+    public static void keeping(final Node node, final Runnable change) {
+        final Optional<ScrollPane> page = page(node);
+        final double before = page.map(pane -> top(pane, node)).orElse(0.0);
+        change.run();
+        page.ifPresent(pane -> keep(pane, node, before));
+    }
+
+    /** How far below the upper edge of what is seen of a page. */
+    private static double top(final ScrollPane pane, final Node node) {
+        return pane.sceneToLocal(node.localToScene(node.getLayoutBounds())).getMinY();
+    }
+
+    private static void keep(final ScrollPane pane, final Node node, final double before) {
+        pane.applyCss();
+        pane.layout();
+        final double hidden =
+                pane.getContent().getLayoutBounds().getHeight()
+                        - pane.getViewportBounds().getHeight();
+        if (hidden > 0) {
+            final double moved = top(pane, node) - before;
+            pane.setVvalue(Math.max(0, Math.min(1, pane.getVvalue() + moved / hidden)));
         }
     }
 
