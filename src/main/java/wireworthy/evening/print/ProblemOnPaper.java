@@ -15,6 +15,9 @@ import wireworthy.practice.Problem;
 
 /** A problem as a learner gets it: situation, drawing, question, room for the working. */
 final class ProblemOnPaper {
+    /** So many problems share the first page with the head of the sheet. */
+    private static final int ON_FIRST_PAGE = 3;
+
     private final int number;
     private final Exercise exercise;
     private final List<Asked> asked;
@@ -26,7 +29,7 @@ final class ProblemOnPaper {
     }
 
     void into(final Block page) {
-        final Block problem = page.add("div", "problem");
+        final Block problem = page.add("div", number > ON_FIRST_PAGE ? "problem" : "problem first");
         problem.say("div", "problem-number", String.valueOf(number));
         if (exercise.drawing() == Drawing.NONE) {
             words(problem.add("div", "problem-words"));

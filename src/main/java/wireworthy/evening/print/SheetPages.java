@@ -58,7 +58,8 @@ public final class SheetPages {
     public byte[] sheets() {
         final Pages pages = pages("sheet");
         for (int learner = 1; learner <= names.size(); learner++) {
-            new LearnerCopy(sheet.mark(), names.label(learner), exercises.get(learner - 1))
+            new LearnerCopy(
+                            size, sheet.mark(), names.label(learner), exercises.get(learner - 1))
                     .into(pages.body(), learner == names.size());
         }
         return pages.pdf();

@@ -88,6 +88,26 @@ class SheetPagesTest {
         }
     }
 
+    /** Sheets of circuits with one figure each: the head takes no problem's place. */
+    @ParameterizedTest
+    @EnumSource
+    void threeProblemsShareEachPageTheFirstToo(final PaperSize size) throws IOException {
+        final List<String> ids =
+                List.of(
+                        "power/house-lamp-current",
+                        "power/amplifier-current-24",
+                        "power/water-pump-power",
+                        "parallel-loads/strips-and-fan",
+                        "parallel-loads/lamps-and-pump",
+                        "units-and-lengths/usb-lamps-in-milliamps");
+        final Sheet sheet = sheet(new Pick.ByTemplates(ids), true);
+        final byte[] one = new SheetPages(sheet, CodeNames.numbers(1), size).sheets();
+
+        try (PDDocument document = Loader.loadPDF(one)) {
+            assertThat(document.getNumberOfPages()).isEqualTo(2);
+        }
+    }
+
     @ParameterizedTest
     @EnumSource(
             value = Skill.class,
