@@ -89,13 +89,22 @@ public final class FigureText {
         return joined(number(si, dimension, digits), unit(dimension));
     }
 
+    /** A resistance in milliohms, even where ohms would be handier. */
+    public static String inMilliohms(final double si, final int digits) {
+        return milliohms(si, rounding(digits, RoundingMode.HALF_UP));
+    }
+
     private static String text(
             final double si, final Dimension dimension, final int digits, final RoundingMode mode) {
         final MathContext rounding = rounding(digits, mode);
         if (dimension == Dimension.RESISTANCE && si != 0 && Math.abs(si) < SMALLEST_OHM) {
-            return joined(number(si * 1000, dimension, rounding), MILLIOHM.shown());
+            return milliohms(si, rounding);
         }
         return joined(number(fieldValue(si, dimension), dimension, rounding), unit(dimension));
+    }
+
+    private static String milliohms(final double si, final MathContext rounding) {
+        return joined(number(si * 1000, Dimension.RESISTANCE, rounding), MILLIOHM.shown());
     }
 
     private static String joined(final String number, final String unit) {

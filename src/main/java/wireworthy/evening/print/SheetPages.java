@@ -67,33 +67,33 @@ public final class SheetPages {
 
     /** The right answers with their full workings, problem by problem. */
     public byte[] key() {
-        return problems("key", (block, problem) -> new KeyPart(problem).into(block));
+        return problems("key", (block, number) -> new KeyPart(problem(number)).into(block));
     }
 
     /** The figures that known slips give, problem by problem. */
     public byte[] slipFinder() {
-        return problems("finder", (block, problem) -> new SlipPart(problem).into(block));
+        return problems("finder", (block, number) -> new SlipPart(number, problem(number)).into(block));
     }
 
-    private byte[] problems(final String kind, final BiConsumer<Block, ProblemOfAll> written) {
+    private byte[] problems(final String kind, final BiConsumer<Block, Integer> written) {
         final Pages pages = pages(kind);
         final Block body = pages.body();
         body.say("h1", TEXTS.of(kind + ".title"));
         body.say("p", TEXTS.of("mark", "mark", sheet.mark()));
         body.say("p", "small", TEXTS.of(kind + ".note"));
-        for (int i = 0; i < sheet.problems(); i++) {
-            final ProblemOfAll problem = problem(i);
-            body.say("h2", TEXTS.of("problem", "number", i + 1, "skill", problem.skill()));
-            written.accept(body, problem);
+        for (int number = 1; number <= sheet.problems(); number++) {
+            final String skill = problem(number).skill();
+            body.say("h2", TEXTS.of("problem", "number", number, "skill", skill));
+            written.accept(body, number);
         }
         return pages.pdf();
     }
 
-    private ProblemOfAll problem(final int place) {
+    private ProblemOfAll problem(final int number) {
         return new ProblemOfAll(
                 sheet.plan().ownNumbers(),
                 names,
-                exercises.stream().map(each -> each.get(place)).toList());
+                exercises.stream().map(each -> each.get(number - 1)).toList());
     }
 
     private Pages pages(final String kind) {

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import wireworthy.evening.Asked;
 import wireworthy.marking.Change;
 import wireworthy.marking.Outcome;
 import wireworthy.marking.SlipFigures;
@@ -16,7 +15,6 @@ import wireworthy.practice.ChoiceProblem;
 import wireworthy.practice.Problem;
 import wireworthy.rules.Ref;
 import wireworthy.texts.TextBundle;
-import wireworthy.working.Telling;
 import wireworthy.working.Worked;
 
 /**
@@ -133,15 +131,11 @@ record SlipColumn(String words, List<String> figures, double first) {
 
     private static List<String> figures(
             final List<Problem> all, final int part, final double[] si) {
+        final OneUnit written = new OneUnit(all, part);
         final List<String> figures = new ArrayList<>();
         for (int learner = 0; learner < si.length; learner++) {
-            final String right = Asked.of(all.get(learner)).get(part).right();
-            final Ref ref = all.get(learner).parts().get(part).ref();
-            final String text =
-                    Double.isFinite(si[learner])
-                            ? Telling.result(ref.quantity(), si[learner])
-                            : NONE;
-            figures.add(text.equals(right) ? NONE : text);
+            final String text = Double.isFinite(si[learner]) ? written.text(si[learner]) : NONE;
+            figures.add(text.equals(written.right(learner)) ? NONE : text);
         }
         return figures;
     }

@@ -14,9 +14,11 @@ final class SlipPart {
     /** So many columns of figures fit beside each other. */
     private static final int COLUMNS = 10;
 
+    private final int number;
     private final ProblemOfAll problem;
 
-    SlipPart(final ProblemOfAll problem) {
+    SlipPart(final int number, final ProblemOfAll problem) {
+        this.number = number;
         this.problem = problem;
     }
 
@@ -26,42 +28,39 @@ final class SlipPart {
                 figures(page, first, part);
             }
         } else if (problem.first() instanceof ChoiceProblem) {
-            options(page);
+            options(page.add("div", "kept"));
         } else {
             page.say("p", TEXTS.of("finder.order"));
         }
     }
 
     private void figures(final Block page, final Problem first, final int part) {
-        final Asked asked = Asked.of(first).get(part);
-        final boolean whole = first.parts().size() == 1;
-        page.say(
-                "p",
-                "ask",
-                whole
-                        ? asked.ask()
-                        : TEXTS.of("part", "part", ProblemOnPaper.part(part), "ask", asked.ask()));
         final List<Problem> all = problem.different().stream().map(Problem.class::cast).toList();
         final List<SlipColumn> columns = SlipColumn.of(all, part);
+        final OneUnit written = new OneUnit(all, part);
+        final Block kept = page.add("div", "kept");
+        kept.say("p", "ask", ask(first, part));
         if (!problem.own()) {
-            list(page, asked, columns);
+            list(kept, written, columns);
             return;
         }
-        final Block legend = page.add("p", "legend");
-        for (int i = 0; i < columns.size(); i++) {
-            final Block each = legend.add("span", "gap");
-            each.say("b", SlipColumn.letter(i) + "\u00a0");
-            each.text(columns.get(i).words());
-            legend.text(" ");
-        }
-        for (int from = 0; from == 0 || from < columns.size(); from += COLUMNS) {
-            matrix(page, part, columns, from, Math.min(columns.size(), from + COLUMNS));
+        matrix(kept, written, columns, 0);
+        for (int from = COLUMNS; from < columns.size(); from += COLUMNS) {
+            matrix(page.add("div", "kept"), written, columns, from);
         }
     }
 
-    private static void list(final Block page, final Asked asked, final List<SlipColumn> columns) {
+    private static String ask(final Problem first, final int part) {
+        final String ask = Asked.of(first).get(part).ask();
+        return first.parts().size() == 1
+                ? ask
+                : TEXTS.of("part", "part", ProblemOnPaper.part(part), "ask", ask);
+    }
+
+    private static void list(
+            final Block page, final OneUnit written, final List<SlipColumn> columns) {
         final Block rows = page.add("table", "narrow").add("tbody");
-        rows.add("tr").say("td", "right", asked.right()).say("td", TEXTS.of("finder.right"));
+        rows.add("tr").say("td", "right", written.right(0)).say("td", TEXTS.of("finder.right"));
         columns.stream()
                 .sorted((a, b) -> Double.compare(a.first(), b.first()))
                 .forEach(
@@ -71,22 +70,29 @@ final class SlipPart {
                                         .say("td", each.words()));
     }
 
+    /** So many columns as fit beside each other, under what their letters stand for. */
     private void matrix(
             final Block page,
-            final int part,
+            final OneUnit written,
             final List<SlipColumn> columns,
-            final int from,
-            final int to) {
+            final int from) {
+        final int to = Math.min(columns.size(), from + COLUMNS);
+        final Block legend = page.add("p", "legend");
         final Block table = page.add("table", "matrix");
         final Block head = table.add("thead").add("tr");
-        head.say("th", TEXTS.of("learner")).say("th", "figure", TEXTS.of("finder.right"));
+        head.say("th", TEXTS.of("finder.learner", "number", number));
+        head.say("th", "figure", TEXTS.of("finder.right"));
         for (int i = from; i < to; i++) {
+            final Block each = legend.add("span", "gap");
+            each.say("b", SlipColumn.letter(i) + "\u00a0");
+            each.text(columns.get(i).words());
+            legend.text(" ");
             head.say("th", "figure", SlipColumn.letter(i));
         }
         final Block rows = table.add("tbody");
         for (int learner = 0; learner < problem.different().size(); learner++) {
             final Block row = rows.add("tr").say("td", "whose", problem.whose(learner));
-            row.say("td", "right", Asked.of(problem.different().get(learner)).get(part).right());
+            row.say("td", "right", written.right(learner));
             for (final SlipColumn column : columns.subList(from, to)) {
                 row.say("td", "figure", column.figures().get(learner));
             }

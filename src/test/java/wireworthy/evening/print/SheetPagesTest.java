@@ -8,6 +8,9 @@ import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -25,6 +28,7 @@ import wireworthy.marking.SlipFigures;
 import wireworthy.paper.PaperSize;
 import wireworthy.practice.Exercise;
 import wireworthy.practice.Problem;
+import wireworthy.practice.Template;
 import wireworthy.rules.Skill;
 import wireworthy.working.Telling;
 
@@ -127,6 +131,59 @@ class SheetPagesTest {
                 }
             }
         }
+    }
+
+    /** No page of it begins in the middle of figures: their letters would stand overleaf. */
+    @ParameterizedTest
+    @EnumSource
+    void theSlipFinderKeepsFiguresWithWhatTheirLettersStandFor(final PaperSize size)
+            throws IOException {
+        final Sheet sheet = sheet(Pick.BySkills.of(EnumSet.allOf(Skill.class), 20), true);
+        final byte[] finder = new SheetPages(sheet, CodeNames.numbers(12), size).slipFinder();
+
+        try (PDDocument document = Loader.loadPDF(finder)) {
+            final PDFTextStripper read = new PDFTextStripper();
+            read.setSortByPosition(true);
+            for (int page = 2; page <= document.getNumberOfPages(); page++) {
+                read.setStartPage(page);
+                read.setEndPage(page);
+                assertThat(read.getText(document).strip())
+                        .as("page " + page)
+                        .matches("(?s)(Problem \\d+: |[a-z]\\d?[\\s\u00a0]\\D).*");
+            }
+        }
+    }
+
+    @Test
+    void figuresThatAreComparedStandInOneUnit() {
+        final List<String> ids =
+                SHELF.templates(false).stream()
+                        .map(Template::fullId)
+                        .filter(id -> id.contains("resistance") || id.contains("milliohm"))
+                        .toList();
+        final Sheet sheet = sheet(new Pick.ByTemplates(ids), true);
+        for (int problem = 1; problem <= sheet.problems(); problem++) {
+            final int each = problem;
+            final List<Problem> all =
+                    IntStream.rangeClosed(1, 12)
+                            .mapToObj(learner -> sheet.exercise(learner, each))
+                            .filter(Problem.class::isInstance)
+                            .map(Problem.class::cast)
+                            .toList();
+            if (!all.isEmpty()) {
+                assertThat(units(all)).as(ids.get(each - 1)).hasSize(1);
+            }
+        }
+    }
+
+    private static Set<String> units(final List<Problem> all) {
+        final OneUnit written = new OneUnit(all, 0);
+        return Stream.concat(
+                        IntStream.range(0, all.size()).mapToObj(written::right),
+                        SlipColumn.of(all, 0).stream().flatMap(it -> it.figures().stream()))
+                .filter(figure -> figure.contains(" "))
+                .map(figure -> figure.substring(figure.indexOf(' ')))
+                .collect(Collectors.toSet());
     }
 
     @Test
