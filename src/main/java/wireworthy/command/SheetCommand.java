@@ -5,6 +5,8 @@ import java.io.PrintWriter;
 import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ThreadLocalRandom;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +21,8 @@ import wireworthy.evening.EveningProblem;
 import wireworthy.evening.Sheet;
 import wireworthy.evening.SheetPlan;
 import wireworthy.evening.Shelf;
+import wireworthy.evening.handin.Explained;
+import wireworthy.evening.handin.SheetFile;
 import wireworthy.evening.print.SheetPages;
 import wireworthy.paper.Pages;
 import wireworthy.paper.PaperSize;
@@ -84,10 +88,21 @@ final class SheetCommand implements Callable<Integer> {
     private PaperSize paper = PaperSize.A4;
 
     @Option(
+            names = "--laptops",
+            paramLabel = "WHEN",
+            arity = "0..1",
+            fallbackValue = "at-the-end",
+            description = {
+                "Also write the sheet file that laptops open. What is right is said there",
+                "now, at-the-end or not-at-all; ${FALLBACK-VALUE} unless given."
+            })
+    private @Nullable String laptops;
+
+    @Option(
             names = "--out",
             paramLabel = "FOLDER",
             required = true,
-            description = "Where the three files go; the folder is made.")
+            description = "Where the files go; the folder is made.")
     private Path out = Path.of("");
 
     @ParentCommand private @Nullable WireworthyCommand parent;
@@ -104,7 +119,9 @@ final class SheetCommand implements Callable<Integer> {
                     mark == null ? Sheet.of(plan(named), shelf) : Sheet.marked(mark, shelf);
             final CodeNames learners =
                     named.size() == 0 ? CodeNames.numbers(sheet.learners()) : named;
+            final Optional<SheetFile> file = file(sheet, learners);
             write(sheet, new SheetPages(sheet, learners, paper));
+            file.ifPresent(this::write);
             return 0;
         } catch (final EveningProblem e) {
             spec.commandLine().getErr().println(e.text());
@@ -150,13 +167,45 @@ final class SheetCommand implements Callable<Integer> {
         said.flush();
     }
 
+    private Optional<SheetFile> file(final Sheet sheet, final CodeNames learners) {
+        return Optional.ofNullable(laptops)
+                .map(SheetCommand::explained)
+                .map(explained -> new SheetFile(sheet.mark(), explained, learners));
+    }
+
+    private static Explained explained(final String id) {
+        return Arrays.stream(Explained.values())
+                .filter(each -> each.id().equals(id))
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                new EveningProblem(
+                                        "No \"" + id + "\" is known to --laptops",
+                                        "Choose of now, at-the-end, not-at-all"));
+    }
+
+    private void write(final SheetFile sheet) {
+        final Path file = out.resolve("sheet-" + sheet.mark() + ".json");
+        try {
+            sheet.write(file);
+        } catch (final IOException e) {
+            throw unwritten(file);
+        }
+        spec.commandLine().getOut().println(file);
+        spec.commandLine().getOut().flush();
+    }
+
+    private static EveningProblem unwritten(final Path file) {
+        return new EveningProblem(
+                file + " can't be written", "Choose another folder with --out");
+    }
+
     private Path written(final Sheet sheet, final String kind, final byte[] pdf) {
         final Path file = out.resolve("sheet-" + sheet.mark() + "-" + kind + ".pdf");
         try {
             WholeFile.write(file, pdf);
         } catch (final IOException e) {
-            throw new EveningProblem(
-                    file + " can't be written", "Choose another folder with --out");
+            throw unwritten(file);
         }
         return file;
     }

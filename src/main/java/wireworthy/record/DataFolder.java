@@ -72,6 +72,11 @@ public record DataFolder(Path path) {
         return path.resolve("sheets");
     }
 
+    /** Keeps in which folder something was written last, on a stick or elsewhere. */
+    public Path written() {
+        return path.resolve("last-folder.txt");
+    }
+
     /** Where unexpected errors are written down. */
     public Path log() {
         return path.resolve("wireworthy.log");

@@ -14,18 +14,26 @@ final class LearnersDesk implements LessonDesk {
     private final InUse inUse;
     private final Consumer<List<Block.Questions>> practice;
     private final Consumer<String> tables;
+    private final FileAsking files;
 
     LearnersDesk(
             final Learner learner,
             final SettingsKeeper settings,
             final InUse inUse,
             final Consumer<List<Block.Questions>> practice,
-            final Consumer<String> tables) {
+            final Consumer<String> tables,
+            final FileAsking files) {
         this.learner = learner;
         this.settings = settings;
         this.inUse = inUse;
         this.practice = practice;
         this.tables = tables;
+        this.files = files;
+    }
+
+    @Override
+    public FileAsking files() {
+        return files;
     }
 
     @Override

@@ -42,9 +42,7 @@ public interface LessonDesk {
     void practise(List<Block.Questions> questions);
 
     /** Asks where a lesson is to be saved. */
-    default FileAsking files() {
-        return FileAsking.bySystem();
-    }
+    FileAsking files();
 
     /** The reader follows a link to a table. */
     void table(String id);

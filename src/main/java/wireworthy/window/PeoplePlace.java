@@ -120,12 +120,12 @@ public final class PeoplePlace implements Place {
             Buttons.row(
                     button("json", () -> save(JSON, model::exportJson)),
                     button("csv", () -> save(CSV, model::exportCsv)),
-                    button("import", () -> files.open(page, JSON).ifPresent(model::importJson)))
+                    button("import", () -> files.open(page, of("import"), JSON).ifPresent(model::importJson)))
         };
     }
 
     private void save(final String ending, final Consumer<java.nio.file.Path> export) {
-        files.save(page, model.now(), ending).ifPresent(export);
+        files.save(page, of(ending), model.now(), ending).ifPresent(export);
     }
 
     private Node[] joinParts() {

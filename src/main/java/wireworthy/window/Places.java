@@ -1,5 +1,6 @@
 package wireworthy.window;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,7 @@ final class Places {
     private final Place stand;
     private final Place people;
     private final Ahead ahead;
+    private final FileAsking files;
     private Consumer<String> going = place -> {};
 
     Places(
@@ -36,6 +38,7 @@ final class Places {
             final SettingsKeeper settings,
             final Clock clock,
             final Ahead ahead) {
+        files = FileAsking.bySystem(LastFolder.keptIn(folder.written(), home()));
         final InUse inUse = new SumsFromSettings(settings, () -> going.accept(SumsPlace.ID));
         tables =
                 new OnFirstVisit<>(
@@ -66,7 +69,7 @@ final class Places {
                         ahead::lessons,
                         ahead.solver(),
                         new LearnersDesk(
-                                learner, settings, inUse, this::toPractice, this::toTable));
+                                learner, settings, inUse, this::toPractice, this::toTable, files));
         stand =
                 new OnFirstVisit<>(
                         StandPlace.ID,
@@ -83,8 +86,12 @@ final class Places {
                         () ->
                                 new PeoplePlace(
                                         new PeopleModel(learner.record(), settings, model::leave),
-                                        FileAsking.bySystem()));
+                                        files));
         this.ahead = ahead;
+    }
+
+    private static Path home() {
+        return Path.of(System.getProperty("user.home", "."));
     }
 
     private EveningPlace evening(
@@ -94,7 +101,7 @@ final class Places {
             final InUse inUse) {
         return EveningPlace.of(
                 new EveningDesk(
-                        folder, clock, FileAsking.bySystem(), ahead::lessons, this::toLesson),
+                        folder, clock, files, ahead::lessons, this::toLesson),
                 new ProjectorDesk(ahead.solver(), inUse::sums),
                 settings);
     }

@@ -1,6 +1,7 @@
 package wireworthy.bench;
 
 import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,8 @@ import wireworthy.record.SettingsFile;
 import wireworthy.record.SettingsKeeper;
 import wireworthy.rules.Skill;
 import wireworthy.window.Background;
+import wireworthy.window.FileAsking;
+import wireworthy.window.LastFolder;
 import wireworthy.window.LessonDesk;
 import wireworthy.window.LessonsPlace;
 import wireworthy.window.MainWindow;
@@ -74,6 +77,11 @@ public final class LessonOpening {
 
         @Override
         public void table(final String id) {}
+
+        @Override
+        public FileAsking files() {
+            return FileAsking.bySystem(LastFolder.keptIn(Path.of("last-folder.txt"), Path.of("")));
+        }
     }
 
     /** The window; started by a class that is none, as without modules it has to be. */

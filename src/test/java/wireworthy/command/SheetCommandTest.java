@@ -14,6 +14,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import picocli.CommandLine;
+import wireworthy.evening.handin.Explained;
+import wireworthy.evening.handin.SheetFile;
 
 class SheetCommandTest {
     @TempDir Path folder;
@@ -64,6 +66,7 @@ class SheetCommandTest {
                 "--copies 65                     | Take 1 to 64.",
                 "--seed -1                       | Take 0 to 65535.",
                 "--templates nothing/at-all      | such as voltage-drop/aisle-strips-drop.",
+                "--laptops soon                  | Choose of now, at-the-end, not-at-all.",
                 "--names nobody.csv              | nobody.csv can't be read. Check that it is there.",
             })
     void whatCantBeMadeIsSaidWithTheWayOut(final String arguments, final String says) {
@@ -86,6 +89,21 @@ class SheetCommandTest {
 
         assertThat(sheet("--skills drop --problems 1 --names " + names)).isZero();
         assertThat(text(papers().get(1))).contains("1 Wren", "2 Swift", "3 Merlin");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"--laptops, AT_THE_END", "--laptops now, NOW"})
+    void theFileForTheLaptopsIsWrittenBesideWhereItIsWanted(
+            final String option, final Explained explained) throws IOException {
+        final Path names = folder.resolve("names.csv");
+        Files.writeString(names, "Wren, Swift");
+
+        assertThat(sheet("--skills drop --problems 1 --names " + names + " " + option)).isZero();
+        assertThat(papers()).hasSize(4);
+        final SheetFile file = SheetFile.read(papers().get(3));
+        assertThat(file.names().names()).containsExactly("Wren", "Swift");
+        assertThat(file.explained()).isEqualTo(explained);
+        assertThat(said.toString()).contains(file.mark(), papers().get(3).toString());
     }
 
     private static String text(final Path pdf) throws IOException {

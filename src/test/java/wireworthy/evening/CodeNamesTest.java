@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -28,12 +29,45 @@ class CodeNamesTest {
                 "an empty column before  | ;;name/;;Wren/;;Finch/;;Swift",
                 "numbered                | 1;Wren/2;Finch/3;Swift",
                 "quoted                  | \"seat\",\"name\"/\"1\",\"Wren\"/\"2\",\"Finch\"/\"3\",\"Swift\"",
+                "quoted, blanks around   | \"Wren\" ,1/ \"Finch\" ,2/\"Swift\",3",
+                "quoted, some only       | name;seat/\"Wren\";1/Finch;2/\"Swift\";3",
+                "printed quotes          | “Wren”/„Finch“/«Swift»",
+                "single quotes           | 'Wren','Finch','Swift'",
                 "in German               | Platz;Codename/1;Wren/2;Finch/3;Swift"
             })
     void eachNameIsOneLearnerAndNothingElseIs(final String what, final String list) {
         assertThat(CodeNames.read(lines(list)).names())
                 .as(what)
                 .isEqualTo(List.of("Wren", "Finch", "Swift"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "\"Wren, blue\",1/Finch,2        | Wren blue/Finch",
+                "name;seat/\"Wren; blue\";1/Finch;2 | Wren blue/Finch",
+                "\"The \"\"old\"\" Wren\",1/Finch,2  | The \"old\" Wren/Finch",
+                "O'Wren/'Finch               | O'Wren/'Finch"
+            })
+    void aSeparatorInQuotesPartsNoName(final String list, final String names) {
+        assertThat(CodeNames.read(lines(list)).names())
+                .isEqualTo(List.of(lines(names).split("\n")));
+    }
+
+    /** A list is looked over before it is used: whoever reads it sees names and nothing else. */
+    @Test
+    void aListIsShownOneNameALineCountedWithWhatWillNotDo() {
+        final NameList list =
+                NameList.of(
+                        "\uFEFFseat;name\n1;\"Wren\"\n2;Finch\n3;wren\n4;" + "Swift".repeat(8));
+
+        assertThat(list.text()).isEqualTo("Wren\nFinch\nwren\n" + "Swift".repeat(8));
+        assertThat(list.said())
+                .contains("Names: 4.", "more than once: wren.", "longer than 30")
+                .contains("Swift".repeat(6) + "…");
+        assertThat(NameList.of("").said()).isEmpty();
     }
 
     @ParameterizedTest

@@ -30,17 +30,22 @@ class PeoplePlaceTest extends WindowTest {
     /** Files that the person would pick. */
     private final class Picked implements FileAsking {
         @Override
-        public Optional<Path> open(final Node from, final String ending) {
+        public Optional<Path> open(final Node from, final String title, final String ending) {
             return Optional.of(home.resolve("kept." + ending));
         }
 
         @Override
-        public Optional<Path> save(final Node from, final String name, final String ending) {
+        public Optional<Path> save(final Node from, final String title, final String name, final String ending) {
             return Optional.of(home.resolve("kept." + ending));
         }
 
         @Override
         public Optional<Path> folder(final Node from, final String title) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Path> folderToRead(final Node from, final String title) {
             return Optional.empty();
         }
     }

@@ -57,17 +57,22 @@ final class TestDesk implements LessonDesk {
     public FileAsking files() {
         return new FileAsking() {
             @Override
-            public Optional<Path> open(final Node from, final String ending) {
+            public Optional<Path> open(final Node from, final String title, final String ending) {
                 return Optional.empty();
             }
 
             @Override
-            public Optional<Path> save(final Node from, final String name, final String ending) {
+            public Optional<Path> save(final Node from, final String title, final String name, final String ending) {
                 return saveTo;
             }
 
             @Override
             public Optional<Path> folder(final Node from, final String title) {
+                return Optional.empty();
+            }
+
+            @Override
+            public Optional<Path> folderToRead(final Node from, final String title) {
                 return Optional.empty();
             }
         };

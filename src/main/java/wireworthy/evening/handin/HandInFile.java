@@ -17,6 +17,9 @@ public final class HandInFile {
 
     private HandInFile() {}
 
+    /** How the names of all hand-ins begin. */
+    static final String BEGINS = "hand-in-";
+
     /**
      * Writes it whole or not at all, in place of an earlier one of the same learner and sheet.
      *
@@ -36,7 +39,7 @@ public final class HandInFile {
 
     /** How the names of all files of a sheet begin. */
     static String begins(final String mark) {
-        return "hand-in-" + mark + "-";
+        return BEGINS + mark + "-";
     }
 
     /**

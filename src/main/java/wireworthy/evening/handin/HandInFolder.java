@@ -103,11 +103,20 @@ public final class HandInFolder {
         return Stream.concat(whole, damaged(mark).stream()).map(folder::resolve).toList();
     }
 
-    /** Files that can't be read, but are called as hand-ins of a sheet: they hold answers, too. */
+    /** Files that can't be read, but are called as hand-ins: they hold answers, too. */
+    public List<String> damaged() {
+        return beginning(HandInFile.BEGINS);
+    }
+
+    /** Those of them that are called as hand-ins of a sheet. */
     public List<String> damaged(final String mark) {
+        return beginning(HandInFile.begins(mark));
+    }
+
+    private List<String> beginning(final String begins) {
         return none.stream()
                 .map(HandIns.LeftOut::file)
-                .filter(file -> file.startsWith(HandInFile.begins(mark)))
+                .filter(file -> file.startsWith(begins))
                 .filter(
                         file ->
                                 Files.isRegularFile(

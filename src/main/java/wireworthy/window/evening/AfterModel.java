@@ -114,12 +114,17 @@ final class AfterModel {
                 .map(HandInFolder.Belonging::mark)
                 .flatMap(mark -> trouble(mark).map(e -> none(folder, mark, e)).stream())
                 .findFirst()
-                .orElseGet(() -> new AfterState.None(folder.folder(), "", folder.leftOut()));
+                .orElseGet(() -> none(folder, "", folder.leftOut()));
     }
 
     private static AfterState none(
             final HandInFolder folder, final String mark, final EveningProblem trouble) {
-        return new AfterState.None(folder.folder(), trouble.text(), folder.leftOut(mark, trouble));
+        return none(folder, trouble.text(), folder.leftOut(mark, trouble));
+    }
+
+    private static AfterState none(
+            final HandInFolder folder, final String why, final List<HandIns.LeftOut> leftOut) {
+        return new AfterState.None(folder.folder(), why, leftOut, folder.damaged());
     }
 
     private Optional<EveningProblem> trouble(final String mark) {
@@ -156,27 +161,36 @@ final class AfterModel {
         }
     }
 
-    /** How many files of the sheet there are to delete. */
+    /** How many files there are to delete: those of the sheet, or damaged ones of none. */
     int deletable() {
-        return state.get() instanceof AfterState.Read read ? files(read).size() : 0;
+        return files().size();
     }
 
     /** Those of them that are damaged, by name. */
     List<String> damaged() {
+        if (state.get() instanceof AfterState.None none) {
+            return none.damaged();
+        }
         return state.get() instanceof AfterState.Read read
                 ? read.folder().damaged(read.summary().sheet().mark())
                 : List.of();
     }
 
-    private static List<Path> files(final AfterState.Read read) {
-        return read.folder().files(read.summary().sheet().mark());
+    private List<Path> files() {
+        if (state.get() instanceof AfterState.None none) {
+            return none.damaged().stream().map(none.folder()::resolve).toList();
+        }
+        return state.get() instanceof AfterState.Read read
+                ? read.folder().files(read.summary().sheet().mark())
+                : List.of();
     }
 
-    /** Deletes all hand-ins of the sheet from the folder for good, and forgets what was read. */
+    /** Deletes them from the folder for good, and forgets what was read. */
     void delete() {
-        if (state.get() instanceof AfterState.Read read) {
+        final List<Path> files = files();
+        if (!files.isEmpty()) {
             background.run(
-                    () -> deleted(files(read)),
+                    () -> deleted(files),
                     words -> {
                         state.set(new AfterState.Nothing());
                         said.set(words);

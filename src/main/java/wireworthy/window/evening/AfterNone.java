@@ -7,7 +7,7 @@ import wireworthy.window.parts.Verdict;
 
 /** A folder of which no file counts. */
 final class AfterNone extends VBox {
-    AfterNone(final AfterState.None none) {
+    AfterNone(final AfterState.None none, final AfterModel model) {
         getStyleClass().add(Styles.AFTER);
         final String key = none.leftOut().isEmpty() ? "empty" : "none";
         getChildren()
@@ -19,6 +19,9 @@ final class AfterNone extends VBox {
                                         : none.trouble()));
         if (!none.leftOut().isEmpty()) {
             getChildren().add(AfterTables.leftOut(none.leftOut()));
+        }
+        if (model.deletable() > 0) {
+            getChildren().add(AfterDeleting.ofDamaged(model, none.folder()));
         }
     }
 }

@@ -69,7 +69,7 @@ final class AfterPart implements EveningPart {
     }
 
     private void choose(final AfterModel model, final FileAsking files) {
-        files.folder(found, AfterTexts.of("folder")).ifPresent(model::read);
+        files.folderToRead(found, AfterTexts.of("folder")).ifPresent(model::read);
     }
 
     private void show(final AfterState state, final AfterModel model, final FileAsking files) {
@@ -86,7 +86,7 @@ final class AfterPart implements EveningPart {
         } else if (state instanceof AfterState.Refused refused) {
             found.getChildren().setAll(new Notice(Verdict.CAUTION, refused.trouble()));
         } else if (state instanceof AfterState.None none) {
-            found.getChildren().setAll(new AfterNone(none));
+            found.getChildren().setAll(new AfterNone(none, model));
         } else if (state instanceof AfterState.Read read) {
             found.getChildren().setAll(new AfterSummary(read, model, files, make));
         } else {

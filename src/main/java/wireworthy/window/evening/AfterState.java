@@ -23,10 +23,14 @@ sealed interface AfterState {
      *
      * @param trouble why the sheet can't be made again; empty where there is none
      * @param leftOut every file with its reason
+     * @param damaged those that are called as hand-ins and can't be read, by name
      */
-    record None(Path folder, String trouble, List<HandIns.LeftOut> leftOut) implements AfterState {
+    record None(
+            Path folder, String trouble, List<HandIns.LeftOut> leftOut, List<String> damaged)
+            implements AfterState {
         public None {
             leftOut = List.copyOf(leftOut);
+            damaged = List.copyOf(damaged);
         }
     }
 

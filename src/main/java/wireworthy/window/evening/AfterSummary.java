@@ -1,6 +1,5 @@
 package wireworthy.window.evening;
 
-import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
@@ -15,12 +14,10 @@ import wireworthy.window.FileAsking;
 import wireworthy.window.NextFrame;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Cards;
-import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.OneOf;
 import wireworthy.window.parts.Scrolling;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
-import wireworthy.window.parts.Verdict;
 
 /** What a group stumbled over, and what can be done with it. */
 final class AfterSummary extends VBox {
@@ -31,7 +28,6 @@ final class AfterSummary extends VBox {
     private final FileAsking files;
     private final Consumer<NextWeek> make;
     private final ComboBox<PaperSize> size = new ComboBox<>();
-    private final VBox deleting = new VBox();
 
     AfterSummary(
             final AfterState.Read read,
@@ -70,7 +66,7 @@ final class AfterSummary extends VBox {
         if (!read.handIns().leftOut().isEmpty()) {
             getChildren().add(AfterTables.leftOut(read.handIns().leftOut()));
         }
-        getChildren().add(kept());
+        getChildren().add(AfterDeleting.ofSheet(model, read.folder().folder()));
     }
 
     private String counted(final Summary summary) {
@@ -124,11 +120,11 @@ final class AfterSummary extends VBox {
     }
 
     private void savePdf() {
-        files.save(this, NAME, "pdf").ifPresent(file -> model.savePdf(file, size.getValue()));
+        files.save(this, AfterTexts.of("save.pdf"), NAME, "pdf").ifPresent(file -> model.savePdf(file, size.getValue()));
     }
 
     private void saveCsv() {
-        files.save(this, NAME, "csv").ifPresent(model::saveCsv);
+        files.save(this, AfterTexts.of("save.csv"), NAME, "csv").ifPresent(model::saveCsv);
     }
 
     /** Where it was saved, beside what saves it. */
@@ -144,43 +140,6 @@ final class AfterSummary extends VBox {
                             }
                         });
         return said;
-    }
-
-    private Node kept() {
-        deleting.getStyleClass().add(Styles.TIGHT);
-        askLater();
-        return Cards.card(
-                Texts.subtitle(AfterTexts.of("kept")),
-                Texts.paragraph(AfterTexts.of("kept.say", "folder", read.folder().folder())),
-                deleting);
-    }
-
-    private void askLater() {
-        deleting.getChildren()
-                .setAll(
-                        Buttons.row(
-                                Buttons.plain(
-                                        AfterTexts.of("delete", "count", model.deletable()),
-                                        this::ask)));
-    }
-
-    /** Files that are gone can't be brought back, so it is asked once. */
-    private void ask() {
-        final Node keep = Buttons.plain(AfterTexts.of("delete.keep"), this::askLater);
-        deleting.getChildren()
-                .setAll(
-                        new Notice(Verdict.CAUTION, sure()),
-                        Buttons.row(
-                                keep, Buttons.plain(AfterTexts.of("delete.do"), model::delete)));
-        keep.requestFocus();
-    }
-
-    private String sure() {
-        final List<String> damaged = model.damaged();
-        final String sure = AfterTexts.of("delete.sure", "count", model.deletable());
-        return damaged.isEmpty()
-                ? sure
-                : sure + " " + AfterTexts.of("delete.damaged", "files", String.join(", ", damaged));
     }
 
     private static final class SizeName extends StringConverter<PaperSize> {

@@ -19,6 +19,13 @@ record ProjectorFigure(String lesson, Figure figure) {
         return ProjectorTexts.of("figure." + figure.kind().id());
     }
 
+    /** In a list: its lesson first, as several lessons have a figure of one kind. */
+    String inList() {
+        return lesson.equals(title())
+                ? lesson
+                : ProjectorTexts.of("figure.of", "figure", title(), "lesson", lesson);
+    }
+
     /** All live figures, in the order of the lessons. Reads every lesson. */
     static List<ProjectorFigure> of(final Lessons lessons) {
         final List<ProjectorFigure> all = new ArrayList<>();

@@ -111,7 +111,7 @@ final class ProjectorForms {
 
     private void openFile() {
         atOnce = false;
-        files.open(mark, SHEET_FILE).ifPresent(setup::file);
+        files.open(mark, EveningTexts.of("laptop.file.do"), SHEET_FILE).ifPresent(setup::file);
     }
 
     /** Problems on a skill. */
@@ -132,16 +132,7 @@ final class ProjectorForms {
     static Node figures(final List<ProjectorFigure> all, final Consumer<ProjectorFigure> wall) {
         return picked(
                 ProjectorTexts.of("figure"),
-                all.stream()
-                        .map(
-                                each ->
-                                        ProjectorTexts.of(
-                                                "figure.of",
-                                                "figure",
-                                                each.title(),
-                                                "lesson",
-                                                each.lesson()))
-                        .toList(),
+                all.stream().map(ProjectorFigure::inList).toList(),
                 ProjectorTexts.of("show"),
                 Optional.empty(),
                 at -> wall.accept(all.get(at)));

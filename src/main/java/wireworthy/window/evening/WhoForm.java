@@ -10,6 +10,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.layout.VBox;
+import wireworthy.evening.NameList;
 import wireworthy.evening.SheetPlan;
 import wireworthy.evening.wish.ForWhom;
 import wireworthy.window.FileAsking;
@@ -99,7 +100,8 @@ final class WhoForm extends VBox {
         names.setPrefRowCount(LINES);
         names.setPrefColumnCount(1);
         names.setAccessibleText(EveningTexts.of("make.names"));
-        names.textProperty().addListener((any, before, typed) -> who(it -> it.withNames(typed)));
+        names.textProperty().addListener((any, before, typed) -> typed(typed));
+        under.setText(NameList.of(now().names()).said());
         final VBox part =
                 new VBox(
                         Texts.soft(EveningTexts.of("make.names")),
@@ -111,16 +113,22 @@ final class WhoForm extends VBox {
         return part;
     }
 
+    private void typed(final String names) {
+        who(it -> it.withNames(names));
+        under.setText(NameList.of(names).said());
+    }
+
     private void fromFile(final TextArea names) {
-        files.open(this, "csv").ifPresent(file -> read(file, names));
+        files.open(this, EveningTexts.of("make.csv"), "csv").ifPresent(file -> read(file, names));
     }
 
     private void read(final Path file, final TextArea names) {
         try {
             final boolean small = Files.size(file) <= MOST_BYTES;
-            under.setText(small ? "" : EveningTexts.of("make.csv.large", "file", file));
             if (small) {
-                names.setText(Files.readString(file));
+                names.setText(NameList.of(Files.readString(file)).text());
+            } else {
+                under.setText(EveningTexts.of("make.csv.large", "file", file));
             }
         } catch (final CharacterCodingException e) {
             under.setText(EveningTexts.of("make.csv.encoding", "file", file));

@@ -165,6 +165,19 @@ class AfterModelTest {
     }
 
     @Test
+    void whereEveryHandInIsDamagedTheyCanBeDeletedAllTheSame() throws IOException {
+        final String damaged = "hand-in-" + sheet(3, 1).mark() + "-2.json";
+        Files.writeString(folder.resolve(damaged), "{\"name\": \"Wren\", \"rep");
+        Files.writeString(folder.resolve("notes.txt"), "bring the projector");
+        model.read(folder);
+        assertThat(model.state().get()).isInstanceOf(AfterState.None.class);
+        assertThat(model.deletable()).isEqualTo(1);
+        assertThat(model.damaged()).containsExactly(damaged);
+        model.delete();
+        assertThat(folder.toFile().list()).containsExactly("notes.txt");
+    }
+
+    @Test
     void onlyTheHandInsOfTheSheetAreDeleted() throws IOException {
         final Sheet sheet = sheet(3, 1);
         handIn(folder, sheet);

@@ -39,18 +39,23 @@ public final class TestDesks implements FileAsking {
     }
 
     @Override
-    public Optional<Path> open(final Node from, final String ending) {
+    public Optional<Path> open(final Node from, final String title, final String ending) {
         return Optional.of(answer);
     }
 
     @Override
-    public Optional<Path> save(final Node from, final String name, final String ending) {
+    public Optional<Path> save(final Node from, final String title, final String name, final String ending) {
         return Optional.of(
                 Files.isDirectory(answer) ? answer.resolve(name + "." + ending) : answer);
     }
 
     @Override
     public Optional<Path> folder(final Node from, final String title) {
+        return Optional.of(answer);
+    }
+
+    @Override
+    public Optional<Path> folderToRead(final Node from, final String title) {
         return Optional.of(answer);
     }
 }

@@ -1,0 +1,92 @@
+package wireworthy.window;
+
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.stage.DirectoryChooser;
+import javafx.stage.FileChooser;
+import javafx.stage.Window;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The dialogs of the system. What is read often lies on somebody's stick, where nothing of one's
+ * own belongs: so it is kept apart where one read last and where one wrote last.
+ */
+final class SystemDialogs implements FileAsking {
+    private final LastFolder read;
+    private final LastFolder written;
+
+    SystemDialogs(final LastFolder read, final LastFolder written) {
+        this.read = read;
+        this.written = written;
+    }
+
+    @Override
+    public Optional<Path> open(final Node from, final String title, final String ending) {
+        final Optional<Path> file = path(toOpen(title, ending).showOpenDialog(window(from)));
+        file.ifPresent(read::file);
+        return file;
+    }
+
+    FileChooser toOpen(final String title, final String ending) {
+        return chooser(title, ending, read);
+    }
+
+    @Override
+    public Optional<Path> save(
+            final Node from, final String title, final String name, final String ending) {
+        final Optional<Path> file = path(toSave(title, name, ending).showSaveDialog(window(from)));
+        file.ifPresent(written::file);
+        return file;
+    }
+
+    FileChooser toSave(final String title, final String name, final String ending) {
+        final FileChooser chooser = chooser(title, ending, written);
+        chooser.setInitialFileName(name + "." + ending);
+        return chooser;
+    }
+
+    @Override
+    public Optional<Path> folder(final Node from, final String title) {
+        return folder(from, title, written);
+    }
+
+    @Override
+    public Optional<Path> folderToRead(final Node from, final String title) {
+        return folder(from, title, read);
+    }
+
+    private static Optional<Path> folder(
+            final Node from, final String title, final LastFolder last) {
+        final DirectoryChooser chooser = new DirectoryChooser();
+        chooser.setTitle(title);
+        begin(last).ifPresent(chooser::setInitialDirectory);
+        final Optional<Path> folder = path(chooser.showDialog(window(from)));
+        folder.ifPresent(last::folder);
+        return folder;
+    }
+
+    private static FileChooser chooser(
+            final String title, final String ending, final LastFolder last) {
+        final FileChooser chooser = new FileChooser();
+        chooser.setTitle(title);
+        chooser.getExtensionFilters()
+                .setAll(new FileChooser.ExtensionFilter("." + ending, "*." + ending));
+        begin(last).ifPresent(chooser::setInitialDirectory);
+        return chooser;
+    }
+
+    private static Optional<File> begin(final LastFolder last) {
+        return Optional.of(last.begin()).filter(Files::isDirectory).map(Path::toFile);
+    }
+
+    private static Window window(final Node from) {
+        return from.getScene().getWindow();
+    }
+
+    private static Optional<Path> path(final @Nullable File chosen) {
+        return Optional.ofNullable(chosen).map(File::toPath);
+    }
+}
