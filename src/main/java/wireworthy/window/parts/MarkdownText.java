@@ -5,10 +5,13 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
+import org.commonmark.ext.gfm.tables.TableCell;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Code;
 import org.commonmark.node.Emphasis;
@@ -16,11 +19,14 @@ import org.commonmark.node.HardLineBreak;
 import org.commonmark.node.Link;
 import org.commonmark.node.SoftLineBreak;
 import org.commonmark.node.StrongEmphasis;
+import org.jspecify.annotations.Nullable;
 import wireworthy.lessons.Glossary;
 import wireworthy.lessons.PlainText;
 
 /** The inline part of a piece of Markdown as one flowing text. */
 final class MarkdownText extends AbstractVisitor {
+    private static final Pattern CLOSING = Pattern.compile("[.,;:!?)]+");
+
     private final Consumer<String> follow;
     private final Deque<String> styles = new ArrayDeque<>();
     private final List<Node> parts = new ArrayList<>();
@@ -48,7 +54,23 @@ final class MarkdownText extends AbstractVisitor {
 
     @Override
     public void visit(final org.commonmark.node.Text text) {
-        add(text.getLiteral());
+        final String literal = text.getLiteral();
+        add(literal.substring(closing(text).length()));
+    }
+
+    /**
+     * What closes a sentence behind a link of a table. A column may be too narrow for the link; the
+     * line that begins behind one is full, so that a full stop would stand alone on the next.
+     */
+    private static String closing(final org.commonmark.node.@Nullable Node after) {
+        if (!(after instanceof org.commonmark.node.Text text)
+                || !(text.getParent() instanceof TableCell)
+                || !(text.getPrevious() instanceof Link link)
+                || Glossary.leadsTo(link.getDestination())) {
+            return "";
+        }
+        final Matcher closing = CLOSING.matcher(text.getLiteral());
+        return closing.lookingAt() ? closing.group() : "";
     }
 
     @Override
@@ -84,11 +106,12 @@ final class MarkdownText extends AbstractVisitor {
         parts.add(
                 Glossary.leadsTo(target)
                         ? new GlossaryWord(words, Glossary.meaning(target))
-                        : leading(words, target));
+                        : leading(words, closing(link.getNext()), target));
     }
 
-    private Hyperlink leading(final String words, final String target) {
-        final Hyperlink shown = new Hyperlink(words);
+    private Hyperlink leading(final String words, final String closing, final String target) {
+        final Hyperlink shown = new Hyperlink(words + closing);
+        shown.setAccessibleText(words);
         shown.setWrapText(true);
         shown.setOnAction(used -> follow.accept(target));
         return shown;
