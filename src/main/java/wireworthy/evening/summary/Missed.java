@@ -1,6 +1,7 @@
 package wireworthy.evening.summary;
 
 import java.util.Comparator;
+import java.util.List;
 
 /**
  * How a problem or a skill went.
@@ -27,6 +28,15 @@ public record Missed(String label, int right, int wrong, int open) {
         return verdict.right().get()
                 ? new Missed(label, right + 1, wrong, open)
                 : new Missed(label, right, wrong + 1, open);
+    }
+
+    /** All of them together, under a label of its own. */
+    public static Missed sum(final String label, final List<Missed> all) {
+        return new Missed(
+                label,
+                all.stream().mapToInt(Missed::right).sum(),
+                all.stream().mapToInt(Missed::wrong).sum(),
+                all.stream().mapToInt(Missed::open).sum());
     }
 
     /** The share that was not right. */

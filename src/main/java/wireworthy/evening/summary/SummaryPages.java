@@ -67,19 +67,21 @@ public final class SummaryPages {
     }
 
     private static void missed(final Block body, final String title, final List<Missed> all) {
-        body.say("h2", TEXTS.of(title));
+        body.say("h2", TEXTS.of(title)).say("p", "small", TEXTS.of(title + ".note"));
         final Block table = body.add("table", "narrow");
         final Block head = table.add("thead").add("tr").say("th", "");
         List.of("right", "wrong", "open")
                 .forEach(word -> head.say("th", "number", TEXTS.of("summary." + word)));
         final Block rows = table.add("tbody");
-        for (final Missed each : all) {
-            rows.add("tr")
-                    .say("td", each.label())
-                    .say("td", "number", String.valueOf(each.right()))
-                    .say("td", "number", String.valueOf(each.wrong()))
-                    .say("td", "number", String.valueOf(each.open()));
-        }
+        all.forEach(each -> row(rows.add("tr"), each));
+        row(rows.add("tr", "sums"), Missed.sum(TEXTS.of("summary.sum"), all));
+    }
+
+    private static void row(final Block row, final Missed each) {
+        row.say("td", each.label())
+                .say("td", "number", String.valueOf(each.right()))
+                .say("td", "number", String.valueOf(each.wrong()))
+                .say("td", "number", String.valueOf(each.open()));
     }
 
     private static void help(final Block body, final List<HelpWanted> help) {

@@ -72,16 +72,22 @@ final class AfterTables {
                         number(AfterTexts.of("right")),
                         number(AfterTexts.of("wrong")),
                         number(AfterTexts.of("open"))));
-        for (final Missed each : all) {
-            table.row(
-                    false,
-                    List.of(
-                            words(each.label()),
-                            number(String.valueOf(each.right())),
-                            number(String.valueOf(each.wrong())),
-                            number(String.valueOf(each.open()))));
-        }
-        return Cards.card(Texts.subtitle(AfterTexts.of(key)), table);
+        all.forEach(each -> row(table, each));
+        row(table, Missed.sum(AfterTexts.of("sum"), all));
+        return Cards.card(
+                Texts.subtitle(AfterTexts.of(key)),
+                Texts.soft(AfterTexts.of(key + ".say")),
+                table);
+    }
+
+    private static void row(final PlainTable table, final Missed each) {
+        table.row(
+                false,
+                List.of(
+                        words(each.label()),
+                        number(String.valueOf(each.right())),
+                        number(String.valueOf(each.wrong())),
+                        number(String.valueOf(each.open()))));
     }
 
     /** Who wants help with what. */

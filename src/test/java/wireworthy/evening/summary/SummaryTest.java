@@ -118,6 +118,28 @@ class SummaryTest {
         }
     }
 
+    /** A problem of a whole circuit asks for several skills; its row is in no row of the skills. */
+    @Test
+    void problemsAndSkillsComeToTheSameAndItIsSaidWhyTheirRowsDoNot() throws IOException {
+        final Sheet whole =
+                Sheet.of(
+                        new SheetPlan(
+                                Pick.BySkills.of(Set.of(Skill.WHICH_LIMIT_GOVERNS, Skill.DROP), 6),
+                                true,
+                                5,
+                                false,
+                                23),
+                        SHELF);
+        final Summary summary = Summary.of(whole, new MadeUpClass(whole, COMMON, 3).handIns());
+
+        assertThat(Missed.sum("", summary.problems())).isEqualTo(Missed.sum("", summary.skills()));
+        try (PDDocument document = Loader.loadPDF(SummaryPages.pdf(summary, PaperSize.A4))) {
+            assertThat(new PDFTextStripper().getText(document).replaceAll("[\\s\u00a0]+", " "))
+                    .contains("a row here need not be like a row by problem")
+                    .containsPattern("all answers \\d+ \\d+ \\d+ .*all answers \\d+ \\d+ \\d+");
+        }
+    }
+
     @Test
     void noCellOfTheCsvIsWorkedAsAFormula() {
         final HandIn hostile =
