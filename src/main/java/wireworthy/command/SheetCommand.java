@@ -196,8 +196,7 @@ final class SheetCommand implements Callable<Integer> {
     }
 
     private static EveningProblem unwritten(final Path file) {
-        return new EveningProblem(
-                file + " can't be written", "Choose another folder with --out");
+        return new EveningProblem(file + " can't be written", "Choose another folder with --out");
     }
 
     private Path written(final Sheet sheet, final String kind, final byte[] pdf) {

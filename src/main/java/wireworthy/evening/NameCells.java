@@ -12,8 +12,23 @@ import java.util.Map;
 final class NameCells {
     private static final String PARTED_BY = ",;\t";
     private static final Map<Character, String> QUOTES =
-            Map.of('"', "\"", '\u201c', "\u201d", '\u201e', "\u201c\u201d", '\u2018', "\u2019",
-                    '\u201a', "\u2018\u2019", '\u00ab', "\u00bb", '\u00bb', "\u00ab", '\'', "'");
+            Map.of(
+                    '"',
+                    "\"",
+                    '\u201c',
+                    "\u201d",
+                    '\u201e',
+                    "\u201c\u201d",
+                    '\u2018',
+                    "\u2019",
+                    '\u201a',
+                    "\u2018\u2019",
+                    '\u00ab',
+                    "\u00bb",
+                    '\u00bb',
+                    "\u00ab",
+                    '\'',
+                    "'");
 
     private final String line;
     private final List<String> cells = new ArrayList<>();

@@ -47,13 +47,18 @@ final class Selection {
 
     /** How many templates of each skill fit. */
     static Map<Skill, Integer> counts(final Pick.BySkills by, final List<Template> all) {
-        final Selection selection = new Selection(by);
         final Map<Skill, Integer> counts = new EnumMap<>(Skill.class);
         by.skills().forEach(skill -> counts.put(skill, 0));
-        all.stream()
-                .filter(each -> by.skills().contains(each.skill()) && selection.fits(each))
-                .forEach(each -> counts.merge(each.skill(), 1, Integer::sum));
+        fitting(by, all).forEach(each -> counts.merge(each.skill(), 1, Integer::sum));
         return counts;
+    }
+
+    /** The templates that fit, of any of the skills. */
+    static List<Template> fitting(final Pick.BySkills by, final List<Template> all) {
+        final Selection selection = new Selection(by);
+        return all.stream()
+                .filter(each -> by.skills().contains(each.skill()) && selection.fits(each))
+                .toList();
     }
 
     private List<Template> fitting(final Skill skill, final List<Template> all) {

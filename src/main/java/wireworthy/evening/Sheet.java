@@ -2,7 +2,6 @@ package wireworthy.evening;
 
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -95,9 +94,9 @@ public final class Sheet {
         return of(other, shelf);
     }
 
-    /** Of each skill of a pick how many templates fit it. */
-    public Map<Skill, Integer> fitting(final Pick.BySkills by) {
-        return shelf.fitting(by, plan.ownBanks());
+    /** What was shown to those who do it. */
+    public Shown shown() {
+        return new Shown(this, shelf);
     }
 
     /** As many problems of these skills, as hard as those of this sheet, cable sold as in it. */

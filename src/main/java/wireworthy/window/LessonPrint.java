@@ -49,7 +49,8 @@ final class LessonPrint extends VBox {
     /** What writes pages is loaded while a place for the file is being chosen. */
     void save() {
         Pages.expect();
-        files.save(this, LessonTexts.of("print"), lesson.heading().id(), "pdf").ifPresent(this::save);
+        files.save(this, LessonTexts.of("print"), lesson.heading().id(), "pdf")
+                .ifPresent(this::save);
     }
 
     private void save(final Path file) {

@@ -120,7 +120,11 @@ public final class PeoplePlace implements Place {
             Buttons.row(
                     button("json", () -> save(JSON, model::exportJson)),
                     button("csv", () -> save(CSV, model::exportCsv)),
-                    button("import", () -> files.open(page, of("import"), JSON).ifPresent(model::importJson)))
+                    button(
+                            "import",
+                            () ->
+                                    files.open(page, of("import"), JSON)
+                                            .ifPresent(model::importJson)))
         };
     }
 

@@ -100,8 +100,7 @@ final class Places {
             final Clock clock,
             final InUse inUse) {
         return EveningPlace.of(
-                new EveningDesk(
-                        folder, clock, files, ahead::lessons, this::toLesson),
+                new EveningDesk(folder, clock, files, ahead::lessons, this::toLesson),
                 new ProjectorDesk(ahead.solver(), inUse::sums),
                 settings);
     }

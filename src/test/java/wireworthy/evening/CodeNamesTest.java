@@ -60,8 +60,7 @@ class CodeNamesTest {
     @Test
     void aListIsShownOneNameALineCountedWithWhatWillNotDo() {
         final NameList list =
-                NameList.of(
-                        "\uFEFFseat;name\n1;\"Wren\"\n2;Finch\n3;wren\n4;" + "Swift".repeat(8));
+                NameList.of("\uFEFFseat;name\n1;\"Wren\"\n2;Finch\n3;wren\n4;" + "Swift".repeat(8));
 
         assertThat(list.text()).isEqualTo("Wren\nFinch\nwren\n" + "Swift".repeat(8));
         assertThat(list.said())

@@ -35,7 +35,8 @@ class PeoplePlaceTest extends WindowTest {
         }
 
         @Override
-        public Optional<Path> save(final Node from, final String title, final String name, final String ending) {
+        public Optional<Path> save(
+                final Node from, final String title, final String name, final String ending) {
             return Optional.of(home.resolve("kept." + ending));
         }
 

@@ -62,7 +62,8 @@ final class TestDesk implements LessonDesk {
             }
 
             @Override
-            public Optional<Path> save(final Node from, final String title, final String name, final String ending) {
+            public Optional<Path> save(
+                    final Node from, final String title, final String name, final String ending) {
                 return saveTo;
             }
 

@@ -13,16 +13,19 @@ final class LearnerCopy {
     private final PaperSize size;
     private final String mark;
     private final String learner;
+    private final String chosenFor;
     private final List<Exercise> exercises;
 
     LearnerCopy(
             final PaperSize size,
             final String mark,
             final String learner,
+            final String chosenFor,
             final List<Exercise> exercises) {
         this.size = size;
         this.mark = mark;
         this.learner = learner;
+        this.chosenFor = chosenFor;
         this.exercises = exercises;
     }
 
@@ -35,6 +38,9 @@ final class LearnerCopy {
         final Block right = head.add("td", "copy-learner");
         right.say("p", "small", TEXTS.of("learner")).say("p", "name", learner);
         copy.say("p", "small", TEXTS.of("sheet.note"));
+        if (!chosenFor.isEmpty()) {
+            copy.say("p", "small", chosenFor);
+        }
         for (int i = 0; i < exercises.size(); i++) {
             new ProblemOnPaper(i + 1, exercises.get(i)).into(copy);
         }

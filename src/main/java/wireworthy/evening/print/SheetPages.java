@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.BiConsumer;
 import java.util.stream.IntStream;
+import wireworthy.evening.ChosenFor;
 import wireworthy.evening.CodeNames;
 import wireworthy.evening.Sheet;
 import wireworthy.paper.Block;
@@ -22,6 +23,7 @@ public final class SheetPages {
     private final Sheet sheet;
     private final CodeNames names;
     private final PaperSize size;
+    private final ChosenFor chosenFor;
     private final List<List<Exercise>> exercises;
 
     /**
@@ -30,6 +32,21 @@ public final class SheetPages {
      * @param names one for each copy
      */
     public SheetPages(final Sheet sheet, final CodeNames names, final PaperSize size) {
+        this(sheet, names, size, ChosenFor.NOTHING);
+    }
+
+    /**
+     * Draws all numbers.
+     *
+     * @param names one for each copy
+     * @param chosenFor stands at the head of each paper; it is in no mark
+     */
+    public SheetPages(
+            final Sheet sheet,
+            final CodeNames names,
+            final PaperSize size,
+            final ChosenFor chosenFor) {
+        this.chosenFor = chosenFor;
         this.sheet = sheet;
         this.names = names;
         this.size = size;
@@ -59,7 +76,11 @@ public final class SheetPages {
         final Pages pages = pages("sheet");
         for (int learner = 1; learner <= names.size(); learner++) {
             new LearnerCopy(
-                            size, sheet.mark(), names.label(learner), exercises.get(learner - 1))
+                            size,
+                            sheet.mark(),
+                            names.label(learner),
+                            chosenFor.problems(sheet),
+                            exercises.get(learner - 1))
                     .into(pages.body(), learner == names.size());
         }
         return pages.pdf();
@@ -72,7 +93,8 @@ public final class SheetPages {
 
     /** The figures that known slips give, problem by problem. */
     public byte[] slipFinder() {
-        return problems("finder", (block, number) -> new SlipPart(number, problem(number)).into(block));
+        return problems(
+                "finder", (block, number) -> new SlipPart(number, problem(number)).into(block));
     }
 
     private byte[] problems(final String kind, final BiConsumer<Block, Integer> written) {
@@ -81,6 +103,9 @@ public final class SheetPages {
         body.say("h1", TEXTS.of(kind + ".title"));
         body.say("p", TEXTS.of("mark", "mark", sheet.mark()));
         body.say("p", "small", TEXTS.of(kind + ".note"));
+        if (chosenFor.said()) {
+            body.say("p", chosenFor.why() + " " + chosenFor.problems(sheet));
+        }
         for (int number = 1; number <= sheet.problems(); number++) {
             final String skill = problem(number).skill();
             body.say("h2", TEXTS.of("problem", "number", number, "skill", skill));

@@ -1,5 +1,6 @@
 package wireworthy.evening.summary;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -9,20 +10,21 @@ import java.util.Set;
 import java.util.function.IntSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import wireworthy.evening.ChosenFor;
+import wireworthy.evening.EveningProblem;
 import wireworthy.evening.Pick;
 import wireworthy.evening.Sheet;
 import wireworthy.evening.SheetPlan;
+import wireworthy.practice.SplitMix;
 import wireworthy.practice.Template;
 import wireworthy.rules.Skill;
 import wireworthy.texts.TextBundle;
 
 /**
  * A sheet for next week: only what went wrong most, as many problems and copies as before, with new
- * numbers.
- *
- * @param why what it was chosen by, in words
+ * numbers, and nothing that this sheet did not ask for.
  */
-public record NextWeek(SheetPlan plan, String why) {
+public record NextWeek(SheetPlan plan, ChosenFor chosenFor) {
     /** A sheet on more would be no sheet on what was missed most. */
     private static final int MOST_SKILLS = 3;
 
@@ -31,8 +33,8 @@ public record NextWeek(SheetPlan plan, String why) {
 
     private static final int SLIPS_NAMED = 2;
 
-    /** Of so many sheets the one is taken that repeats the fewest problems. */
-    private static final int TRIED = 12;
+    /** Of so many sheets one is taken where they are drawn by lot. */
+    private static final int TRIED = 60;
 
     private static final Comparator<Map.Entry<Skill, Double>> MOST_FIRST =
             Map.Entry.<Skill, Double>comparingByValue(Comparator.reverseOrder())
@@ -41,15 +43,20 @@ public record NextWeek(SheetPlan plan, String why) {
     private static final TextBundle TEXTS = new TextBundle("evening");
 
     static NextWeek of(final Summary summary, final IntSupplier seeds) {
+        final Sheet sheet = summary.sheet();
+        final Map<Skill, List<Template>> shown =
+                sheet.shown().fitting(sheet.likewise(EnumSet.allOf(Skill.class))).stream()
+                        .collect(Collectors.groupingBy(Template::skill));
         for (final Why why : Why.values()) {
-            final List<Skill> skills = most(why.missed(summary), summary.sheet());
+            final List<Skill> skills = most(why.missed(summary), shown, sheet.problems());
             if (!skills.isEmpty()) {
-                return new NextWeek(plan(summary.sheet(), skills, seeds), why.say(summary, skills));
+                return new NextWeek(
+                        plan(sheet, skills, shown, seeds), new ChosenFor(why.say(summary, skills)));
             }
         }
         final List<Skill> same =
-                summary.sheet().templates().stream().map(Template::skill).distinct().toList();
-        return new NextWeek(plan(summary.sheet(), same, seeds), TEXTS.of("next.none"));
+                sheet.templates().stream().map(Template::skill).distinct().toList();
+        return new NextWeek(plan(sheet, same, shown, seeds), new ChosenFor(TEXTS.of("next.none")));
     }
 
     /** What a skill was chosen by, the weightiest first. */
@@ -89,38 +96,95 @@ public record NextWeek(SheetPlan plan, String why) {
         abstract String say(Summary summary, List<Skill> skills);
     }
 
-    private static List<Skill> most(final Map<Skill, Double> missed, final Sheet sheet) {
-        final Map<Skill, Integer> fitting =
-                sheet.fitting(sheet.likewise(EnumSet.allOf(Skill.class)));
+    private static List<Skill> most(
+            final Map<Skill, Double> missed,
+            final Map<Skill, List<Template>> shown,
+            final int most) {
         final List<Map.Entry<Skill, Double>> sorted =
                 missed.entrySet().stream()
-                        .filter(each -> each.getValue() > 0)
-                        .filter(each -> fitting.getOrDefault(each.getKey(), 0) > 0)
+                        .filter(each -> each.getValue() > 0 && shown.containsKey(each.getKey()))
                         .sorted(MOST_FIRST)
                         .toList();
         return sorted.stream()
                 .filter(each -> each.getValue() >= WORTH_REPEATING * sorted.get(0).getValue())
-                .limit(Math.min(MOST_SKILLS, sheet.problems()))
+                .limit(Math.min(MOST_SKILLS, most))
                 .map(Map.Entry::getKey)
                 .toList();
     }
 
+    /** Problem by problem of what was shown; where those are too many for a mark, by lot. */
     private static SheetPlan plan(
-            final Sheet sheet, final List<Skill> skills, final IntSupplier seeds) {
+            final Sheet sheet,
+            final List<Skill> skills,
+            final Map<Skill, List<Template>> shown,
+            final IntSupplier seeds) {
+        final SheetPlan picked = oneByOne(sheet, skills, shown, seeds.getAsInt());
+        return canBeMade(sheet, picked) ? picked : byLot(sheet, skills, shown, seeds);
+    }
+
+    /** In turn of each skill, the problems of this week last. */
+    private static SheetPlan oneByOne(
+            final Sheet sheet,
+            final List<Skill> skills,
+            final Map<Skill, List<Template>> shown,
+            final int seed) {
+        final SplitMix lots = SplitMix.of("next-week/" + seed);
+        final List<List<Template>> turns =
+                skills.stream().map(skill -> newestFirst(shown, skill, sheet, lots)).toList();
+        final List<String> ids = new ArrayList<>();
+        for (int i = 0; i < sheet.problems(); i++) {
+            final List<Template> turn = turns.get(i % turns.size());
+            ids.add(turn.get(i / turns.size() % turn.size()).fullId());
+        }
+        return plan(sheet, new Pick.ByTemplates(ids), seed);
+    }
+
+    private static List<Template> newestFirst(
+            final Map<Skill, List<Template>> shown,
+            final Skill skill,
+            final Sheet sheet,
+            final SplitMix lots) {
+        return lots.shuffled(shown.getOrDefault(skill, sheet.templates())).stream()
+                .sorted(Comparator.comparing(each -> sheet.templates().contains(each)))
+                .toList();
+    }
+
+    /** Of the sheets that are tried the one that asks least of what was not shown. */
+    private static SheetPlan byLot(
+            final Sheet sheet,
+            final List<Skill> skills,
+            final Map<Skill, List<Template>> shown,
+            final IntSupplier seeds) {
         final Pick pick = sheet.likewise(Set.copyOf(skills));
-        final SheetPlan now = sheet.plan();
         return Stream.generate(seeds::getAsInt)
                 .limit(TRIED)
-                .map(
-                        seed ->
-                                new SheetPlan(
-                                        pick,
-                                        now.ownNumbers(),
-                                        now.learners(),
-                                        now.ownBanks(),
-                                        seed))
-                .min(Comparator.comparingInt(plan -> repeated(sheet, plan)))
+                .map(seed -> plan(sheet, pick, seed))
+                .min(
+                        Comparator.comparingLong(
+                                        (SheetPlan each) -> notShown(sheet.other(each), shown))
+                                .thenComparingInt(each -> repeated(sheet, each)))
                 .orElseThrow();
+    }
+
+    private static SheetPlan plan(final Sheet sheet, final Pick pick, final int seed) {
+        final SheetPlan now = sheet.plan();
+        return new SheetPlan(pick, now.ownNumbers(), now.learners(), now.ownBanks(), seed);
+    }
+
+    private static long notShown(final Sheet sheet, final Map<Skill, List<Template>> shown) {
+        return sheet.templates().stream()
+                .filter(each -> !shown.getOrDefault(each.skill(), List.of()).contains(each))
+                .count();
+    }
+
+    /** A mark holds only so many problems picked one by one. */
+    private static boolean canBeMade(final Sheet sheet, final SheetPlan plan) {
+        try {
+            sheet.other(plan);
+            return true;
+        } catch (final EveningProblem e) {
+            return false;
+        }
     }
 
     private static int repeated(final Sheet sheet, final SheetPlan plan) {

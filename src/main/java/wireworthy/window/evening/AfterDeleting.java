@@ -68,6 +68,8 @@ final class AfterDeleting extends VBox {
         final String words = AfterTexts.of(sure, "count", model.deletable());
         return damaged.isEmpty()
                 ? words
-                : words + " " + AfterTexts.of("delete.damaged", "files", String.join(", ", damaged));
+                : words
+                        + " "
+                        + AfterTexts.of("delete.damaged", "files", String.join(", ", damaged));
     }
 }

@@ -25,8 +25,7 @@ sealed interface AfterState {
      * @param leftOut every file with its reason
      * @param damaged those that are called as hand-ins and can't be read, by name
      */
-    record None(
-            Path folder, String trouble, List<HandIns.LeftOut> leftOut, List<String> damaged)
+    record None(Path folder, String trouble, List<HandIns.LeftOut> leftOut, List<String> damaged)
             implements AfterState {
         public None {
             leftOut = List.copyOf(leftOut);

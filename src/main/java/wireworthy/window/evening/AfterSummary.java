@@ -106,7 +106,7 @@ final class AfterSummary extends VBox {
         size.setAccessibleText(AfterTexts.of("paper"));
         return Cards.card(
                 Texts.subtitle(AfterTexts.of("next")),
-                Texts.paragraph(read.nextWeek().why()),
+                Texts.paragraph(read.nextWeek().chosenFor().why()),
                 Texts.soft(AfterTexts.of("next.say")),
                 Buttons.row(
                         Buttons.plain(
@@ -120,7 +120,8 @@ final class AfterSummary extends VBox {
     }
 
     private void savePdf() {
-        files.save(this, AfterTexts.of("save.pdf"), NAME, "pdf").ifPresent(file -> model.savePdf(file, size.getValue()));
+        files.save(this, AfterTexts.of("save.pdf"), NAME, "pdf")
+                .ifPresent(file -> model.savePdf(file, size.getValue()));
     }
 
     private void saveCsv() {

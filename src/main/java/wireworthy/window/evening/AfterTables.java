@@ -75,9 +75,7 @@ final class AfterTables {
         all.forEach(each -> row(table, each));
         row(table, Missed.sum(AfterTexts.of("sum"), all));
         return Cards.card(
-                Texts.subtitle(AfterTexts.of(key)),
-                Texts.soft(AfterTexts.of(key + ".say")),
-                table);
+                Texts.subtitle(AfterTexts.of(key)), Texts.soft(AfterTexts.of(key + ".say")), table);
     }
 
     private static void row(final PlainTable table, final Missed each) {

@@ -5,13 +5,15 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import wireworthy.evening.ChosenFor;
 import wireworthy.evening.course.Evening;
 
 /** Where the sheet that is being chosen comes from: an evening, a mark, or what was missed. */
 final class ComesFrom {
     private final ReadOnlyObjectWrapper<Optional<Evening>> evening =
             new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyStringWrapper why = new ReadOnlyStringWrapper("");
+    private final ReadOnlyObjectWrapper<ChosenFor> chosenFor =
+            new ReadOnlyObjectWrapper<>(ChosenFor.NOTHING);
     private final ReadOnlyStringWrapper markSaid = new ReadOnlyStringWrapper("");
 
     /** The evening it was started from. */
@@ -19,9 +21,9 @@ final class ComesFrom {
         return evening.getReadOnlyProperty();
     }
 
-    /** What it was chosen by, in words; empty where the leader chose it. */
-    ReadOnlyStringProperty why() {
-        return why.getReadOnlyProperty();
+    /** What it was chosen for; nothing where the leader chose it. */
+    ReadOnlyObjectProperty<ChosenFor> chosenFor() {
+        return chosenFor.getReadOnlyProperty();
     }
 
     /** What is the matter with a mark. */
@@ -31,20 +33,20 @@ final class ComesFrom {
 
     /** From an evening, or from none. */
     void evening(final Optional<Evening> other) {
-        why.set("");
+        chosenFor.set(ChosenFor.NOTHING);
         evening.set(other);
     }
 
     /** From a mark, or from what was missed; then it is that of no evening. */
-    void elsewhere(final String reason) {
+    void elsewhere(final ChosenFor reason) {
         evening.set(Optional.empty());
         markSaid.set("");
-        why.set(reason);
+        chosenFor.set(reason);
     }
 
     /** The leader chose other problems. */
     void chosenAnew() {
-        why.set("");
+        chosenFor.set(ChosenFor.NOTHING);
     }
 
     /** A mark brings nothing back. */

@@ -5,6 +5,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
+import wireworthy.evening.ChosenFor;
 import wireworthy.evening.Sheet;
 import wireworthy.evening.course.Evening;
 import wireworthy.evening.wish.Made;
@@ -28,6 +29,7 @@ final class MadeView extends VBox {
     private final PapersModel papers;
     private final EveningDesk desk;
     private final VBox outcome = new VBox();
+    private final Label why = Texts.strong("");
     private final Label copies = Texts.paragraph("");
     private final Button make = Buttons.plain(EveningTexts.of("papers.make"), this::make);
     private final Node buttons;
@@ -57,10 +59,15 @@ final class MadeView extends VBox {
 
     /** What a sheet for next week was chosen by. */
     private Node why() {
-        final Label words = Texts.strong("");
-        words.textProperty().bind(model.comesFrom().why());
-        words.managedProperty().bind(model.comesFrom().why().isNotEmpty());
-        return words;
+        why.managedProperty().bind(why.textProperty().isNotEmpty());
+        model.comesFrom().chosenFor().subscribe(any -> sayWhy());
+        return why;
+    }
+
+    private void sayWhy() {
+        final ChosenFor chosen = model.chosenFor();
+        final String problems = model.sheet().map(chosen::problems).orElse("");
+        why.setText((chosen.why() + "\n" + problems).strip());
     }
 
     private void show(final Made made) {
@@ -73,6 +80,7 @@ final class MadeView extends VBox {
         buttons.setVisible(!held);
         buttons.setManaged(!held);
         make.setDisable(made.sheet().isEmpty());
+        sayWhy();
         preview.show(held ? List.of() : made.first());
     }
 
@@ -157,7 +165,13 @@ final class MadeView extends VBox {
                         sheet ->
                                 desk.files()
                                         .folder(this, EveningTexts.of("papers.folder"))
-                                        .ifPresent(it -> papers.make(sheet, model.shown(), it)));
+                                        .ifPresent(
+                                                it ->
+                                                        papers.make(
+                                                                sheet,
+                                                                model.shown(),
+                                                                model.chosenFor(),
+                                                                it)));
     }
 
     private void say(final PapersModel.Said now) {

@@ -14,6 +14,7 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import wireworthy.evening.ChosenFor;
 import wireworthy.evening.CodeNames;
 import wireworthy.evening.EveningProblem;
 import wireworthy.evening.Sheet;
@@ -84,6 +85,11 @@ final class MakeModel {
     /** Where the sheet comes from. */
     ComesFrom comesFrom() {
         return comesFrom;
+    }
+
+    /** What the sheet is chosen for. */
+    ChosenFor chosenFor() {
+        return comesFrom.chosenFor().get();
     }
 
     /** What is wanted now. */
@@ -165,10 +171,10 @@ final class MakeModel {
 
     /** Shows the sheet for next week, after what is still being read. */
     void show(final NextWeek next) {
-        background.run(() -> next, it -> show(it.plan(), it.why()));
+        background.run(() -> next, it -> show(it.plan(), it.chosenFor()));
     }
 
-    private void show(final SheetPlan plan, final String reason) {
+    private void show(final SheetPlan plan, final ChosenFor reason) {
         comesFrom.elsewhere(reason);
         replace(wish.like(plan));
     }
@@ -176,7 +182,7 @@ final class MakeModel {
     private Runnable marked(final String mark) {
         try {
             final SheetPlan plan = Sheet.marked(mark, desk.shelf()).plan();
-            return () -> show(plan, "");
+            return () -> show(plan, ChosenFor.NOTHING);
         } catch (final EveningProblem e) {
             return () -> comesFrom.noMark(e.text());
         }
@@ -222,20 +228,26 @@ final class MakeModel {
             held.set(outcome.held());
             shown = counted;
             made.set(Optional.of(now));
-            background.run(() -> pagesOf(number, counted, now), it -> count(number, it));
+            final ChosenFor reason = chosenFor();
+            background.run(() -> pagesOf(number, counted, now, reason), it -> count(number, it));
         }
     }
 
     /** Also keeps the choice, as there is time now. */
-    private OptionalInt pagesOf(final long number, final Wish now, final Made all) {
+    private OptionalInt pagesOf(
+            final long number, final Wish now, final Made all, final ChosenFor reason) {
         if (number != asked.get()) {
             return OptionalInt.empty();
         }
         keep(now);
         return all.sheet()
-                .map(sheet -> new SheetPages(sheet, CodeNames.numbers(1), now.handout().paper()))
+                .map(sheet -> onPaper(sheet, now, reason))
                 .map(one -> OptionalInt.of(PageCount.of(one.sheets())))
                 .orElse(OptionalInt.empty());
+    }
+
+    private static SheetPages onPaper(final Sheet sheet, final Wish now, final ChosenFor reason) {
+        return new SheetPages(sheet, CodeNames.numbers(1), now.handout().paper(), reason);
     }
 
     private void count(final long number, final OptionalInt counted) {

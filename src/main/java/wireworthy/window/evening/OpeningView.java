@@ -27,7 +27,9 @@ final class OpeningView extends StackPane {
         open =
                 Buttons.plain(
                         EveningTexts.of("laptop.file.do"),
-                        () -> files.open(this, EveningTexts.of("laptop.file.do"), "json").ifPresent(model::openFile));
+                        () ->
+                                files.open(this, EveningTexts.of("laptop.file.do"), "json")
+                                        .ifPresent(model::openFile));
         final List<Node> parts = new ArrayList<>();
         parts.add(Texts.title(EveningTexts.of("laptop")));
         parts.add(Texts.paragraph(EveningTexts.of("laptop.about")));

@@ -2,10 +2,12 @@ package wireworthy.window.evening;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import wireworthy.evening.ChosenFor;
 import wireworthy.evening.Sheet;
 import wireworthy.evening.handin.BegunSheets;
 import wireworthy.evening.handin.SheetFile;
@@ -43,12 +45,16 @@ final class PapersModel {
         return said.getReadOnlyProperty();
     }
 
-    /** Makes sheets, key, slip finder and the file for the laptops in a folder. */
-    void make(final Sheet sheet, final Wish wish, final Path folder) {
+    /**
+     * Makes sheets, key, slip finder and the file for the laptops in a folder.
+     *
+     * @param chosenFor stands on the papers
+     */
+    void make(final Sheet sheet, final Wish wish, final ChosenFor chosenFor, final Path folder) {
         busy.set(true);
         said.set(new Said(EveningTexts.of("papers.making"), false));
         background.run(
-                () -> made(file(sheet, wish), sheet, wish, folder),
+                () -> made(file(sheet, wish), onPaper(sheet, wish, chosenFor), folder),
                 now -> {
                     said.set(now);
                     busy.set(false);
@@ -59,6 +65,13 @@ final class PapersModel {
         return new SheetFile(sheet.mark(), wish.handout().explained(), wish.who().learners());
     }
 
+    private static Supplier<SheetPages.Papers> onPaper(
+            final Sheet sheet, final Wish wish, final ChosenFor chosenFor) {
+        return () ->
+                new SheetPages(sheet, wish.who().learners(), wish.handout().paper(), chosenFor)
+                        .all();
+    }
+
     /** Says no more of papers made before: there is another sheet now. */
     void forget() {
         if (!busy.get()) {
@@ -66,10 +79,10 @@ final class PapersModel {
         }
     }
 
-    private Said made(final SheetFile file, final Sheet sheet, final Wish wish, final Path folder) {
-        final SheetPages.Papers papers =
-                new SheetPages(sheet, file.names(), wish.handout().paper()).all();
-        final String name = "sheet-" + sheet.mark();
+    private Said made(
+            final SheetFile file, final Supplier<SheetPages.Papers> made, final Path folder) {
+        final SheetPages.Papers papers = made.get();
+        final String name = "sheet-" + file.mark();
         try {
             WholeFile.write(folder.resolve(name + "-sheets.pdf"), papers.sheets());
             WholeFile.write(folder.resolve(name + "-key.pdf"), papers.key());

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import wireworthy.evening.Asked;
+import wireworthy.evening.ChosenFor;
 import wireworthy.evening.CodeNames;
 import wireworthy.evening.Pick;
 import wireworthy.evening.Sheet;
@@ -184,6 +185,23 @@ class SheetPagesTest {
                 .filter(figure -> figure.contains(" "))
                 .map(figure -> figure.substring(figure.indexOf(' ')))
                 .collect(Collectors.toSet());
+    }
+
+    @Test
+    void whatASheetForNextWeekWasChosenForStandsOnEachPaper() throws IOException {
+        final Sheet sheet = sheet(Pick.BySkills.of(Set.of(Skill.DROP), 3), true);
+        final SheetPages chosen =
+                new SheetPages(
+                        sheet,
+                        CodeNames.numbers(1),
+                        PaperSize.A4,
+                        new ChosenFor("Most went wrong on: drop."));
+        final String problems = "Chosen for: drop (problems 1, 2, 3).";
+
+        assertThat(text(chosen.sheets())).contains(problems).doesNotContain("Most went wrong");
+        assertThat(text(chosen.key())).contains("Most went wrong on: drop. " + problems);
+        assertThat(text(chosen.slipFinder())).contains("Most went wrong on: drop. " + problems);
+        assertThat(text(pages(sheet).sheets())).doesNotContain("Chosen for");
     }
 
     @Test

@@ -147,7 +147,7 @@ class AfterModelTest {
         final NextWeek next = read().nextWeek();
         assertThat(next.plan().seed()).isEqualTo(99);
         assertThat(Sheet.of(next.plan(), SHELF).problems()).isEqualTo(6);
-        assertThat(next.why()).startsWith("Most went wrong on: ");
+        assertThat(next.chosenFor().why()).startsWith("Most went wrong on: ");
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wireworthy.evening.ChosenFor;
 import wireworthy.evening.Pick;
 import wireworthy.evening.Sheet;
 import wireworthy.evening.SheetPlan;
@@ -104,14 +105,14 @@ class MakeModelTest {
         model.use(model.evenings().evenings().stream().findFirst());
         final SheetPlan plan =
                 new SheetPlan(Pick.BySkills.of(Set.of(Skill.DROP), 4), true, 9, false, 7);
-        model.show(new NextWeek(plan, "Most went wrong on: drop."));
+        model.show(new NextWeek(plan, new ChosenFor("Most went wrong on: drop.")));
         assertThat(model.comesFrom().evening().get()).isEmpty();
-        assertThat(model.comesFrom().why().get()).isEqualTo("Most went wrong on: drop.");
+        assertThat(model.chosenFor().why()).isEqualTo("Most went wrong on: drop.");
         assertThat(model.sheet()).hasValueSatisfying(it -> assertThat(it.plan()).isEqualTo(plan));
         model.others();
-        assertThat(model.comesFrom().why().get()).isNotEmpty();
+        assertThat(model.chosenFor().said()).isTrue();
         model.change(it -> it.withWanted(it.wanted().withProblems(3)));
-        assertThat(model.comesFrom().why().get()).isEmpty();
+        assertThat(model.chosenFor().said()).isFalse();
     }
 
     @Test
@@ -119,7 +120,11 @@ class MakeModelTest {
         model.change(it -> it.withWho(it.who().withNamed(true).withNames("Wren\nFinch")));
         final BegunSheets here = TestDesks.desk(folder, folder).begun();
         new PapersModel(here, Background.atOnce())
-                .make(model.sheet().orElseThrow(), model.shown(), folder.resolve("out"));
+                .make(
+                        model.sheet().orElseThrow(),
+                        model.shown(),
+                        model.chosenFor(),
+                        folder.resolve("out"));
         final Path sheets = folder.resolve("sheets");
         assertThat(holding(sheets, "Wren")).hasSize(2);
         final List<Boolean> done = new ArrayList<>();
@@ -148,7 +153,7 @@ class MakeModelTest {
         final PapersModel papers =
                 new PapersModel(new BegunSheets(folder.resolve("begun")), Background.atOnce());
         final Path out = folder.resolve("out");
-        papers.make(model.sheet().orElseThrow(), model.shown(), out);
+        papers.make(model.sheet().orElseThrow(), model.shown(), model.chosenFor(), out);
         assertThat(papers.said().get().text())
                 .contains(out.toString(), ".json; keep the key and the slip finder to yourself");
         assertThat(papers.busy().get()).isFalse();

@@ -44,7 +44,8 @@ public final class TestDesks implements FileAsking {
     }
 
     @Override
-    public Optional<Path> save(final Node from, final String title, final String name, final String ending) {
+    public Optional<Path> save(
+            final Node from, final String title, final String name, final String ending) {
         return Optional.of(
                 Files.isDirectory(answer) ? answer.resolve(name + "." + ending) : answer);
     }
