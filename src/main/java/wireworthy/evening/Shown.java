@@ -1,31 +1,29 @@
 package wireworthy.evening;
 
-import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import wireworthy.practice.Exercise;
 import wireworthy.practice.Template;
-import wireworthy.rules.Skill;
 
-/** What people have been shown by the time they do a sheet: whatever its workings ask of them. */
+/** What people have been shown by the time they do a sheet: the rules that its workings go by. */
 public final class Shown {
     private final Sheet sheet;
     private final Shelf shelf;
-    private final Set<Skill> skills = EnumSet.noneOf(Skill.class);
+    private final Set<String> rules = new HashSet<>();
 
     Shown(final Sheet sheet, final Shelf shelf) {
         this.sheet = sheet;
         this.shelf = shelf;
-        sheet.exercises(1).forEach(each -> skills.addAll(asked(each)));
+        sheet.exercises(1).forEach(each -> rules.addAll(asked(each)));
     }
 
-    private static List<Skill> asked(final Exercise exercise) {
-        final Stream<Skill> lines =
-                exercise.circuit().stream()
-                        .flatMap(worked -> worked.plan().steps().stream())
-                        .map(step -> step.direction().skill());
-        return Stream.concat(Stream.of(exercise.skill()), lines).toList();
+    /** Where nothing is worked, as in a choice, its skill stands for what was told. */
+    private static List<String> asked(final Exercise exercise) {
+        return exercise.circuit()
+                .map(worked -> worked.plan().steps())
+                .map(steps -> steps.stream().map(step -> step.direction().rule()).toList())
+                .orElseGet(() -> List.of(exercise.skill().id()));
     }
 
     /** What fits a pick and asks nothing that was not shown. */
@@ -36,6 +34,6 @@ public final class Shown {
     }
 
     private boolean holds(final Template template) {
-        return skills.containsAll(asked(shelf.example(template)));
+        return rules.containsAll(asked(shelf.example(template)));
     }
 }

@@ -60,8 +60,16 @@ final class MadeView extends VBox {
     /** What a sheet for next week was chosen by. */
     private Node why() {
         why.managedProperty().bind(why.textProperty().isNotEmpty());
-        model.comesFrom().chosenFor().subscribe(any -> sayWhy());
+        model.comesFrom().chosenFor().subscribe(now -> comes(now));
         return why;
+    }
+
+    /** One comes from the end of what was handed in: the reason is what is to be seen here. */
+    private void comes(final ChosenFor now) {
+        sayWhy();
+        if (now.said()) {
+            NextFrame.then(why, () -> Scrolling.into(why));
+        }
     }
 
     private void sayWhy() {
