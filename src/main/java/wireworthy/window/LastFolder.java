@@ -49,9 +49,16 @@ public final class LastFolder {
 
     /** Where to begin; where it is gone, as a stick may be, among the documents or at home. */
     public Path begin() {
-        return Stream.concat(
-                        last.or(() -> kept.flatMap(LastFolder::read)).stream(),
-                        Stream.of(home.resolve("Documents"), home.resolve("Dokumente")))
+        return chosen().orElseGet(this::first);
+    }
+
+    /** What was chosen last, if it is there. */
+    Optional<Path> chosen() {
+        return last.or(() -> kept.flatMap(LastFolder::read)).filter(Files::isDirectory);
+    }
+
+    private Path first() {
+        return Stream.of(home.resolve("Documents"), home.resolve("Dokumente"))
                 .filter(Files::isDirectory)
                 .findFirst()
                 .orElse(home);

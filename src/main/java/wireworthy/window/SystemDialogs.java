@@ -50,22 +50,32 @@ final class SystemDialogs implements FileAsking {
 
     @Override
     public Optional<Path> folder(final Node from, final String title) {
-        return folder(from, title, written);
+        final Optional<Path> folder = shown(toWriteIn(title), from);
+        folder.ifPresent(written::folder);
+        return folder;
+    }
+
+    /** At a laptop nothing was written yet: the folder of the hand-ins is near the sheet. */
+    DirectoryChooser toWriteIn(final String title) {
+        return chooser(title, written.chosen().or(read::chosen).orElseGet(written::begin));
     }
 
     @Override
     public Optional<Path> folderToRead(final Node from, final String title) {
-        return folder(from, title, read);
+        final Optional<Path> folder = shown(chooser(title, read.begin()), from);
+        folder.ifPresent(read::folder);
+        return folder;
     }
 
-    private static Optional<Path> folder(
-            final Node from, final String title, final LastFolder last) {
+    private static Optional<Path> shown(final DirectoryChooser chooser, final Node from) {
+        return path(chooser.showDialog(window(from)));
+    }
+
+    private static DirectoryChooser chooser(final String title, final Path folder) {
         final DirectoryChooser chooser = new DirectoryChooser();
         chooser.setTitle(title);
-        begin(last).ifPresent(chooser::setInitialDirectory);
-        final Optional<Path> folder = path(chooser.showDialog(window(from)));
-        folder.ifPresent(last::folder);
-        return folder;
+        directory(folder).ifPresent(chooser::setInitialDirectory);
+        return chooser;
     }
 
     private static FileChooser chooser(
@@ -74,12 +84,12 @@ final class SystemDialogs implements FileAsking {
         chooser.setTitle(title);
         chooser.getExtensionFilters()
                 .setAll(new FileChooser.ExtensionFilter("." + ending, "*." + ending));
-        begin(last).ifPresent(chooser::setInitialDirectory);
+        directory(last.begin()).ifPresent(chooser::setInitialDirectory);
         return chooser;
     }
 
-    private static Optional<File> begin(final LastFolder last) {
-        return Optional.of(last.begin()).filter(Files::isDirectory).map(Path::toFile);
+    private static Optional<File> directory(final Path folder) {
+        return Optional.of(folder).filter(Files::isDirectory).map(Path::toFile);
     }
 
     private static Window window(final Node from) {

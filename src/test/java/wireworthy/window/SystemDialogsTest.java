@@ -33,6 +33,19 @@ class SystemDialogsTest {
     }
 
     @Test
+    void whereNothingWasWrittenYetAHandInBeginsBesideTheSheet() throws IOException {
+        final Path stick = Files.createDirectory(home.resolve("stick"));
+        read.file(stick.resolve("sheet.json"));
+        assertThat(dialogs.toWriteIn("The stick").getInitialDirectory())
+                .isEqualTo(stick.toFile());
+
+        final Path shared = Files.createDirectory(home.resolve("shared"));
+        written.folder(shared);
+        assertThat(dialogs.toWriteIn("The stick").getInitialDirectory())
+                .isEqualTo(shared.toFile());
+    }
+
+    @Test
     void handInsThatWereReadDoNotMoveWhereOneSaves() throws IOException {
         final Path papers = Files.createDirectory(home.resolve("papers"));
         final Path stick = Files.createDirectory(home.resolve("stick"));
