@@ -36,13 +36,11 @@ class SystemDialogsTest {
     void whereNothingWasWrittenYetAHandInBeginsBesideTheSheet() throws IOException {
         final Path stick = Files.createDirectory(home.resolve("stick"));
         read.file(stick.resolve("sheet.json"));
-        assertThat(dialogs.toWriteIn("The stick").getInitialDirectory())
-                .isEqualTo(stick.toFile());
+        assertThat(dialogs.toWriteIn("The stick").getInitialDirectory()).isEqualTo(stick.toFile());
 
         final Path shared = Files.createDirectory(home.resolve("shared"));
         written.folder(shared);
-        assertThat(dialogs.toWriteIn("The stick").getInitialDirectory())
-                .isEqualTo(shared.toFile());
+        assertThat(dialogs.toWriteIn("The stick").getInitialDirectory()).isEqualTo(shared.toFile());
     }
 
     @Test

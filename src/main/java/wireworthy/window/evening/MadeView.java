@@ -32,6 +32,7 @@ final class MadeView extends VBox {
     private final Label why = Texts.strong("");
     private final Label copies = Texts.paragraph("");
     private final Button make = Buttons.plain(EveningTexts.of("papers.make"), this::make);
+    private final Button others;
     private final Node buttons;
     private final VBox said = new VBox();
     private final VBox plan = new VBox();
@@ -46,7 +47,8 @@ final class MadeView extends VBox {
         make.getStyleClass().setAll("button", Styles.MAIN);
         outcome.getStyleClass().add(Styles.EVENING_FORM);
         getStyleClass().add(Styles.EVENING_FORM);
-        buttons = Buttons.row(make, Buttons.plain(EveningTexts.of("made.others"), model::others));
+        others = Buttons.plain(EveningTexts.of("made.others.false"), model::others);
+        buttons = Buttons.row(make, others);
         buttons.setVisible(false);
         getChildren().setAll(why(), outcome, buttons, said, plan, preview);
         model.made().subscribe(made -> made.ifPresent(this::show));
@@ -88,6 +90,8 @@ final class MadeView extends VBox {
         buttons.setVisible(!held);
         buttons.setManaged(!held);
         make.setDisable(made.sheet().isEmpty());
+        // What was picked one by one stays on the sheet.
+        others.setText(EveningTexts.of("made.others." + model.shown().wanted().oneByOne()));
         sayWhy();
         preview.show(held ? List.of() : made.first());
     }

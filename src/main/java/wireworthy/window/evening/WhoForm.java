@@ -119,7 +119,8 @@ final class WhoForm extends VBox {
     }
 
     private void fromFile(final TextArea names) {
-        files.open(this, EveningTexts.of("make.csv.title"), "csv").ifPresent(file -> read(file, names));
+        files.open(this, EveningTexts.of("make.csv.title"), "csv")
+                .ifPresent(file -> read(file, names));
     }
 
     private void read(final Path file, final TextArea names) {

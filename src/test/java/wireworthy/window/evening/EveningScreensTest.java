@@ -19,6 +19,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import wireworthy.evening.Asked;
 import wireworthy.evening.CodeNames;
@@ -104,6 +105,15 @@ class EveningScreensTest {
     @EnumSource
     void itIsRendered(final Screen screen) {
         Screens.render(screen.file(), () -> window(screen));
+    }
+
+    /** What was picked one by one stays: only its numbers can be others. */
+    @ParameterizedTest
+    @CsvSource({"MAKE, Other problems and numbers", "MAKE_ONE_BY_ONE, Other numbers"})
+    void theButtonSaysWhatBecomesOther(final Screen screen, final String words) {
+        assertThat(window(screen).lookupAll(".button"))
+                .filteredOn(each -> each instanceof Button button && button.getText().equals(words))
+                .hasSize(1);
     }
 
     @ParameterizedTest
