@@ -53,7 +53,7 @@ record SlipColumn(String words, List<String> figures, double first) {
                         each.getValue();
             }
         }
-        return merged(all, part, values);
+        return merged(new OneUnit(all, part), values);
     }
 
     /** What each slip comes to, by its words; one that can happen twice says where besides. */
@@ -109,11 +109,11 @@ record SlipColumn(String words, List<String> figures, double first) {
     }
 
     private static List<SlipColumn> merged(
-            final List<Problem> all, final int part, final Map<String, double[]> values) {
+            final OneUnit written, final Map<String, double[]> values) {
         final Map<List<String>, SlipColumn> columns = new LinkedHashMap<>();
         values.forEach(
                 (words, si) -> {
-                    final List<String> figures = figures(all, part, si);
+                    final List<String> figures = figures(written, si);
                     if (figures.stream().anyMatch(text -> !text.equals(NONE))) {
                         columns.merge(
                                 figures,
@@ -129,9 +129,7 @@ record SlipColumn(String words, List<String> figures, double first) {
                 SheetPages.TEXTS.of("finder.or", "slips", words, "slip", others), figures, first);
     }
 
-    private static List<String> figures(
-            final List<Problem> all, final int part, final double[] si) {
-        final OneUnit written = new OneUnit(all, part);
+    private static List<String> figures(final OneUnit written, final double[] si) {
         final List<String> figures = new ArrayList<>();
         for (int learner = 0; learner < si.length; learner++) {
             final String text = Double.isFinite(si[learner]) ? written.text(si[learner]) : NONE;
