@@ -54,6 +54,8 @@ public final class MainWindow implements Shell {
         strip = new TerminalStrip(places, this::show, view);
         desk.getStyleClass().add(Styles.DESK);
         desk.setTop(strip);
+        // It is as high as the window: how low its parts could be need not be asked at every key.
+        desk.setMinHeight(0);
         scene = new Scene(overlay, WIDTH, HEIGHT);
         Keys.install(scene, this);
         dress();

@@ -27,6 +27,22 @@ record Entry(
         Optional<Quantity> quantity,
         Lens<String> lens,
         Optional<Lens<String>> subject) {
+    /**
+     * What is known of it now; all that is said of it hangs on this.
+     *
+     * @param subject the name of the load it speaks of
+     * @param fitting a fuse that fits, where one is asked for
+     */
+    record Known(
+            String text,
+            Optional<String> subject,
+            Optional<FieldNote> note,
+            Optional<String> fitting) {}
+
+    Known known() {
+        return new Known(text(), named(), note(), fitting());
+    }
+
     /** What stands over the field. */
     String label() {
         return CheckTexts.of("label." + key);
@@ -34,10 +50,13 @@ record Entry(
 
     /** The label for those who don't see what it stands by. */
     String spoken() {
-        return subject.map(it -> it.read().apply(model.now()))
-                .filter(name -> !name.isBlank())
+        return named().filter(name -> !name.isBlank())
                 .map(name -> label() + ", " + name)
                 .orElseGet(this::label);
+    }
+
+    private Optional<String> named() {
+        return subject.map(it -> it.read().apply(model.now()));
     }
 
     /** An example, or what is taken where nothing is typed. */

@@ -1,5 +1,6 @@
 package wireworthy.window.check;
 
+import java.util.Optional;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -13,6 +14,10 @@ final class EntryField extends KeptBox implements Refreshing {
     private final Entry entry;
     private final TextField field = new TextField();
     private final Under under = new Under();
+    private Optional<Seen> seen = Optional.empty();
+
+    /** What the field shows hangs on this alone. */
+    private record Seen(String typed, boolean focused, Entry.Known known) {}
 
     EntryField(final Entry entry) {
         this.entry = entry;
@@ -48,12 +53,21 @@ final class EntryField extends KeptBox implements Refreshing {
         refresh();
     }
 
+    /** Most fields of a form stay as they are at a key. */
+    @Override
+    public void refresh() {
+        final Seen now = new Seen(field.getText(), field.isFocused(), entry.known());
+        if (!seen.equals(Optional.of(now))) {
+            seen = Optional.of(now);
+            show();
+        }
+    }
+
     /**
      * While a figure is typed it is no trouble that it can't be read yet, and its unit is not put
      * behind it.
      */
-    @Override
-    public void refresh() {
+    private void show() {
         final String typed = field.getText();
         if (!(field.isFocused() ? entry.kept(typed) : typed).equals(entry.text())) {
             field.setText(entry.text());
