@@ -73,10 +73,10 @@ public record Onward(Worked worked, List<Mark> before) {
         return new OwnLines(worked).leadsTo(line, asked);
     }
 
-    /** Whether one of the figures is not sound, and a line is worked from it. */
+    /** Whether one of the figures is read and not sound, and a line is worked from it. */
     public boolean followsFromUnsound(final Ref ref) {
         return before.stream()
-                .filter(mark -> !mark.isSound())
+                .filter(mark -> mark.reading() instanceof Reading.Read && !mark.isSound())
                 .anyMatch(mark -> leadsTo(mark.ref(), ref));
     }
 }

@@ -227,4 +227,18 @@ class OwnWordsTest {
         assertThat(last("12 V", load, RUN, "'circuit-current': '" + own + "'").explanation())
                 .contains(said);
     }
+
+    /** A spreadsheet's error stands where the drop should. */
+    @ParameterizedTest
+    @ValueSource(strings = {"#REF!", "about a third"})
+    void nothingFollowsFromAFigureThatCannotBeRead(final String drop) {
+        final String own = "'drop': '" + drop + "', 'drop-percent': '%s'";
+        final String load = load("'power': '24 W'");
+        final Mark right = last("12 V", load, SHORT, own.formatted("0.76 %"));
+        assertThat(right.isSound()).isTrue();
+        assertThat(right.explanation()).doesNotContain("above");
+        final Mark wrong = last("12 V", load, SHORT, own.formatted("5.3 %"));
+        assertThat(wrong.follows()).isFalse();
+        assertThat(wrong.explanation()).doesNotContain("above");
+    }
 }
