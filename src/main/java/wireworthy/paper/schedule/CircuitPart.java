@@ -37,10 +37,10 @@ final class CircuitPart {
         }
         page.say("p", Words.of("circuit.window") + ": " + checked.fuse().text());
         workings.working(checked.working());
-        workings.ways(checked.ways());
+        workings.ways(checked.ways(), checked.dropFromBoard(), checked.dropLimit());
         checked.network().ifPresent(solution -> stretches(page, solution));
         loads(page);
-        workings.marks(checked.marks());
+        workings.marks(checked.circuit().name(), checked.marks());
         workings.assumed(common.own(checked.assumed()));
     }
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import wireworthy.marking.Mark;
 import wireworthy.paper.Block;
 import wireworthy.paper.DistributionOnPaper;
 import wireworthy.paper.DistributionOnPaper.Branch;
@@ -57,19 +58,51 @@ final class Overview {
         if (checked.cautions().isEmpty() && open.isEmpty()) {
             page.say("p", Words.of("cautions.none"));
         }
-        for (final CheckedVehicle.Placed placed : checked.cautions()) {
-            final Danger danger = placed.caution().danger();
-            final Block box = page.add("div", danger == Danger.FIRE ? "warning" : "note");
-            final String where = placed.name().isEmpty() ? Words.of("whole") : placed.name();
-            box.say("strong", Words.of(key(danger)) + " · " + where + ": ");
-            box.text(placed.caution().text());
-        }
+        checked.cautions().stream().filter(it -> !isLesser(it)).forEach(it -> caution(page, it));
+        figures(page);
+        checked.cautions().stream().filter(Overview::isLesser).forEach(it -> caution(page, it));
         // While no main fuse is chosen, the thick cable is as unsafe as it can be.
         for (final FieldNote note : open) {
             final Block box = page.add("div", "note");
             box.say("strong", Words.of("not-known") + " · " + Words.of("main") + ": ");
             box.text(note.text());
         }
+    }
+
+    /** What only just holds, or costs money: said after the figures that are not sound. */
+    private static boolean isLesser(final CheckedVehicle.Placed placed) {
+        return placed.caution().danger().compareTo(Danger.ONLY_JUST) >= 0;
+    }
+
+    private static void caution(final Block page, final CheckedVehicle.Placed placed) {
+        final Danger danger = placed.caution().danger();
+        final Block box = page.add("div", danger == Danger.FIRE ? "warning" : "note");
+        final String where = placed.name().isEmpty() ? Words.of("whole") : placed.name();
+        box.say("strong", Words.of(key(danger)) + " · " + where + ": ");
+        box.text(placed.caution().text());
+    }
+
+    /** Which own figures are not sound; why stands with their circuit. */
+    private void figures(final Block page) {
+        final String all =
+                checked.circuits().stream()
+                        .map(each -> figures(each.circuit().name(), each.marks()))
+                        .filter(text -> !text.isEmpty())
+                        .collect(Collectors.joining("; "));
+        if (!all.isEmpty()) {
+            final Block box = page.add("div", "note");
+            box.say("strong", Words.of("cautions.figures") + ": ");
+            box.text(all);
+        }
+    }
+
+    private static String figures(final String whose, final List<Mark> marks) {
+        final String wrong =
+                marks.stream()
+                        .filter(mark -> !mark.isSound())
+                        .map(mark -> mark.ref().quantity().words())
+                        .collect(Collectors.joining(", "));
+        return wrong.isEmpty() ? "" : whose + " (" + wrong + ")";
     }
 
     private static String key(final Danger danger) {
@@ -98,11 +131,19 @@ final class Overview {
                     Words.value(DROP, circuit.value(DROP)),
                     Words.value(DROP_PERCENT, circuit.value(DROP_PERCENT)));
         }
+        if (checked.circuits().stream().anyMatch(Overview::isUnfit)) {
+            page.say("p", "small", Words.of("unfit"));
+        }
+    }
+
+    private static boolean isUnfit(final CheckedCircuit circuit) {
+        return circuit.circuit().feed().ownFuse() && circuit.fuse().chosenUnfit();
     }
 
     private static String fuse(final CheckedCircuit circuit) {
+        final String sign = isUnfit(circuit) ? " !" : "";
         return circuit.circuit().feed().ownFuse()
-                ? Words.value(FUSE, circuit.fuse().inUse())
+                ? Words.value(FUSE, circuit.fuse().inUse()) + sign
                 : Words.of("no-fuse");
     }
 
@@ -137,11 +178,7 @@ final class Overview {
         final Circuit circuit = each.circuit();
         final boolean fused = circuit.feed().ownFuse();
         return new Branch(
-                depth,
-                fused,
-                circuit.name(),
-                fused ? Words.value(FUSE, each.fuse().inUse()) : "",
-                cable(circuit.part()));
+                depth, fused, circuit.name(), fused ? fuse(each) : "", cable(circuit.part()));
     }
 
     private static String cable(final Part part) {

@@ -18,6 +18,9 @@ final class Shopping {
         page.say("h2", Words.of("buy"));
         items(page, "buy.cables", purchases.cables());
         items(page, "buy.fuses", purchases.fuses());
+        if (!purchases.unfit().isEmpty()) {
+            page.say("p", Words.of("buy.unfit", "list", String.join("; ", purchases.unfit())));
+        }
         items(page, "buy.ends", purchases.ends());
         if (!purchases.missing().isEmpty()) {
             final String all = String.join("; ", purchases.missing());

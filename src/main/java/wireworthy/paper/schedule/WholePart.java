@@ -5,6 +5,7 @@ import wireworthy.paper.Block;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.CheckedPart;
 import wireworthy.vehicle.check.CheckedVehicle;
+import wireworthy.vehicle.check.VoltsLost;
 
 /** What all circuits come to together: main fuse and cable, short circuits, bank and charging. */
 final class WholePart {
@@ -24,22 +25,23 @@ final class WholePart {
                 Words.of("total", "all", all)
                         .replace("{together}", current(checked.simultaneousCurrent())));
         page.say("p", Words.of("circuit.window") + ": " + checked.mainFuse().text());
-        part(page, checked.main());
-        new Workings(page, common).ways(checked.mainVolts().ways());
+        part(page, Words.of("main"), checked.main());
+        final VoltsLost lost = checked.mainVolts();
+        new Workings(page, common).ways(lost.ways(), lost.drop(), lost.limit());
         new FaultPart(checked.faults()).into(page);
         page.say("h2", Words.of("supply"));
-        part(page, checked.supply());
+        part(page, Words.of("supply"), checked.supply());
     }
 
     private static String current(final OptionalDouble amps) {
         return Words.value(Quantity.CIRCUIT_CURRENT, amps);
     }
 
-    private void part(final Block page, final CheckedPart part) {
+    private void part(final Block page, final String name, final CheckedPart part) {
         final Workings workings = new Workings(page, common);
         workings.cautions(part.cautions());
         workings.working(part.working());
-        workings.marks(part.marks());
+        workings.marks(name, part.marks());
         workings.assumed(part.assumed());
     }
 }

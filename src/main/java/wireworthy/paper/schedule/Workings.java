@@ -1,6 +1,7 @@
 package wireworthy.paper.schedule;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import wireworthy.marking.Mark;
 import wireworthy.paper.Block;
@@ -45,20 +46,25 @@ final class Workings {
         return line.note().isEmpty() ? line.numbers() : line.numbers() + " (" + line.note() + ")";
     }
 
-    void ways(final List<Way> ways) {
+    /** The ways out; within the limit it is only warm cable that breaks it. */
+    void ways(final List<Way> ways, final OptionalDouble drop, final OptionalDouble limit) {
         if (!ways.isEmpty()) {
-            page.say("h3", Words.of("circuit.ways"));
+            final boolean warm = drop.orElse(0) <= limit.orElse(0);
+            page.say("h3", Words.of(warm ? "circuit.ways.warm" : "circuit.ways"));
             final Block list = page.add("ul");
             ways.stream().map(Way::text).forEach(text -> list.say("li", text));
         }
     }
 
-    void marks(final List<Mark> marks) {
+    /** The own figures of a part; those that are not sound are marked so, and not by colour. */
+    void marks(final String whose, final List<Mark> marks) {
         if (!marks.isEmpty()) {
-            page.say("h3", Words.of("circuit.own"));
-            final Block list = page.add("ul");
+            final Block part = page.add("div", "kept");
+            part.say("h3", Words.of("circuit.own", "name", whose));
+            final Block list = part.add("ul");
             for (final Mark mark : marks) {
-                list.say("li", mark.ref().quantity().words() + ": " + mark.explanation());
+                final String sign = mark.isSound() ? "" : "! ";
+                list.say("li", sign + mark.ref().quantity().words() + ": " + mark.explanation());
             }
         }
     }

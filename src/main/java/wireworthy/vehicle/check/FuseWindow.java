@@ -69,6 +69,19 @@ public record FuseWindow(
         return chosen.isPresent() || between.isEmpty() ? chosen : OptionalDouble.of(between.get(0));
     }
 
+    /** Whether the builder's fuse is known not to be one of those that fit. */
+    public boolean chosenUnfit() {
+        return known() && chosen.isPresent() && between.stream().noneMatch(this::isChosen);
+    }
+
+    /** The fuse to buy: the builder's unless it does not fit, else the smallest that does. */
+    public OptionalDouble fitting() {
+        if (!chosenUnfit()) {
+            return inUse();
+        }
+        return between.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(between.get(0));
+    }
+
     /** Whether the builder's fuse would let the cable overheat. */
     public boolean chosenAboveCeiling() {
         return chosen.isPresent()

@@ -29,10 +29,15 @@ import wireworthy.vehicle.Understood;
  * @param cables by section and colour
  * @param fuses by series and rating, those of the circuits and the main fuse
  * @param ends lugs or ferrules by section: one at each end of each conductor
+ * @param unfit fuses the builder chose that do not fit, and what is counted in their place
  * @param missing circuits of which something could not be counted, and what
  */
 public record Purchases(
-        List<Item> cables, List<Item> fuses, List<Item> ends, List<String> missing) {
+        List<Item> cables,
+        List<Item> fuses,
+        List<Item> ends,
+        List<String> unfit,
+        List<String> missing) {
     /**
      * A number of things of one kind.
      *
@@ -48,6 +53,7 @@ public record Purchases(
         cables = List.copyOf(cables);
         fuses = List.copyOf(fuses);
         ends = List.copyOf(ends);
+        unfit = List.copyOf(unfit);
         missing = List.copyOf(missing);
     }
 
@@ -75,6 +81,7 @@ public record Purchases(
         private final Map<Kind, Double> metres = new TreeMap<>(Kind.ORDER);
         private final Map<Kind, Integer> fuses = new TreeMap<>(Kind.ORDER);
         private final Map<Kind, Integer> ends = new TreeMap<>(Kind.ORDER);
+        private final List<String> unfit = new ArrayList<>();
         private final List<String> missing = new ArrayList<>();
 
         private void main(final CheckedVehicle checked) {
@@ -125,14 +132,36 @@ public record Purchases(
         }
 
         private void fuse(final FuseWindow window, final String whose) {
-            if (window.inUse().isEmpty()) {
+            if (window.chosenUnfit()) {
+                unfit.add(unfit(window, whose));
+            }
+            if (window.fitting().isEmpty()) {
                 missing.add(Said.of("buy.fuse", "whose", whose));
                 return;
             }
             final String series = window.series().words();
-            final double rating = window.inUse().getAsDouble();
+            final double rating = window.fitting().getAsDouble();
             final String text = series + ", " + FigureText.of(rating, Dimension.CURRENT, 4);
             fuses.merge(new Kind(series, rating, text), 1, Integer::sum);
+        }
+
+        /** A fuse that does not fit is never bought. */
+        private static String unfit(final FuseWindow window, final String whose) {
+            final String chosen = amps(window.chosen());
+            return window.fitting().isEmpty()
+                    ? Said.of("buy.unfit.none", "whose", whose, "chosen", chosen)
+                    : Said.of(
+                            "buy.unfit",
+                            "whose",
+                            whose,
+                            "chosen",
+                            chosen,
+                            "fitting",
+                            amps(window.fitting()));
+        }
+
+        private static String amps(final OptionalDouble rating) {
+            return FigureText.of(rating.orElseThrow(), Dimension.CURRENT, 4);
         }
 
         private Purchases purchases() {
@@ -142,6 +171,7 @@ public record Purchases(
                             .toList(),
                     pieces(fuses),
                     pieces(ends),
+                    unfit,
                     missing);
         }
 

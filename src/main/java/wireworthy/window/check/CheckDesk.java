@@ -52,6 +52,7 @@ final class CheckDesk extends StackPane {
         model.chosen().subscribe(this::show);
         model.vehicle().subscribe(any -> changed.run());
         model.opened().subscribe(any -> changed.run());
+        model.opened().subscribe(any -> saving.forget());
         model.vehicle().subscribe(any -> typed.refresh());
         // Without comparing all that was worked: its parts say nothing anew that stayed the same.
         model.checking().done().subscribe(() -> shown.refresh());

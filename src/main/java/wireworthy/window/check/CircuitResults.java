@@ -4,9 +4,11 @@ import static wireworthy.rules.Quantity.*;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.CheckedCircuit;
 import wireworthy.vehicle.check.CheckedVehicle;
+import wireworthy.vehicle.check.Found;
 import wireworthy.vehicle.check.FuseWindow;
 import wireworthy.vehicle.check.VoltsLost;
 import wireworthy.window.parts.KeptBox;
@@ -14,6 +16,7 @@ import wireworthy.window.parts.Scrolling;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.working.Caution;
+import wireworthy.working.Telling;
 
 /** What comes out for a circuit: what could start a fire first. */
 final class CircuitResults extends KeptBox implements Refreshing {
@@ -73,7 +76,16 @@ final class CircuitResults extends KeptBox implements Refreshing {
         return new OwnFigures(
                 EntryList.circuit(model, index),
                 quantities,
-                it -> model.checking().circuit(index).flatMap(circuit -> circuit.found(it)));
+                it -> model.checking().circuit(index).flatMap(circuit -> found(circuit, it)));
+    }
+
+    /** Of a fuse what comes out is the one that fits, not the one that was typed. */
+    private static Optional<Found> found(final CheckedCircuit circuit, final Quantity quantity) {
+        final OptionalDouble fitting = circuit.fuse().fitting();
+        return quantity == FUSE && circuit.fuse().known() && fitting.isPresent()
+                ? Optional.of(
+                        new Found(FUSE, fitting, Telling.result(FUSE, fitting.getAsDouble()), ""))
+                : circuit.found(quantity);
     }
 
     private Workings workings() {

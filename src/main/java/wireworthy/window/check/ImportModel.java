@@ -12,6 +12,7 @@ import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Load;
 import wireworthy.vehicle.LoadEntry;
 import wireworthy.vehicle.Understood;
+import wireworthy.vehicle.Vehicle;
 import wireworthy.vehicle.Vocabulary;
 import wireworthy.vehicle.sheet.Column;
 import wireworthy.vehicle.sheet.Mapping;
@@ -235,16 +236,25 @@ final class ImportModel {
     /** Puts the circuits after those of the vehicle; undo takes them all away again. */
     void takeIn() {
         final String other = otherVolts() ? " " + volts() : "";
-        vehicle.change("", result.get()::into);
+        vehicle.change("", this::into);
         vehicle.tell(
                 CheckTexts.of("sheet.taken", "vehicle", open(), "circuits", counted()) + other);
+    }
+
+    /** Those that come go by the person's sums where the file says nothing. */
+    private Vehicle into(final Vehicle before) {
+        Vehicle after = result.get().into(before);
+        for (int i = before.circuits().size(); i < after.circuits().size(); i++) {
+            after = after.withCircuit(i, NewCircuit.by(after.circuits().get(i), vehicle.sums()));
+        }
+        return after;
     }
 
     /** Puts the circuits into a new vehicle; the one that was open stays as it is. */
     void takeAsNew() {
         final String before = open();
         vehicle.begin();
-        vehicle.change("", result.get()::into);
+        vehicle.change("", this::into);
         vehicle.tell(
                 CheckTexts.of(
                         "sheet.taken-new",

@@ -32,6 +32,11 @@ final class Saving {
         }
     }
 
+    /** Another vehicle is open: what was said of the one before does not hold for it. */
+    void forget() {
+        said.set(Said.NOTHING);
+    }
+
     ReadOnlyObjectProperty<Said> said() {
         return said.getReadOnlyProperty();
     }

@@ -170,7 +170,7 @@ final class VehicleModel implements AutoCloseable {
         final int count = now().circuits().size();
         if (count < Vehicle.MOST_CIRCUITS) {
             final String name = CheckTexts.of("new-circuit", "number", count + 1);
-            change("", it -> it.plus(NewCircuit.named(name, inUse.get())));
+            change("", it -> it.plus(NewCircuit.named(name, sums())));
             choose(new Spot.OfCircuit(count));
         }
     }
@@ -210,9 +210,14 @@ final class VehicleModel implements AutoCloseable {
         change("", it -> it.withCircuit(circuit, before.withLoads(loads)));
     }
 
+    /** What a new circuit goes by. */
+    SumsInUse sums() {
+        return inUse.get();
+    }
+
     /** How cable is sold to the person: what a figure without a unit means hangs on it. */
     WireSizes sizes() {
-        return inUse.get().sizes();
+        return sums().sizes();
     }
 
     /** The vehicle as typed. */

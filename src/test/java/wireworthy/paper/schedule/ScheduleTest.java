@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import wireworthy.paper.PaperSize;
+import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Heron;
 import wireworthy.vehicle.Vehicle;
@@ -48,6 +49,27 @@ class ScheduleTest {
 
     private static String oneLine(final String words) {
         return words.replaceAll("\\s+", " ");
+    }
+
+    /** A fuse that is a fire, and a current worked on the wrong voltage. */
+    @Test
+    void whatIsNotSoundIsSaidFirstAndMarkedWhereverItStands() throws IOException {
+        final Vehicle vehicle =
+                Heron.vehicle()
+                        .withCircuit(
+                                0,
+                                Heron.vehicle()
+                                        .circuits()
+                                        .get(0)
+                                        .withGiven(Quantity.FUSE, "100 A")
+                                        .withAnswer(Quantity.CIRCUIT_CURRENT, "123 A"));
+        final String words = text(Schedule.pdf(new VehicleChecker().check(vehicle), PaperSize.A4));
+        final String name = vehicle.circuits().get(0).name();
+        assertThat(words.substring(0, words.indexOf("The circuits")))
+                .contains("Could start a fire · " + name)
+                .contains("Figures of your own to look at: " + name + " (circuit current)");
+        assertThat(words).contains("100 A !").contains("Counted otherwise than chosen: " + name);
+        assertThat(words).contains("! circuit current: ");
     }
 
     @Test
@@ -133,7 +155,11 @@ class ScheduleTest {
     @Test
     void whatToBuyAndWhatWasNotCheckedAreThere() {
         assertThat(text)
-                .contains("10 mm² (iso-10133), brown 5 m", "blade, 15 A 3", "Labels to cut out")
+                .contains(
+                        "10 mm² (iso-10133), brown 5 m",
+                        "blade, 15 A 2",
+                        "Ticket desk: 10 A, not 15 A",
+                        "Labels to cut out")
                 .contains("What was not checked", "No qualified person has looked at this sheet.");
     }
 

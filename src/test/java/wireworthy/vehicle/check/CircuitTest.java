@@ -186,7 +186,7 @@ class CircuitTest {
         "'', 'Take 4 A, the smallest of them'",
         "25 A, 'Take 4 A, the smallest of them'",
         "4 A, 'Yours, 4 A, is the smallest of them'",
-        "10 A, 'Yours, 10 A, protects this cable, too. 4 A, the smallest of them, opens sooner'",
+        "10 A, 'Yours, 10 A, fits and protects this cable. 4 A, the smallest that fits, would open'",
     })
     void ofSeveralRatingsThatFitItSaysWhichToTake(final String fuse, final String said) {
         final CheckedCircuit lamps =

@@ -6,12 +6,45 @@ import static wireworthy.rules.Quantity.*;
 
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import wireworthy.vehicle.Heron;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.working.Danger;
 
 /** What all circuits come to together. */
 class WholeTest {
+    private static Purchases toBuy(final String fuse) {
+        return Purchases.of(
+                Checked.check(
+                        Checked.vehicle(
+                                """
+                                {"name": "Stereo", "given": {"loads": [{"power": "48 W"}],
+                                 "one-way-length": "3 m", "section": "1.5 mm2", "fuse": "%s"}}
+                                """
+                                        .formatted(fuse))));
+    }
+
+    /** 48 W on 12 V: 4 A, a floor of 5 A; 40 A could set this cable on fire. */
+    @ParameterizedTest
+    @CsvSource({"40 A, 'Stereo: 5 A, not 40 A'", "3 A, 'Stereo: 5 A, not 3 A'"})
+    void aFuseThatDoesNotFitIsNeverBought(final String fuse, final String said) {
+        final Purchases purchases = toBuy(fuse);
+        assertThat(purchases.fuses())
+                .extracting(Purchases.Item::kind)
+                .singleElement()
+                .asString()
+                .endsWith("5 A")
+                .doesNotContain(fuse);
+        assertThat(purchases.unfit()).singleElement().asString().startsWith(said);
+    }
+
+    @Test
+    void aFuseThatFitsIsBoughtAsChosen() {
+        assertThat(toBuy("10 A").fuses().get(0).kind()).endsWith("10 A");
+        assertThat(toBuy("10 A").unfit()).isEmpty();
+    }
+
     private static final Offset<Double> CLOSE = within(1e-6);
     private static final String SUPPLY =
             """

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -101,6 +102,26 @@ class CheckDeskTest {
         press(CheckTexts.of("sheet.take-new"));
         assertThat(model.now().name()).isEqualTo("My vehicle 2");
         assertThat(model.now().circuits()).hasSize(2);
+    }
+
+    /** Where the pages of one vehicle lie says nothing of the next one. */
+    @Test
+    void withAnotherVehicleNothingIsSaidOfTheFileBefore() {
+        model.addCircuit();
+        model.choose(Spot.Fixed.WHOLE);
+        press(CheckTexts.of("sheet.save"));
+        assertThat(said()).contains("my-vehicle.csv");
+        model.begin();
+        model.addCircuit();
+        model.choose(Spot.Fixed.WHOLE);
+        assertThat(said()).doesNotContain("my-vehicle.csv");
+    }
+
+    private String said() {
+        return everything()
+                .filter(Under.class::isInstance)
+                .map(it -> ((Under) it).getText())
+                .collect(Collectors.joining(" "));
     }
 
     /** A schedule may take seconds: checks of what is typed must not wait for it. */

@@ -67,6 +67,23 @@ class ImportModelTest {
         assertThat(vehicle.now().circuits()).isEmpty();
     }
 
+    /** A table the file names stays; where it names none that in use is taken, as for a new one. */
+    @Test
+    void whatIsTakenInGoesByTheSumsInUse() {
+        final SumsInUse boat = SumsInUse.USUAL.withCableTable("iso-10133").withDropLimit(0.05);
+        vehicle = new VehicleModel(new Shelf(folder), () -> boat, Background.atOnce());
+        final String text =
+                "Circuit;Watts;Section;Cable table\nLamps;20 W;2.5 mm2;\nPump;40 W;4 mm2;thin-wall\n";
+        final SheetRead read = SheetReader.read(text.getBytes(StandardCharsets.UTF_8));
+        new ImportModel(vehicle, ((SheetRead.Whole) read).sheet()).takeIn();
+        assertThat(vehicle.now().circuits())
+                .extracting(it -> it.part().given().text(Quantity.CABLE_TABLE))
+                .containsExactly("iso-10133", "thin-wall");
+        assertThat(vehicle.now().circuits())
+                .extracting(it -> it.part().given().text(Quantity.DROP_LIMIT))
+                .containsExactly("5 %", "5 %");
+    }
+
     private ImportModel at24Volts() {
         final String text = "Circuit;Watts;System voltage\nLamps;20 W;24 V\n";
         final SheetRead read = SheetReader.read(text.getBytes(StandardCharsets.UTF_8));
