@@ -9,6 +9,7 @@ import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.CheckedCircuit;
 import wireworthy.vehicle.check.CheckedVehicle;
 import wireworthy.vehicle.check.Found;
+import wireworthy.vehicle.check.FuseFault;
 import wireworthy.vehicle.check.FuseWindow;
 import wireworthy.vehicle.check.VoltsLost;
 import wireworthy.window.parts.KeptBox;
@@ -44,7 +45,8 @@ final class CircuitResults extends KeptBox implements Refreshing {
     private final Told<State> state = new Told<>(StateBadge::of);
     private final Told<List<Caution>> cautions = new Told<>(Cautioned::all);
     private final Redrawn<FuseWindow> fuse = new Redrawn<>(FuseSection::of);
-    private final Told<String> fault = new Told<>(text -> List.of(Line.soft(text)));
+    private final Told<Optional<String>> fault =
+            new Told<>(it -> it.map(Line::soft).map(List::of).orElse(List.of()));
     private final Redrawn<Optional<AlongCable>> along =
             new Redrawn<>(it -> it.map(AlongCable::drawn).orElse(List.of()));
     private final Told<VoltsLost> volts = new Told<>(VoltsSection::told);
@@ -95,12 +97,13 @@ final class CircuitResults extends KeptBox implements Refreshing {
                 .orElse(Workings.NONE);
     }
 
-    /** What a short circuit behind its fuse asks of it. */
+    /** What a short circuit behind its fuse asks of it; not known, it is said once, at the main. */
     private void showFault(final CheckedVehicle checked) {
-        checked.faults().stream()
-                .filter(it -> it.index() == index)
-                .findFirst()
-                .ifPresent(it -> fault.show(it.text()));
+        fault.show(
+                checked.faults().stream()
+                        .filter(it -> it.index() == index && it.current().isPresent())
+                        .findFirst()
+                        .map(FuseFault::text));
     }
 
     private void show(final CheckedCircuit circuit) {
