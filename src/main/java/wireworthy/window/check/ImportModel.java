@@ -8,8 +8,6 @@ import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import wireworthy.rules.Quantity;
-import wireworthy.vehicle.Circuit;
-import wireworthy.vehicle.Load;
 import wireworthy.vehicle.LoadEntry;
 import wireworthy.vehicle.Understood;
 import wireworthy.vehicle.Vehicle;
@@ -91,58 +89,6 @@ final class ImportModel {
                 .filter(cell -> !cell.isBlank())
                 .findFirst()
                 .orElse("");
-    }
-
-    /** A circuit as it is taken in, in one line. */
-    String line(final Circuit circuit) {
-        final Stream<String> loads = circuit.loads().stream().map(ImportModel::drawn);
-        final Stream<String> given =
-                circuit.part().given().typed().entrySet().stream().map(ImportModel::read);
-        final Stream<String> own =
-                circuit.part().answers().typed().entrySet().stream()
-                        .map(
-                                each ->
-                                        CheckTexts.of(
-                                                "sheet.yours",
-                                                "quantity",
-                                                each.getKey().words(),
-                                                "figure",
-                                                Understood.own(each.getKey(), each.getValue())
-                                                        .text()));
-        return CheckTexts.of(
-                "sheet.circuit",
-                "name",
-                circuit.name(),
-                "figures",
-                Stream.of(loads, given, own, along(circuit))
-                        .flatMap(each -> each)
-                        .collect(Collectors.joining(CheckTexts.of("sheet.comma"))));
-    }
-
-    private static Stream<String> along(final Circuit circuit) {
-        return circuit.isNetwork()
-                ? Stream.of(CheckTexts.counted("several.short", circuit.stretches().size()))
-                : Stream.empty();
-    }
-
-    /** "8 × 3.5 W". */
-    private static String drawn(final Load load) {
-        final String count = load.entries().text(LoadEntry.COUNT);
-        final String others =
-                load.entries().typed().entrySet().stream()
-                        .filter(each -> each.getKey() != LoadEntry.COUNT)
-                        .map(each -> shown(each.getKey().quantity(), each.getValue()))
-                        .collect(Collectors.joining(CheckTexts.of("sheet.comma")));
-        return count.isEmpty() ? others : count + " × " + others;
-    }
-
-    private static String read(final Map.Entry<Quantity, String> given) {
-        return shown(given.getKey(), given.getValue());
-    }
-
-    private static String shown(final Quantity quantity, final String text) {
-        final String read = Understood.of(quantity, text).text();
-        return quantity == Quantity.FUSE ? CheckTexts.of("sheet.fuse", "fuse", read) : read;
     }
 
     /** How many rows there are and what became of them; none is left out of the count. */

@@ -109,7 +109,7 @@ final class ImportPage extends VBox {
         list.getStyleClass().add(Styles.SAYING);
         circuits.stream()
                 .limit(MOST_SHOWN)
-                .map(each -> Texts.paragraph(model.line(each)))
+                .map(each -> Texts.paragraph(CircuitLine.of(each)))
                 .forEach(list.getChildren()::add);
         return list;
     }

@@ -207,7 +207,7 @@ class BuildersSumsTest {
         final byte[] file = NUMBERED.formatted(current).getBytes(StandardCharsets.UTF_8);
         final ImportModel read =
                 new ImportModel(model, ((SheetRead.Whole) SheetReader.read(file)).sheet());
-        assertThat(read.line(read.result().get().circuits().get(0)))
+        assertThat(CircuitLine.of(read.result().get().circuits().get(0)))
                 .isEqualTo(
                         "Ceiling lights: 8 × 3.5 W, fuse 5 A, 6.5 m, 1.5 mm²,"
                                 + " yours: circuit current 2.33 A, yours: drop 0.348 V");
