@@ -3,6 +3,7 @@ package wireworthy.marking;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.texts.TextBundle;
 import wireworthy.working.Worked;
@@ -18,11 +19,11 @@ record Alternatives(Worked worked, PlainLines lines, SlipWords slips, boolean as
     private static final int MOST = 3;
 
     /** Slips that give one figure: some go by one sentence of their own. */
-    String several(final List<Outcome> explained, final Ref ref) {
+    String several(final List<Outcome> explained, final Ref ref, final Reading.Read read) {
         final Optional<Outcome> tenTimes =
                 explained.stream().filter(SlipWords::isTenTimes).findFirst();
         if (tenTimes.isPresent()) {
-            return tenTimes(tenTimes.get(), explained);
+            return tenTimes(tenTimes.get(), explained, read);
         }
         final String twins =
                 explained.stream()
@@ -42,16 +43,17 @@ record Alternatives(Worked worked, PlainLines lines, SlipWords slips, boolean as
         final Optional<Ref> line =
                 asking ? Optional.empty() : new Telltale(worked, ref).of(explained);
         return line.map(it -> MARKS.of("either.put-in").replace("{line}", lines.name(it)))
-                .orElseGet(() -> MARKS.of("pairs.do"));
+                .orElseGet(lines::lineByLine);
     }
 
     /** A decimal point is the likeliest of what gives ten times as much, and said first. */
-    private String tenTimes(final Outcome tenTimes, final List<Outcome> explained) {
+    private String tenTimes(
+            final Outcome tenTimes, final List<Outcome> explained, final Reading.Read read) {
         final List<Outcome> others =
                 explained.stream().filter(each -> !each.equals(tenTimes)).toList();
         final boolean milli =
                 others.stream().allMatch(each -> each.ids().contains("milli-as-hundredth"));
-        return slips.say(tenTimes.changes().get(0))
+        return slips.say(tenTimes.changes().get(0), read)
                 + (milli
                         ? MARKS.of("ten-times.milli")
                         : MARKS.of("ten-times.also").replace("{either}", either(others)));
@@ -68,7 +70,7 @@ record Alternatives(Worked worked, PlainLines lines, SlipWords slips, boolean as
         if (explained.size() > 1) {
             final String two = either(explained.subList(0, 2), "or-else");
             return withinLimit(
-                    MARKS.of("pairs").replace("{either}", two), " " + MARKS.of("pairs.do"));
+                    MARKS.of("pairs").replace("{either}", two), " " + lines.lineByLine());
         }
         return MARKS.of("pair")
                 .replace("{first}", slips.clause(first.changes().get(0)))

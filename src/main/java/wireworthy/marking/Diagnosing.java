@@ -151,8 +151,16 @@ final class Diagnosing {
                 .toList();
     }
 
-    /** Those that give the figure and are not right all the same; one for each set of slips. */
+    /** In one digit nearly anything fits: what comes out just so is told before what is rounded. */
     private List<Outcome> fitting(final List<Outcome> outcomes) {
+        final List<Outcome> fitting = allFitting(outcomes);
+        final List<Outcome> asTyped =
+                fitting.stream().filter(outcome -> Fit.asTyped(read, outcome.value())).toList();
+        return read.significantDigits() > 1 || asTyped.isEmpty() ? fitting : asTyped;
+    }
+
+    /** Those that give the figure and are not right all the same; one for each set of slips. */
+    private List<Outcome> allFitting(final List<Outcome> outcomes) {
         final List<Outcome> fitting = new ArrayList<>();
         for (final Outcome outcome : outcomes) {
             if (Fit.holds(ref, read, outcome.value())

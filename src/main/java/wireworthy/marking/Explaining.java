@@ -35,7 +35,7 @@ final class Explaining {
      */
     Explaining(final Worked worked, final boolean asking) {
         this.worked = worked;
-        this.lines = new PlainLines(worked);
+        this.lines = new PlainLines(worked, asking);
         this.slips = new SlipWords(worked);
         this.alternatives = new Alternatives(worked, lines, slips, asking);
     }
@@ -85,7 +85,7 @@ final class Explaining {
         final Optional<Dangers> worth = danger.filter(d -> worthSaying(d, read, right));
         final boolean settled = found.ask().isEmpty();
         if (!found.explained().isEmpty() && !plainlyWrong(found, ref, read)) {
-            return fill(withDanger(known(found, ref), worth, settled), ref, read, right);
+            return fill(withDanger(known(found, ref, read), worth, settled), ref, read, right);
         }
         final Optional<Check> check = Checks.first(worked, ref, read, right);
         final String why = check.map(Explaining::text).orElseGet(() -> lines.unknown(found, ref));
@@ -126,7 +126,7 @@ final class Explaining {
                 : (why + " " + warning).strip();
     }
 
-    private String known(final Diagnosis found, final Ref ref) {
+    private String known(final Diagnosis found, final Ref ref, final Reading.Read read) {
         final List<Outcome> explained = found.told();
         final Outcome first = explained.get(0);
         if (found.ask().isPresent()) {
@@ -137,10 +137,10 @@ final class Explaining {
             return alternatives.pair(explained);
         }
         if (explained.size() > 1) {
-            return alternatives.several(explained, ref);
+            return alternatives.several(explained, ref, read);
         }
         final Change only = first.changes().get(0);
-        return single(first, ref, slips.say(only), " " + slips.todo(only));
+        return single(first, ref, slips.say(only, read), " " + slips.todo(only, read));
     }
 
     /** With the sum that went wrong in the numbers of the question, where there is room for it. */

@@ -18,9 +18,19 @@ final class PlainLines {
     private static final String EQUALS = " = ";
 
     private final Worked worked;
+    private final boolean asking;
 
-    PlainLines(final Worked worked) {
+    /**
+     * @param asking whether the working is opened line by line: that of a page stands there whole
+     */
+    PlainLines(final Worked worked, final boolean asking) {
         this.worked = worked;
+        this.asking = asking;
+    }
+
+    /** What to do where no line alone would tell. */
+    String lineByLine() {
+        return MARKS.of(asking ? "pairs.do" : "pairs.do.page");
     }
 
     /** Whether an explanation is short enough to be read. */
@@ -86,6 +96,7 @@ final class PlainLines {
         final String text = MARKS.of(found.suspected().isEmpty() ? "unknown" : "unknown.single");
         return Stream.of("open", "open.short", "open.line")
                 .filter(way -> !(inWords && way.equals("open")))
+                .map(way -> asking ? way : way + ".page")
                 .map(way -> text.replace("{open}", MARKS.of(way)))
                 .map(way -> way.replace("{line}", name(open)))
                 .map(way -> way.replace("{formula}", line.formula()))

@@ -2,6 +2,7 @@ package wireworthy.marking;
 
 import java.util.stream.Collectors;
 import wireworthy.rules.Quantity;
+import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Voltages;
 import wireworthy.texts.TextBundle;
@@ -29,13 +30,26 @@ record SlipWords(Worked worked) {
     }
 
     /** What gives the figure. */
-    String say(final Change change) {
-        return filled(SLIPS.of(change.id() + ".say"), change);
+    String say(final Change change, final Reading.Read read) {
+        return filled(
+                mayBe(change, read)
+                        ? MARKS.of("ten-times.may-be")
+                        : SLIPS.of(change.id() + ".say"),
+                change);
     }
 
     /** Why, and what to do. */
-    String todo(final Change change) {
-        return filled(SLIPS.of(change.id() + ".do"), change);
+    String todo(final Change change, final Reading.Read read) {
+        return filled(
+                mayBe(change, read)
+                        ? MARKS.of("ten-times.may-be.do")
+                        : SLIPS.of(change.id() + ".do"),
+                change);
+    }
+
+    /** One digit alone does not tell that the others hold. */
+    private static boolean mayBe(final Change change, final Reading.Read read) {
+        return change instanceof Change.OfResult && read.significantDigits() < 2;
     }
 
     /** A clause for "either ... or ...". */

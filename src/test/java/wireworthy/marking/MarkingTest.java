@@ -104,8 +104,8 @@ class MarkingTest {
         final List<String> lately = List.of("power-of-ten");
         final Evidence evidence = Evidence.of(List.of(lately, lately, usual), List.of());
 
-        assertThat(Marker.ids(Marker.mark(lamp, current, "1 A"))).containsExactly(usual, lately);
-        assertThat(Marker.ids(Marker.mark(lamp, current, "1 A", evidence)))
+        assertThat(Marker.ids(Marker.mark(lamp, current, "0.54 A"))).containsExactly(usual, lately);
+        assertThat(Marker.ids(Marker.mark(lamp, current, "0.54 A", evidence)))
                 .containsExactly(lately, usual);
     }
 

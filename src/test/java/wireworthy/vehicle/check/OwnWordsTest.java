@@ -3,6 +3,7 @@ package wireworthy.vehicle.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -118,6 +119,33 @@ class OwnWordsTest {
                 .doesNotContain("more than one way");
     }
 
+    /** 0.5 A rounds to 1 A only for those who round it off; 1 A comes out just so. */
+    @Test
+    void inOneDigitOnlyWhatComesOutIsNamed() {
+        final String cable = "'one-way-length': '3 m', 'section': '1.5 mm2'";
+        assertThat(last("12 V", load("'power': '24 W'"), cable, "'circuit-current': '1 A'"))
+                .extracting(Mark::explanation)
+                .asString()
+                .startsWith("1 A comes out when the watts are divided by 24 V; here it is 12 V.")
+                .doesNotContain("volts divided by the watts");
+    }
+
+    /** 350 W at 12 V are 29.2 A: 2.9 A has its digits, 3 A may have them. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "3 A | 3 A is about ten times too small; it may be that the decimal point is one place off.",
+                "2.9 A | 2.9 A is ten times too small: the decimal point is one place off.",
+                "2.92 A | 2.92 A is ten times too small: the decimal point is one place off.",
+            })
+    void oneDigitDoesNotTellThatTheDecimalPointMoved(final String own, final String said) {
+        final String cable = "'one-way-length': '1 m', 'section': '10 mm2'";
+        final String load = load("'power': '350 W'");
+        assertThat(last("12 V", load, cable, "'circuit-current': '" + own + "'").explanation())
+                .contains(said);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -128,7 +156,7 @@ class OwnWordsTest {
                 "12 V | {'name': 'a', 'power': '300 W'} | 'circuit-current': '12.5 A' | 12.5 A comes out when the watts are divided by 24 V; here it is 12 V.",
                 "24 V | {'name': 'a', 'power': '300 W'}, {'name': 'b', 'power': '60 W'} | 'circuit-current': '30 A' | 30 A comes out when the watts are divided by 12 V; here it is 24 V.",
                 "24 V | {'name': 'a', 'power': '300 W'} | 'drop': '0.717 V' | divided by 12 V; here it is 24 V.",
-                "12 V | {'name': 'a', 'power': '24 W'} | 'circuit-current': '1 A' | 24 V in place of 12 V",
+                "12 V | {'name': 'a', 'power': '24 W'} | 'circuit-current': '1 A' | 1 A comes out when the watts are divided by 24 V; here it is 12 V.",
                 "24 V | {'name': 'a', 'power': '300 W'} | 'drop': '0.358 V', 'drop-percent': '2.99 %' | 2.99 % comes out with 12 V as the supply voltage; here it is 24 V.",
                 "24 V | {'name': 'a', 'power': '300 W'} | 'drop': '0.358 V', 'voltage-at-load': '11.64 V' | 11.64 V comes out with 12 V as the supply voltage; here it is 24 V.",
                 "24 V | {'name': 'a', 'power': '300 W'} | 'circuit-current': '25 A', 'drop': '0.717 V', 'drop-percent': '5.97 %' | 5.97 % comes out with 12 V as the supply voltage; here it is 24 V.",
@@ -182,7 +210,7 @@ class OwnWordsTest {
             })
     void theWorkingIsOpenedAtTheFirstLineThatIsNotSound(final String own, final String line) {
         assertThat(last("12 V", load("'power': '24 W'"), RUN, own).explanation())
-                .contains("Open the working at the " + line);
+                .contains("Look in the whole working at the " + line);
     }
 
     private static final String FRIDGE = "'power': '45 W', 'share-of-time': '40 %'";
