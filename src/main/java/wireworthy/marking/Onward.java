@@ -1,6 +1,7 @@
 package wireworthy.marking;
 
 import java.util.List;
+import java.util.Optional;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Worked;
@@ -75,8 +76,14 @@ public record Onward(Worked worked, List<Mark> before) {
 
     /** Whether one of the figures is read and not sound, and a line is worked from it. */
     public boolean followsFromUnsound(final Ref ref) {
+        return lastUnsound(ref).isPresent();
+    }
+
+    /** The last of the figures that is read and not sound, and from which a line is worked. */
+    public Optional<Mark> lastUnsound(final Ref ref) {
         return before.stream()
                 .filter(mark -> mark.reading() instanceof Reading.Read && !mark.isSound())
-                .anyMatch(mark -> leadsTo(mark.ref(), ref));
+                .filter(mark -> leadsTo(mark.ref(), ref))
+                .reduce((earlier, later) -> later);
     }
 }

@@ -74,7 +74,7 @@ final class PageMarks {
             return mark;
         }
         if (mark.follows() || rounding.holds(follows)) {
-            return follows ? following(mark) : sound(mark, said(mark, "rounded"));
+            return follows ? following(mark, "own.follows", "") : sound(mark, said(mark, "rounded"));
         }
         if (rounding.coarse()) {
             return coarse(mark, rounding.value());
@@ -155,8 +155,21 @@ final class PageMarks {
         return other(mark, Optional.of(true), true, Diagnosis.NONE, words);
     }
 
-    private static Mark following(final Mark mark) {
-        return other(mark, mark.sound(), true, Diagnosis.NONE, said(mark, "follows"));
+    /** Right as worked on from an earlier figure; which, and what it comes to without that. */
+    private Mark following(final Mark mark, final String key, final String copper) {
+        final Ref ref = mark.ref();
+        final String words =
+                Said.of(
+                        key,
+                        "figure",
+                        mark.understood(),
+                        "earlier",
+                        onward().lastUnsound(ref).map(Mark::understood).orElse(""),
+                        "copper",
+                        copper,
+                        "right",
+                        Telling.exact(ref.quantity(), worked.value(ref).orElse(Double.NaN)));
+        return other(mark, mark.sound(), true, Diagnosis.NONE, words);
     }
 
     /** Whether the question leaves open what copper resists, and its answer hangs on it. */
@@ -196,10 +209,11 @@ final class PageMarks {
         return mark.explained().isEmpty();
     }
 
-    private static Mark toTheDigit(
+    private Mark toTheDigit(
             final Mark mark, final boolean follows, final Reading.Read resistivity) {
-        final Mark plain = follows ? following(mark) : sound(mark, said(mark, "sound"));
-        return saying(plain, "other-copper.sound", resistivity);
+        return follows
+                ? following(mark, "own.follows.copper", resistivity.text())
+                : saying(sound(mark, said(mark, "sound")), "other-copper.sound", resistivity);
     }
 
     private Optional<Mark> by(final Reading.Read resistivity, final Mark mark) {

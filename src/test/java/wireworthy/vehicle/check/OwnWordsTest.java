@@ -213,6 +213,20 @@ class OwnWordsTest {
                 .contains("Look in the whole working at the " + line);
     }
 
+    /** 141 W: 11.75 A and 0.202 V; 8.5 A lose 0.146 V, or 0.149 V by another figure for copper. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "141 W | 'one-way-length': '3 m', 'section': '6 mm2' | 'circuit-current': '8.5 A', 'drop': '0.149 V' | 0.149 V follows from your 8.5 A above; with that (and 0.0175 Ω·mm²/m for copper) it is right. Worked through, it is 0.2021 V.",
+                "24 W | 'one-way-length': '3 m', 'section': '1.5 mm2' | 'circuit-current': '1 A', 'drop': '0.07 V' | 0.07 V follows from your 1 A above; with that, it is right. Worked through, it is 0.1376 V.",
+            })
+    void whatFollowsSaysFromWhichFigureAndWhatItComesTo(
+            final String watts, final String cable, final String own, final String said) {
+        assertThat(last("12 V", load("'power': '" + watts + "'"), cable, own).explanation())
+                .isEqualTo(said);
+    }
+
     private static final String FRIDGE = "'power': '45 W', 'share-of-time': '40 %'";
 
     /** What people get wrong on a page of five circuits, each in the words of what they did. */
