@@ -67,14 +67,15 @@ record Sums(
             if (worked.typed(Ref.circuit(Quantity.FUSE)).isPresent()) {
                 notes.addAll(notKnown(cautions));
             }
+            final List<Found> found = Found.of(worked, around);
             return new Sums(
                     Optional.of(worked),
                     Optional.of(around),
-                    Found.of(worked, around),
+                    found,
                     Telling.lines(worked),
                     Assumed.of(worked),
                     Way.of(around, 0),
-                    PageMarks.of(solver, worked),
+                    new WorkedThrough(found).told(PageMarks.of(solver, worked)),
                     cautions.stream().filter(each -> !isOpen(each)).toList(),
                     List.copyOf(notes));
         } catch (final Unworkable why) {

@@ -246,6 +246,26 @@ class OwnWordsTest {
         assertThat(last("12 V", load(FRIDGE), cable, own).explanation()).contains(said);
     }
 
+    /** Beside it in a list, and on paper, nothing else says what comes out. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "'power': '300 W', 'efficiency': '90 %' | 'circuit-current': '25 A' | 27.7?8 A",
+                "'power': '300 W', 'efficiency': '90 %' | 'circuit-current': '22.5 A' | 27.7?8 A",
+                "'power': '45 W', 'share-of-time': '40 %' | 'daily-energy': '1080 Wh' | 432 Wh",
+                "'power': '45 W' | 'circuit-current': '1.88 A' | 3.75 A",
+                "'power': '350 W' | 'circuit-current': '3 A' | 29.[12]7? A",
+                "'current': '450 mA' | 'circuit-current': '450 A' | 0.45 A",
+                "'power': '24 W' | 'drop': '0.46 V' | 0.2293? V",
+                "'power': '24 W' | 'drop': '0.31 V' | 0.2293? V",
+                "'power': '24 W' | 'drop': '0.05 V', 'drop-percent': '0.42 %' | 1.911? %",
+            })
+    void whatComesOutIsNamedOnce(final String load, final String own, final String right) {
+        final String words = last("12 V", load(load), RUN, own).explanation();
+        assertThat(words.split("(?<![0-9.])(" + right + ")", -1)).as(words).hasSize(2);
+    }
+
     private static final String TWO =
             "{'name': 'lamp', 'power': '30 W', 'hours-a-day': '4 h'},"
                     + " {'name': 'radio', 'power': '20 W', 'hours-a-day': '2 h'}";
