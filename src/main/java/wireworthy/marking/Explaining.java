@@ -69,10 +69,11 @@ final class Explaining {
             final double right,
             final Optional<Dangers> danger,
             final Optional<Map.Entry<Ref, Reading.Read>> earlier) {
+        final String none = Double.isNaN(right) ? ".none" : "";
         final String text =
                 earlier.map(it -> figure(it.getKey(), it.getValue()))
-                        .map(it -> MARKS.of("follows.from").replace("{earlier}", it))
-                        .orElseGet(() -> MARKS.of("follows"));
+                        .map(it -> MARKS.of("follows.from" + none).replace("{earlier}", it))
+                        .orElseGet(() -> MARKS.of("follows" + none));
         return fill(withDanger(text, danger.filter(Explaining::fire), true), ref, read, right);
     }
 

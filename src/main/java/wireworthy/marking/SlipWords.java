@@ -32,9 +32,7 @@ record SlipWords(Worked worked) {
     /** What gives the figure. */
     String say(final Change change, final Reading.Read read) {
         return filled(
-                mayBe(change, read)
-                        ? MARKS.of("ten-times.may-be")
-                        : SLIPS.of(change.id() + ".say"),
+                mayBe(change, read) ? MARKS.of("ten-times.may-be") : SLIPS.of(change.id() + ".say"),
                 change);
     }
 

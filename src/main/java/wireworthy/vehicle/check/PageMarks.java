@@ -4,9 +4,7 @@ import static wireworthy.rules.Quantity.*;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -19,8 +17,6 @@ import wireworthy.marking.Onward;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
-import wireworthy.working.Question;
-import wireworthy.working.QuestionReader;
 import wireworthy.working.Solver;
 import wireworthy.working.Telling;
 import wireworthy.working.Worked;
@@ -31,24 +27,16 @@ import wireworthy.working.Worked;
  * a slip. What follows from an earlier figure is no mistake of its own.
  */
 final class PageMarks {
-    /** At 20 degC, in use besides 0.0172; the table of copper has their sources. */
-    private static final List<Reading.Read> RESISTIVITIES =
-            Stream.of("0.0175", "0.0178", "0.018", "0.0168", "0.0185", "0.0164")
-                    .map(each -> QuestionReader.figure("", RESISTIVITY, each + " ohm mm2/m"))
-                    .toList();
-
-    private static final List<Quantity> SAY_ANOTHER = List.of(RESISTIVITY, CONDUCTOR_TEMPERATURE);
-
     /** What grows with the length of the loop. */
     private static final Set<Quantity> OF_THE_LOOP =
             EnumSet.of(LOOP_LENGTH, LOOP_RESISTANCE, DROP, DROP_PERCENT);
 
-    private final Solver solver;
+    private final CopperFigures copper;
     private final Worked worked;
     private final List<Mark> before = new ArrayList<>();
 
     private PageMarks(final Solver solver, final Worked worked) {
-        this.solver = solver;
+        this.copper = new CopperFigures(solver, worked);
         this.worked = worked;
     }
 
@@ -74,7 +62,9 @@ final class PageMarks {
             return mark;
         }
         if (mark.follows() || rounding.holds(follows)) {
-            return follows ? following(mark, "own.follows", "") : sound(mark, said(mark, "rounded"));
+            return follows
+                    ? following(mark, "own.follows", "")
+                    : sound(mark, said(mark, "rounded"));
         }
         if (rounding.coarse()) {
             return coarse(mark, rounding.value());
@@ -83,7 +73,7 @@ final class PageMarks {
         if (energy.isPresent()) {
             return other(mark, mark.sound(), false, Diagnosis.NONE, energy.get());
         }
-        final Mark known = byCopperAsUsual() ? byOtherCopper(mark, follows, rounding) : mark;
+        final Mark known = copper.isOpen() ? byOtherCopper(mark, follows, rounding) : mark;
         return unexplained(known) ? doubled(known).orElseGet(() -> opened(known)) : known;
     }
 
@@ -128,8 +118,8 @@ final class PageMarks {
 
     /** The same worked with the other resistivities, where the question leaves it open. */
     private Stream<Worked> others() {
-        return byCopperAsUsual()
-                ? RESISTIVITIES.stream().map(each -> solver.work(with(each)))
+        return copper.isOpen()
+                ? CopperFigures.OTHERS.stream().map(each -> copper.worked(each))
                 : Stream.empty();
     }
 
@@ -168,25 +158,17 @@ final class PageMarks {
                         "copper",
                         copper,
                         "right",
-                        Telling.exact(ref.quantity(), worked.value(ref).orElse(Double.NaN)));
+                        right(worked, ref));
         return other(mark, mark.sound(), true, Diagnosis.NONE, words);
-    }
-
-    /** Whether the question leaves open what copper resists, and its answer hangs on it. */
-    private boolean byCopperAsUsual() {
-        return worked.plan().assumed().contains(Ref.circuit(RESISTIVITY))
-                && SAY_ANOTHER.stream()
-                        .map(Ref::circuit)
-                        .noneMatch(worked.question().figures()::containsKey);
     }
 
     /** A figure to the last digit before a slip, a slip before what is but near. */
     private Mark byOtherCopper(final Mark mark, final boolean follows, final OwnRounding rounding) {
         final Stream<Mark> near =
-                RESISTIVITIES.stream()
+                CopperFigures.OTHERS.stream()
                         .flatMap(each -> by(each, mark).filter(Mark::isSound).stream());
         final Stream<Mark> slips =
-                RESISTIVITIES.stream()
+                CopperFigures.OTHERS.stream()
                         .flatMap(each -> by(each, mark).stream())
                         .filter(it -> unexplained(mark) && rounding.says())
                         .filter(it -> it.diagnosis().settled());
@@ -197,9 +179,9 @@ final class PageMarks {
     }
 
     private Optional<Mark> toTheDigit(final Mark mark, final boolean follows) {
-        return byCopperAsUsual()
-                ? RESISTIVITIES.stream()
-                        .filter(each -> isRounded(mark, follows, solver.work(with(each))))
+        return copper.isOpen()
+                ? CopperFigures.OTHERS.stream()
+                        .filter(each -> isRounded(mark, follows, copper.worked(each)))
                         .findFirst()
                         .map(each -> toTheDigit(mark, follows, each))
                 : Optional.empty();
@@ -217,9 +199,11 @@ final class PageMarks {
     }
 
     private Optional<Mark> by(final Reading.Read resistivity, final Mark mark) {
-        return Marker.marks(solver.work(with(resistivity)), Evidence.PAGE).stream()
+        final Worked taken = copper.worked(resistivity);
+        return Marker.marks(taken, Evidence.PAGE).stream()
                 .filter(other -> other.ref().equals(mark.ref()))
                 .findFirst()
+                .map(other -> other.saying(byThis(other, taken)))
                 .map(
                         other ->
                                 saying(
@@ -228,17 +212,16 @@ final class PageMarks {
                                         resistivity));
     }
 
-    private Question with(final Reading.Read resistivity) {
-        final Question question = worked.question();
-        final Map<Ref, Reading.Read> figures = new LinkedHashMap<>(question.figures());
-        figures.put(Ref.circuit(RESISTIVITY), resistivity);
-        return new Question(
-                figures,
-                question.names(),
-                question.loads(),
-                question.available(),
-                question.find(),
-                question.answers());
+    /** What comes out is told as it does here, not by the other copper. */
+    private String byThis(final Mark mark, final Worked taken) {
+        final String words = mark.explanation();
+        return mark.isSound()
+                ? words
+                : words.replace(right(taken, mark.ref()), right(worked, mark.ref()));
+    }
+
+    private static String right(final Worked worked, final Ref ref) {
+        return Telling.exact(ref.quantity(), worked.value(ref).orElse(Double.NaN));
     }
 
     private static Mark saying(final Mark mark, final String key, final Reading.Read resistivity) {

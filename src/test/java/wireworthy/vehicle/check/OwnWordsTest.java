@@ -266,6 +266,23 @@ class OwnWordsTest {
         assertThat(words.split("(?<![0-9.])(" + right + ")", -1)).as(words).hasSize(2);
     }
 
+    /** 350 W over 3 m of 1.5 mm2: no fuse fits; 99 m goes by 0.0175, and 5.23 m by 0.0172. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "350 W | 'circuit-current': '2.9 A', 'fuse-floor': '3.6 A', 'fuse': '5 A' | Worked through, nothing fits. | nothing fits",
+                "36 W | 'longest-run': '99 m' | the sum gives 5.232 m. | 5.[0-9]+ m",
+            })
+    void whatComesOutIsNeverNamedInTwoWays(
+            final String watts, final String own, final String said, final String figure) {
+        final String cable = "'one-way-length': '3 m', 'section': '1.5 mm2'";
+        final String words =
+                last("12 V", load("'power': '" + watts + "'"), cable, own).explanation();
+        assertThat(words).contains(said);
+        assertThat(words.split(figure, -1)).hasSize(2);
+    }
+
     private static final String TWO =
             "{'name': 'lamp', 'power': '30 W', 'hours-a-day': '4 h'},"
                     + " {'name': 'radio', 'power': '20 W', 'hours-a-day': '2 h'}";
