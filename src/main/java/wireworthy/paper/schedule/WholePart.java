@@ -30,6 +30,7 @@ final class WholePart {
         new Workings(page, common).ways(lost.ways(), lost.drop(), lost.limit());
         new FaultPart(checked.faults()).into(page);
         page.say("h2", Words.of("supply"));
+        checked.supply().ofEnergy().forEach(text -> page.say("p", text));
         part(page, Words.of("supply"), checked.supply());
     }
 

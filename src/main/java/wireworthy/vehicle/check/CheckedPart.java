@@ -29,6 +29,14 @@ public record CheckedPart(
         return found(quantity).map(Found::value).orElseGet(OptionalDouble::empty);
     }
 
+    /** What keeps the energy of a day from being known, or what it goes by. */
+    public List<String> ofEnergy() {
+        return notes.stream()
+                .filter(note -> note.where().equals(FieldNote.ENERGY))
+                .map(FieldNote::text)
+                .toList();
+    }
+
     /** What was found for a quantity; empty where it was not asked. */
     public Optional<Found> found(final Quantity quantity) {
         return found.stream().filter(each -> each.quantity() == quantity).findFirst();

@@ -9,6 +9,12 @@ package wireworthy.vehicle.check;
  * @param text what is the matter and what to do, for people
  */
 public record FieldNote(String where, Kind kind, String text) {
+    /** Where it is said that a day's energy is not known, or goes by hours that nobody gave. */
+    public static final String ENERGY = "daily-energy";
+
+    /** Where the capacity of a battery is asked for. */
+    public static final String BATTERY = "given.battery-capacity";
+
     /** What is the matter with an entry. */
     public enum Kind {
         /** Nothing is typed there and something would be needed. */

@@ -5,9 +5,12 @@ import static wireworthy.rules.Quantity.*;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Entries;
+import wireworthy.vehicle.Load;
 import wireworthy.vehicle.LoadEntry;
 import wireworthy.vehicle.Part;
 import wireworthy.working.Assumed;
@@ -27,6 +30,7 @@ final class SupplyCheck {
                     CHARGE_TIME,
                     ARRAY_POWER);
     private static final double DAY = 24 * 3600.0;
+    private static final int MOST_NAMES = 5;
 
     private final FedSums fed;
     private final int circuits;
@@ -57,6 +61,9 @@ final class SupplyCheck {
         if (!given.has(INTERNAL_RESISTANCE)) {
             givens.note(FieldNote.missing("given.internal-resistance", Said.of("no-resistance")));
         }
+        if (!given.has(BATTERY_CAPACITY)) {
+            givens.note(FieldNote.missing(FieldNote.BATTERY, Said.of("no-battery")));
+        }
     }
 
     /** The day's energy of all circuits; none where one of them is not known. */
@@ -78,7 +85,7 @@ final class SupplyCheck {
         } else if (!open.isEmpty()) {
             givens.note(
                     FieldNote.missing(
-                            "daily-energy",
+                            FieldNote.ENERGY,
                             Said.of("no-energy", "names", String.join(", ", open))));
         }
     }
@@ -93,14 +100,16 @@ final class SupplyCheck {
     private CheckedPart withAlwaysOn(final CheckedPart part) {
         final String always = alwaysOn();
         final List<Assumed> assumed = new ArrayList<>(part.assumed());
+        final List<FieldNote> notes = new ArrayList<>(saidOnce(part.notes()));
         if (!always.isEmpty() && part.value(DAILY_ENERGY).isPresent()) {
             assumed.add(new Assumed("hours-a-day", Said.of("always-on", "names", always)));
+            notes.add(FieldNote.missing(FieldNote.ENERGY, noHours()));
         }
         return new CheckedPart(
                 part.found(),
                 part.marks(),
                 part.cautions(),
-                saidOnce(part.notes()),
+                List.copyOf(notes),
                 part.working(),
                 assumed);
     }
@@ -115,14 +124,33 @@ final class SupplyCheck {
     }
 
     private String alwaysOn() {
-        final List<String> names = new ArrayList<>();
-        for (int i = 0; i < circuits; i++) {
-            final Circuit circuit = fed.circuit(i);
-            circuit.loads().stream()
-                    .filter(load -> !load.entries().has(LoadEntry.HOURS_A_DAY))
-                    .filter(load -> !load.entries().has(LoadEntry.SHARE_OF_TIME))
-                    .forEach(load -> names.add(circuit.name() + ": " + load.name()));
-        }
-        return names.stream().collect(Collectors.joining(", "));
+        return circuits()
+                .flatMap(
+                        circuit ->
+                                withoutHours(circuit)
+                                        .map(load -> circuit.name() + ": " + load.name()))
+                .collect(Collectors.joining(", "));
+    }
+
+    private Stream<Circuit> circuits() {
+        return IntStream.range(0, circuits).mapToObj(fed::circuit);
+    }
+
+    private static Stream<Load> withoutHours(final Circuit circuit) {
+        return circuit.loads().stream()
+                .filter(load -> !load.entries().has(LoadEntry.HOURS_A_DAY))
+                .filter(load -> !load.entries().has(LoadEntry.SHARE_OF_TIME));
+    }
+
+    /** Names the circuits of which not all hours are known, or how many where they are many. */
+    private String noHours() {
+        final List<String> names =
+                circuits()
+                        .filter(circuit -> withoutHours(circuit).findAny().isPresent())
+                        .map(Circuit::name)
+                        .toList();
+        return names.size() > MOST_NAMES
+                ? Said.of("no-hours.many", "count", names.size())
+                : Said.of("no-hours", "names", String.join(", ", names));
     }
 }

@@ -8,6 +8,7 @@ import wireworthy.vehicle.check.CheckedPart;
 import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
+import wireworthy.window.parts.Verdict;
 import wireworthy.working.Caution;
 
 /** What comes out for the supply, or for the main fuse with its cable. */
@@ -36,6 +37,7 @@ final class PartResults extends KeptBox implements Refreshing {
     private final Spot spot;
     private final Told<State> state = new Told<>(StateBadge::of);
     private final Told<List<Caution>> cautions = new Told<>(Cautioned::all);
+    private final Told<List<String>> energy = new Told<>(PartResults::notices);
     private final MainSection main = new MainSection();
 
     private PartResults(
@@ -51,6 +53,7 @@ final class PartResults extends KeptBox implements Refreshing {
                 .setAll(
                         state,
                         cautions,
+                        energy,
                         main,
                         Texts.subtitle(CheckTexts.of("sums")),
                         Texts.soft(CheckTexts.of("sums.what")),
@@ -78,9 +81,14 @@ final class PartResults extends KeptBox implements Refreshing {
                 .orElse(Workings.NONE);
     }
 
+    private static List<Line> notices(final List<String> texts) {
+        return texts.stream().map(text -> Line.notice(Verdict.CAUTION, text)).toList();
+    }
+
     private void show(final CheckedPart part) {
         state.show(State.of(part));
         cautions.show(part.cautions());
+        energy.show(part.ofEnergy());
         if (spot.equals(Spot.Fixed.MAIN)) {
             model.checking().done().get().ifPresent(main::show);
         }

@@ -31,6 +31,11 @@ enum State {
                     "given.section",
                     "given.breaking-capacity");
 
+    /**
+     * What has to be known before the energy of the supply is; nothing is unsafe for want of it.
+     */
+    private static final Set<String> FOR_ENERGY = Set.of(FieldNote.ENERGY, FieldNote.BATTERY);
+
     private final String sign;
     private final Verdict verdict;
 
@@ -51,7 +56,7 @@ enum State {
     /** How the supply or the main fuse stands. */
     static State of(final CheckedPart part) {
         final boolean known =
-                part.notes().stream().noneMatch(State::isOpen)
+                part.notes().stream().noneMatch(it -> isOpen(it) || isOfEnergy(it))
                         && part.found().stream().anyMatch(found -> found.value().isPresent());
         return of(part.cautions(), known, differs(part.notes(), part.marks()));
     }
@@ -60,6 +65,10 @@ enum State {
     static boolean isOpen(final FieldNote note) {
         return note.kind() == FieldNote.Kind.WRONG
                 || (note.kind() == FieldNote.Kind.MISSING && NEEDED.contains(note.where()));
+    }
+
+    private static boolean isOfEnergy(final FieldNote note) {
+        return FOR_ENERGY.contains(note.where());
     }
 
     private static boolean differs(final List<FieldNote> notes, final List<Mark> marks) {

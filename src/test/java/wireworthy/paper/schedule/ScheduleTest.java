@@ -21,6 +21,7 @@ import wireworthy.paper.PaperSize;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Heron;
+import wireworthy.vehicle.LoadEntry;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.vehicle.check.CheckedCircuit;
 import wireworthy.vehicle.check.CheckedVehicle;
@@ -94,6 +95,23 @@ class ScheduleTest {
 
         assertThat(said.substring(0, said.indexOf("The circuits")))
                 .contains("Not known yet · Main fuse and main cable: No main fuse is chosen yet");
+    }
+
+    /** A day's energy of loads that run day and night is no plan to buy a bank by. */
+    @Test
+    void hoursThatAreMissingAreSaidBeforeTheSumsOfTheSupply() throws IOException {
+        final Circuit lamps = Heron.vehicle().circuits().get(0);
+        final Circuit open =
+                lamps.withLoad(0, lamps.loads().get(0).with(LoadEntry.HOURS_A_DAY, ""));
+        final Vehicle van = Heron.vehicle().withCircuit(0, open);
+        final String said = text(Schedule.pdf(new VehicleChecker().check(van), PaperSize.A4));
+
+        assertThat(said)
+                .containsSubsequence(
+                        "Supply, bank and charging",
+                        "Hours a day are missing in: " + lamps.name() + ".",
+                        "capacity needed");
+        assertThat(text).doesNotContain("Hours a day are missing");
     }
 
     @Test

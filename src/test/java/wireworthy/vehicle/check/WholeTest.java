@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static wireworthy.rules.Quantity.*;
 
+import java.util.stream.IntStream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -178,6 +179,24 @@ class WholeTest {
         assertThat(van.supply().assumed())
                 .extracting(assumed -> assumed.text())
                 .contains("on all day long: Lamps: l");
+        assertThat(van.supply().ofEnergy())
+                .singleElement()
+                .asString()
+                .startsWith("Hours a day are missing in: Lamps. What hangs there is taken as");
+        assertThat(van().supply().ofEnergy()).isEmpty();
+    }
+
+    @Test
+    void ofManyCircuitsWithoutHoursOnlyTheirNumberIsSaid() {
+        final String[] lamps =
+                IntStream.range(0, 6)
+                        .mapToObj(i -> LAMPS.replace("Lamps", "Lamps " + i))
+                        .map(each -> each.replace(", \"hours-a-day\": \"3 h\"", ""))
+                        .toArray(String[]::new);
+        assertThat(Checked.check(Checked.read(SUPPLY, MAIN, lamps)).supply().ofEnergy())
+                .singleElement()
+                .asString()
+                .startsWith("Hours a day are missing in 6 circuits.");
     }
 
     @Test

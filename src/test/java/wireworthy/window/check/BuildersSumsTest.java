@@ -140,6 +140,24 @@ class BuildersSumsTest {
         assertThat(states()).containsExactly(State.FIRE);
     }
 
+    /** Without hours a day everything runs day and night; without a battery nothing lasts. */
+    @Test
+    void aSupplyIsSoundOnlyOnceItsBatteryAndTheHoursOfAllLoadsAreKnown() {
+        final int lamps = circuit("Lamps", LoadEntry.POWER, "24 W", "2 m", "1.5 mm2", "5 A");
+        EntryList.ofLoad(model, lamps, 0, LoadEntry.HOURS_A_DAY).type("4 h");
+        assertThat(supply()).isEqualTo(State.INCOMPLETE);
+        EntryList.supply(model).given(List.of(BATTERY_CAPACITY)).get(0).type("100 Ah");
+        assertThat(supply()).isEqualTo(State.SOUND);
+        EntryList.ofLoad(model, lamps, 0, LoadEntry.HOURS_A_DAY).type("");
+        assertThat(supply()).isEqualTo(State.INCOMPLETE);
+        assertThat(Unsettled.of(checked()).all())
+                .noneMatch(each -> each.text().contains("Hours a day"));
+    }
+
+    private State supply() {
+        return model.checking().state(Spot.Fixed.SUPPLY).orElseThrow();
+    }
+
     private List<State> states() {
         return IntStream.range(0, model.now().circuits().size())
                 .mapToObj(i -> model.checking().state(new Spot.OfCircuit(i)).orElseThrow())
