@@ -12,6 +12,11 @@ public record Load(String name, String at, Entries<LoadEntry> entries) {
         return new Load(name, "", Entries.none());
     }
 
+    /** Whether it is known how long a day it runs. */
+    public boolean hoursKnown() {
+        return entries.has(LoadEntry.HOURS_A_DAY) || entries.has(LoadEntry.SHARE_OF_TIME);
+    }
+
     public Load with(final LoadEntry entry, final String text) {
         return new Load(name, at, entries.with(entry, text));
     }

@@ -54,7 +54,11 @@ record CircuitSums(
             List.of(SECTION, CABLE_TABLE, INSULATION_TEMPERATURE);
 
     static CircuitSums of(final CircuitInput input, final Solver solver) {
-        return worked(input, solver).doubted();
+        return worked(input, solver).doubted().withHours();
+    }
+
+    private CircuitSums withHours() {
+        return AllDay.in(input.circuit()) ? with(sums.allDay()) : this;
     }
 
     /** The same with other sums of the circuit itself. */

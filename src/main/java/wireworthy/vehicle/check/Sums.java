@@ -155,6 +155,26 @@ record Sums(
         return new Sums(worked, around, found, working, assumed, ways, others, cautions, notes);
     }
 
+    /** These where the hours of a load are not known. */
+    Sums allDay() {
+        return new Sums(
+                        worked,
+                        around,
+                        found.stream().map(AllDay::told).toList(),
+                        working.stream().map(AllDay::told).toList(),
+                        assumed,
+                        ways,
+                        marks,
+                        cautions,
+                        notes)
+                .inQuestion();
+    }
+
+    /** Own figures that go by the hours a day can't be marked without them. */
+    Sums inQuestion() {
+        return marked(worked.map(it -> AllDay.told(marks, it)).orElse(marks));
+    }
+
     /** These with what was found another way, and what is said of own figures of it. */
     Sums with(final List<Found> others, final List<FieldNote> said) {
         final List<String> at = said.stream().map(FieldNote::where).toList();

@@ -11,7 +11,6 @@ import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Entries;
 import wireworthy.vehicle.Load;
-import wireworthy.vehicle.LoadEntry;
 import wireworthy.vehicle.Part;
 import wireworthy.working.Assumed;
 import wireworthy.working.Solver;
@@ -51,7 +50,8 @@ final class SupplyCheck {
                         .of(
                                 List.of(givens.json(), givens.notes(), supply.answers()),
                                 () -> Sums.of(solver, givens, FIND, supply.answers()));
-        return withAlwaysOn(last.earlier().told("supply", sums).part());
+        final Sums told = last.earlier().told("supply", sums);
+        return withAlwaysOn((circuits().anyMatch(AllDay::in) ? told.inQuestion() : told).part());
     }
 
     private static void needed(final Entries<Quantity> given, final Givens givens) {
@@ -137,18 +137,12 @@ final class SupplyCheck {
     }
 
     private static Stream<Load> withoutHours(final Circuit circuit) {
-        return circuit.loads().stream()
-                .filter(load -> !load.entries().has(LoadEntry.HOURS_A_DAY))
-                .filter(load -> !load.entries().has(LoadEntry.SHARE_OF_TIME));
+        return circuit.loads().stream().filter(load -> !load.hoursKnown());
     }
 
     /** Names the circuits of which not all hours are known, or how many where they are many. */
     private String noHours() {
-        final List<String> names =
-                circuits()
-                        .filter(circuit -> withoutHours(circuit).findAny().isPresent())
-                        .map(Circuit::name)
-                        .toList();
+        final List<String> names = circuits().filter(AllDay::in).map(Circuit::name).toList();
         return names.size() > MOST_NAMES
                 ? Said.of("no-hours.many", "count", names.size())
                 : Said.of("no-hours", "names", String.join(", ", names));

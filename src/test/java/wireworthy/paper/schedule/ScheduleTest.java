@@ -108,6 +108,7 @@ class ScheduleTest {
 
         assertThat(said)
                 .containsSubsequence(
+                        "796 Wh (running day and night, because hours a day are missing)",
                         "Supply, bank and charging",
                         "Hours a day are missing in: " + lamps.name() + ".",
                         "capacity needed");

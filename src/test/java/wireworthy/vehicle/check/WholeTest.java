@@ -9,6 +9,7 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wireworthy.marking.Mark;
 import wireworthy.vehicle.Heron;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.working.Danger;
@@ -184,6 +185,31 @@ class WholeTest {
                 .asString()
                 .startsWith("Hours a day are missing in: Lamps. What hangs there is taken as");
         assertThat(van().supply().ofEnergy()).isEmpty();
+    }
+
+    /** 64 W day and night; an own 192 Wh goes by hours that are not put in. */
+    @Test
+    void anEnergyWithoutHoursSaysSoAndMarksNoFigureAsASlip() {
+        final String open =
+                LAMPS.replace(", \"hours-a-day\": \"3 h\"", "")
+                        .replace("}}\n", "}, \"answers\": {\"daily-energy\": \"192 Wh\"}}\n");
+        final String supply =
+                SUPPLY.replace(
+                        "\"bank-voltage\"", "\"capacity-needed\": \"19 Ah\", \"bank-voltage\"");
+        final CheckedVehicle van = Checked.check(Checked.read(supply, MAIN, open));
+        final CheckedCircuit lamps = van.circuits().get(0);
+        assertThat(lamps.found(DAILY_ENERGY).orElseThrow().text())
+                .isEqualTo("1540 Wh (running day and night)");
+        assertThat(lamps.working()).anyMatch(line -> line.note().startsWith("running day and"));
+        assertThat(lamps.marks()).singleElement().matches(Mark::asksBack);
+        assertThat(lamps.marks().get(0).explanation())
+                .isEqualTo(
+                        "192 Wh can't be checked before each load has its hours a day."
+                                + " Running day and night, it is 1536 Wh.");
+        assertThat(van.supply().marks())
+                .filteredOn(mark -> mark.ref().quantity() == CAPACITY_NEEDED)
+                .singleElement()
+                .matches(Mark::asksBack);
     }
 
     @Test
