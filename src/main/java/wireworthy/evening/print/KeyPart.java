@@ -22,23 +22,38 @@ import wireworthy.working.Telling;
 
 /** One problem of the key: its rules once, then each learner's numbers. */
 final class KeyPart {
+    private final int number;
     private final ProblemOfAll problem;
 
-    KeyPart(final ProblemOfAll problem) {
+    KeyPart(final int number, final ProblemOfAll problem) {
+        this.number = number;
         this.problem = problem;
     }
 
     void into(final Block page) {
+        if (!(problem.first() instanceof Problem)) {
+            final Block kept = page.add("div", "kept");
+            asked(kept);
+            letters(kept);
+            why(kept);
+            return;
+        }
+        final List<List<Integer>> ways = List.copyOf(byWorking().values());
+        for (final List<Integer> places : ways) {
+            final Block opening = page.add("div", "opening");
+            if (places.equals(ways.get(0))) {
+                asked(opening);
+            }
+            rules(opening, lines(places.get(0)));
+            workings(page, places);
+        }
+    }
+
+    private void asked(final Block page) {
         page.say("p", "small", problem.own() ? reads() : problem.first().text());
         final List<Asked> asked = Asked.of(problem.first());
         for (int i = 0; i < asked.size(); i++) {
             page.say("p", "ask", asked.size() == 1 ? asked.get(i).ask() : part(i, asked.get(i)));
-        }
-        if (problem.first() instanceof Problem) {
-            byWorking().forEach((way, places) -> workings(page, places));
-        } else {
-            letters(page);
-            why(page);
         }
     }
 
@@ -70,11 +85,12 @@ final class KeyPart {
     }
 
     private void workings(final Block page, final List<Integer> places) {
-        rules(page, lines(places.get(0)));
-        final Block rows = page.add("table").add("tbody");
+        final Block table = page.add("table", "workings");
+        head(table.add("thead").add("tr"));
+        final Block rows = table.add("tbody");
         for (final int place : places) {
             final Block row = rows.add("tr");
-            row.say("td", "whose", problem.whose(place));
+            row.say("td", "whose", together(problem.whose(place)));
             final Block working = row.add("td");
             final List<Line> lines = lines(place);
             for (int i = 0; i < lines.size(); i++) {
@@ -83,6 +99,13 @@ final class KeyPart {
             }
             row.say("td", "right", right(problem.different().get(place)));
         }
+    }
+
+    /** It stands again at the top of each page that the rows go on to. */
+    private void head(final Block row) {
+        row.say("th", "whose", TEXTS.of("key.learner", "number", number));
+        row.say("th", TEXTS.of("key.working"));
+        row.say("th", "right", TEXTS.of("key.right"));
     }
 
     private static String sum(final Line line) {
@@ -106,10 +129,15 @@ final class KeyPart {
         final Block all = page.add("p", "strip");
         for (int i = 0; i < problem.different().size(); i++) {
             final Block each = all.add("span", "gap");
-            each.text(problem.whose(i) + ":\u00a0");
-            each.say("b", right(problem.different().get(i)));
+            each.text(together(problem.whose(i) + ": "));
+            each.say("b", together(right(problem.different().get(i))));
             all.text(" ");
         }
+    }
+
+    /** One learner's letters are read in one go. */
+    private static String together(final String words) {
+        return words.replace(' ', '\u00a0');
     }
 
     private void why(final Block page) {

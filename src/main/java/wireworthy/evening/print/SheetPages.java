@@ -88,7 +88,7 @@ public final class SheetPages {
 
     /** The right answers with their full workings, problem by problem. */
     public byte[] key() {
-        return problems("key", (block, number) -> new KeyPart(problem(number)).into(block));
+        return problems("key", (block, number) -> new KeyPart(number, problem(number)).into(block));
     }
 
     /** The figures that known slips give, problem by problem. */

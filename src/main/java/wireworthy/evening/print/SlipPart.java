@@ -4,6 +4,8 @@ import static wireworthy.evening.print.SheetPages.TEXTS;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import wireworthy.evening.Asked;
 import wireworthy.paper.Block;
 import wireworthy.practice.ChoiceProblem;
@@ -11,8 +13,14 @@ import wireworthy.practice.Problem;
 
 /** One problem of the slip finder. */
 final class SlipPart {
-    /** So many columns of figures fit beside each other. */
-    private static final int COLUMNS = 10;
+    /** What the columns of figures share, in signs: names and the right figure are beside them. */
+    private static final int SIGNS = 90;
+
+    /** Between two columns, in signs. */
+    private static final int GAP = 3;
+
+    private static final int MOST_COLUMNS = 10;
+    private static final Pattern FIRST_WORDS = Pattern.compile("\\S+( \\S+)?");
 
     private final int number;
     private final ProblemOfAll problem;
@@ -39,22 +47,48 @@ final class SlipPart {
         final List<SlipColumn> columns = SlipColumn.of(all, part);
         final OneUnit written = new OneUnit(all, part);
         final Block kept = page.add("div", "kept");
-        kept.say("p", "ask", ask(first, part));
+        kept.say("p", "ask", ask(first, part, ""));
         if (!problem.own()) {
             list(kept, written, columns);
             return;
         }
-        matrix(kept, written, columns, 0);
-        for (int from = COLUMNS; from < columns.size(); from += COLUMNS) {
-            matrix(page.add("div", "kept"), written, columns, from);
+        final int beside = beside(columns);
+        matrix(kept, written, columns.subList(0, Math.min(beside, columns.size())), 0);
+        for (int from = beside; from < columns.size(); from += beside) {
+            final Block next = page.add("div", "kept");
+            next.say("p", "ask", ask(first, part, "goes-on"));
+            final int to = Math.min(columns.size(), from + beside);
+            matrix(next, written, columns.subList(from, to), from);
         }
     }
 
-    private static String ask(final Problem first, final int part) {
+    /** So many columns fit beside each other: the longer their figures, the fewer. */
+    static int beside(final List<SlipColumn> columns) {
+        final int longest =
+                columns.stream()
+                        .flatMap(each -> each.figures().stream())
+                        .mapToInt(String::length)
+                        .max()
+                        .orElse(1);
+        return Math.min(MOST_COLUMNS, SIGNS / (longest + GAP));
+    }
+
+    /** What is asked; where the columns go on, and of several parts, of which problem it is. */
+    private String ask(final Problem first, final int part, final String further) {
         final String ask = Asked.of(first).get(part).ask();
-        return first.parts().size() == 1
-                ? ask
-                : TEXTS.of("part", "part", ProblemOnPaper.part(part), "ask", ask);
+        final boolean one = first.parts().size() == 1;
+        if (one && further.isEmpty()) {
+            return ask;
+        }
+        final String key = one ? further : further.isEmpty() ? "part" : "part-" + further;
+        return TEXTS.of(
+                "finder." + key,
+                "number",
+                number,
+                "part",
+                ProblemOnPaper.part(part),
+                "ask",
+                ask);
     }
 
     private static void list(
@@ -70,33 +104,45 @@ final class SlipPart {
                                         .say("td", each.words()));
     }
 
-    /** So many columns as fit beside each other, under what their letters stand for. */
+    /**
+     * Columns beside each other, under what their letters stand for.
+     *
+     * @param first the place of the first of them among all
+     */
     private void matrix(
             final Block page,
             final OneUnit written,
             final List<SlipColumn> columns,
-            final int from) {
-        final int to = Math.min(columns.size(), from + COLUMNS);
+            final int first) {
         final Block legend = page.add("p", "legend");
         final Block table = page.add("table", "matrix");
         final Block head = table.add("thead").add("tr");
-        head.say("th", TEXTS.of("finder.learner", "number", number));
+        head.say("th", "whose", TEXTS.of("finder.learner", "number", number));
         head.say("th", "figure", TEXTS.of("finder.right"));
-        for (int i = from; i < to; i++) {
-            final Block each = legend.add("span", "gap");
-            each.say("b", SlipColumn.letter(i) + "\u00a0");
-            each.text(columns.get(i).words());
+        for (int i = 0; i < columns.size(); i++) {
+            final String letter = SlipColumn.letter(first + i);
+            stands(legend.add("span", "gap"), letter, columns.get(i).words());
             legend.text(" ");
-            head.say("th", "figure", SlipColumn.letter(i));
+            head.say("th", "figure", letter);
         }
         final Block rows = table.add("tbody");
         for (int learner = 0; learner < problem.different().size(); learner++) {
             final Block row = rows.add("tr").say("td", "whose", problem.whose(learner));
             row.say("td", "right", written.right(learner));
-            for (final SlipColumn column : columns.subList(from, to)) {
+            for (final SlipColumn column : columns) {
                 row.say("td", "figure", column.figures().get(learner));
             }
         }
+    }
+
+    /** A letter stays on one line with the first words of what it stands for. */
+    private static void stands(final Block legend, final String letter, final String words) {
+        final Matcher begin = FIRST_WORDS.matcher(words);
+        final int end = begin.lookingAt() ? begin.end() : 0;
+        final Block together = legend.add("span", "together");
+        together.say("b", letter + "\u00a0");
+        together.text(words.substring(0, end));
+        legend.text(words.substring(end));
     }
 
     /** What each wrong option shows, and which letter it has with whom. */
@@ -107,7 +153,8 @@ final class SlipPart {
         final Block rows = page.add("table").add("tbody");
         for (final String text : texts(all)) {
             final Block row = rows.add("tr");
-            row.say("td", text).say("td", SlipColumn.slip(all, text));
+            row.say("td", "option-text", text);
+            row.say("td", "option-slip", SlipColumn.slip(all, text));
             row.say("td", letters(all, text));
         }
     }

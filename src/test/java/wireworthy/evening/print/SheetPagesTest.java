@@ -47,7 +47,7 @@ class SheetPagesTest {
 
     private static String text(final byte[] pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            return new PDFTextStripper().getText(document).replaceAll("[\\s\u00a0]+", " ");
         }
     }
 
@@ -143,16 +143,103 @@ class SheetPagesTest {
         final byte[] finder = new SheetPages(sheet, CodeNames.numbers(12), size).slipFinder();
 
         try (PDDocument document = Loader.loadPDF(finder)) {
-            final PDFTextStripper read = new PDFTextStripper();
-            read.setSortByPosition(true);
             for (int page = 2; page <= document.getNumberOfPages(); page++) {
-                read.setStartPage(page);
-                read.setEndPage(page);
-                assertThat(read.getText(document).strip())
+                assertThat(page(document, page))
                         .as("page " + page)
-                        .matches("(?s)(Problem \\d+: |[a-z]\\d?[\\s\u00a0]\\D).*");
+                        .matches("(?s)Problem \\d+( [a-z])?(:|, goes on:) .*");
             }
         }
+    }
+
+    /** A letter at the end of a line would stand apart from what it stands for. */
+    @Test
+    void noLineOfTheSlipFinderEndsWithALetterOfItsOwn() throws IOException {
+        final Sheet sheet = sheet(Pick.BySkills.of(EnumSet.allOf(Skill.class), 26), true);
+        final byte[] finder =
+                new SheetPages(sheet, CodeNames.numbers(2), PaperSize.A4).slipFinder();
+
+        try (PDDocument document = Loader.loadPDF(finder)) {
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                assertThat(page(document, page).replace('\u00a0', ' ').lines())
+                        .filteredOn(line -> !line.startsWith("Problem "))
+                        .noneMatch(line -> line.matches(".*[a-z)] +[a-z]\\d?"));
+            }
+        }
+    }
+
+    /** Whose figures stand at the top of a page, and of which problem, is said there. */
+    @ParameterizedTest
+    @EnumSource
+    void noPageOfTheKeyBeginsWithoutItsProblem(final PaperSize size) throws IOException {
+        final Sheet sheet = sheet(Pick.BySkills.of(EnumSet.allOf(Skill.class), 20), true);
+        final byte[] key = new SheetPages(sheet, CodeNames.numbers(12), size).key();
+
+        try (PDDocument document = Loader.loadPDF(key)) {
+            for (int page = 2; page <= document.getNumberOfPages(); page++) {
+                assertThat(page(document, page)).as("page " + page).startsWith("Problem ");
+            }
+        }
+    }
+
+    /** Where the lines of a problem begin on a page, they end there, and a learner's row follows. */
+    @ParameterizedTest
+    @EnumSource
+    void theLinesOfAProblemStandOnOnePageOfTheKeyWithTheFirstRow(final PaperSize size)
+            throws IOException {
+        final Sheet sheet = sheet(Pick.BySkills.of(EnumSet.allOf(Skill.class), 20), true);
+        final byte[] key = new SheetPages(sheet, CodeNames.numbers(12), size).key();
+
+        try (PDDocument document = Loader.loadPDF(key)) {
+            for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                final String text = page(document, page);
+                for (final String opened : text.split("(?=Problem \\d+: )")) {
+                    if (opened.matches("(?s)Problem.*\\n1\\) .*")) {
+                        assertThat(opened).as("page " + page).containsPattern("learner\\s");
+                    }
+                }
+            }
+        }
+    }
+
+    private static String page(final PDDocument document, final int page) throws IOException {
+        final PDFTextStripper read = new PDFTextStripper();
+        read.setSortByPosition(true);
+        read.setStartPage(page);
+        read.setEndPage(page);
+        return read.getText(document).strip();
+    }
+
+    /** The letters of one learner are read in one go. */
+    @Test
+    void lettersInTheirOrderStandOnOneLine() throws IOException {
+        final List<String> orders =
+                SHELF.templates(false).stream()
+                        .map(Template::fullId)
+                        .filter(id -> id.equals("ways-of-working/size-a-new-circuit"))
+                        .limit(1)
+                        .toList();
+        final Sheet sheet = sheet(new Pick.ByTemplates(orders), true);
+        final CodeNames names = CodeNames.read("Fuse Box, Wren, Swift, Otter, Lamp, Heron, Merlin");
+        try (PDDocument document =
+                Loader.loadPDF(new SheetPages(sheet, names, PaperSize.A4).key())) {
+            final String text = page(document, 1).replace('\u00a0', ' ');
+            for (int learner = 1; learner <= names.size(); learner++) {
+                assertThat(text)
+                        .contains(
+                                names.label(learner)
+                                        + ": "
+                                        + Asked.of(sheet.exercise(learner, 1)).get(0).right());
+            }
+        }
+    }
+
+    /** Figures such as 0.0914 A leave room for fewer columns than figures such as 12 A. */
+    @Test
+    void longFiguresStandInFewerColumns() {
+        assertThat(SlipPart.beside(List.of(new SlipColumn("", List.of("12 A"), 12))))
+                .isGreaterThan(
+                        SlipPart.beside(
+                                List.of(new SlipColumn("", List.of("12 A", "0.00914 mm²"), 12))));
     }
 
     @Test
