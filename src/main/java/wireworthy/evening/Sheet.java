@@ -85,6 +85,18 @@ public final class Sheet {
         return shelf.draw().exercise(templates.get(problem - 1), plan.numbers(learner, problem));
     }
 
+    /** Whether a problem stands on another sheet with the same numbers, in the same place. */
+    public boolean shares(final Sheet other) {
+        return plan.seed() == other.plan.seed()
+                && IntStream.range(0, Math.min(problems(), other.problems()))
+                        .anyMatch(
+                                i ->
+                                        templates
+                                                .get(i)
+                                                .fullId()
+                                                .equals(other.templates.get(i).fullId()));
+    }
+
     /**
      * The sheet of another plan, from the same banks.
      *

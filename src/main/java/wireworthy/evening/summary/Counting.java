@@ -25,9 +25,9 @@ final class Counting {
     private final Sheet sheet;
     private final List<Missed> problems = new ArrayList<>();
     private final Map<Skill, Missed> skills = new EnumMap<>(Skill.class);
-    private final Map<Skill, Double> wrongAt = new EnumMap<>(Skill.class);
     private final Map<String, SlipSeen> slips = new TreeMap<>();
-    private final List<Unexplained> unexplained = new ArrayList<>();
+    private final List<Handed> unexplained = new ArrayList<>();
+    private final List<Handed> notes = new ArrayList<>();
     private final Map<Integer, List<String>> help = new TreeMap<>();
 
     Counting(final Sheet sheet) {
@@ -45,14 +45,18 @@ final class Counting {
                 handIns.size(),
                 problems,
                 mostMissedFirst(),
-                wrongAt,
                 slips.values().stream()
                         .sorted(commonest.thenComparingInt(seen -> SlipCatalogue.order(seen.id())))
                         .toList(),
-                unexplained.stream().sorted(Comparator.comparingInt(Unexplained::problem)).toList(),
+                inOrder(unexplained),
+                inOrder(notes),
                 help.entrySet().stream()
                         .map(e -> new HelpWanted(e.getKey(), skill(e.getKey()), e.getValue()))
                         .toList());
+    }
+
+    private static List<Handed> inOrder(final List<Handed> all) {
+        return all.stream().sorted(Comparator.comparingInt(Handed::problem)).toList();
     }
 
     private Map<Skill, Missed> mostMissedFirst() {
@@ -74,9 +78,14 @@ final class Counting {
             final List<String> typed = handIn.reply(problem).map(Reply::typed).orElse(List.of());
             final List<Verdict> verdicts = Verdict.of(exercise, typed);
             for (int i = 0; i < verdicts.size(); i++) {
-                count(problem, who, verdicts.get(i));
-                if (verdicts.get(i).unexplained()) {
-                    unexplained.add(new Unexplained(problem, skill(problem), typed.get(i), who));
+                final Verdict verdict = verdicts.get(i);
+                count(problem, who, verdict);
+                final String each = i < typed.size() ? typed.get(i).strip() : "";
+                final Handed handed = new Handed(problem, skill(problem), each, who);
+                if (verdict.unexplained()) {
+                    unexplained.add(handed);
+                } else if (verdict.right().isEmpty() && !each.isEmpty()) {
+                    notes.add(handed);
                 }
             }
             if (handIn.reply(problem).map(Reply::wantsHelp).orElse(false)) {
@@ -90,20 +99,16 @@ final class Counting {
         final Missed before =
                 skills.getOrDefault(verdict.skill(), Missed.none(verdict.skill().words()));
         skills.put(verdict.skill(), before.with(verdict));
-        if (verdict.unexplained()) {
-            wrongAt.merge(verdict.skill(), 1.0, Double::sum);
-        }
-        for (final Verdict.Made made : verdict.slips()) {
-            wrongAt.merge(made.skill(), 1.0 / verdict.slips().size(), Double::sum);
+        for (final String id : verdict.slips()) {
             final SlipSeen one =
                     new SlipSeen(
-                            made.id(),
-                            SLIPS.of(made.id() + ".short"),
-                            Set.of(made.skill()),
+                            id,
+                            SLIPS.of(id + ".short"),
+                            Set.of(verdict.skill()),
                             List.of(who),
                             1,
                             1.0 / verdict.slips().size());
-            slips.merge(made.id(), one, Counting::together);
+            slips.merge(id, one, Counting::together);
         }
     }
 

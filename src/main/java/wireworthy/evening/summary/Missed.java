@@ -14,7 +14,7 @@ import java.util.List;
 public record Missed(String label, int right, int wrong, int open) {
     /** What was answered wrong says more than what nobody came to. */
     static final Comparator<Missed> MOST_MISSED_FIRST =
-            Comparator.comparingDouble((Missed each) -> -each.part(each.wrong))
+            Comparator.comparingDouble((Missed each) -> -each.wrongShare())
                     .thenComparingDouble(each -> -each.share());
 
     static Missed none(final String label) {
@@ -37,6 +37,11 @@ public record Missed(String label, int right, int wrong, int open) {
                 all.stream().mapToInt(Missed::right).sum(),
                 all.stream().mapToInt(Missed::wrong).sum(),
                 all.stream().mapToInt(Missed::open).sum());
+    }
+
+    /** The share that was wrong. */
+    double wrongShare() {
+        return part(wrong);
     }
 
     /** The share that was not right. */

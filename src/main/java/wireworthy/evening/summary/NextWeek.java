@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -36,10 +37,6 @@ public record NextWeek(SheetPlan plan, ChosenFor chosenFor) {
     /** Of so many sheets one is taken where they are drawn by lot. */
     private static final int TRIED = 60;
 
-    private static final Comparator<Map.Entry<Skill, Double>> MOST_FIRST =
-            Map.Entry.<Skill, Double>comparingByValue(Comparator.reverseOrder())
-                    .thenComparing(Map.Entry.comparingByKey());
-
     private static final TextBundle TEXTS = new TextBundle("evening");
 
     static NextWeek of(final Summary summary, final IntSupplier seeds) {
@@ -48,7 +45,7 @@ public record NextWeek(SheetPlan plan, ChosenFor chosenFor) {
                 sheet.shown().fitting(sheet.likewise(EnumSet.allOf(Skill.class))).stream()
                         .collect(Collectors.groupingBy(Template::skill));
         for (final Why why : Why.values()) {
-            final List<Skill> skills = most(why.missed(summary), shown, sheet.problems());
+            final List<Skill> skills = most(summary, why, shown.keySet());
             if (!skills.isEmpty()) {
                 return new NextWeek(
                         plan(sheet, skills, shown, seeds), new ChosenFor(why.say(summary, skills)));
@@ -63,8 +60,8 @@ public record NextWeek(SheetPlan plan, ChosenFor chosenFor) {
     private enum Why {
         WRONG {
             @Override
-            Map<Skill, Double> missed(final Summary summary) {
-                return summary.wrongAt();
+            double share(final Missed skill) {
+                return skill.wrongShare();
             }
 
             @Override
@@ -77,12 +74,8 @@ public record NextWeek(SheetPlan plan, ChosenFor chosenFor) {
         },
         OPEN {
             @Override
-            Map<Skill, Double> missed(final Summary summary) {
-                return summary.bySkill().entrySet().stream()
-                        .collect(
-                                Collectors.toMap(
-                                        Map.Entry::getKey,
-                                        each -> (double) each.getValue().open()));
+            double share(final Missed skill) {
+                return skill.share();
             }
 
             @Override
@@ -91,24 +84,27 @@ public record NextWeek(SheetPlan plan, ChosenFor chosenFor) {
             }
         };
 
-        abstract Map<Skill, Double> missed(Summary summary);
+        /** Of the answers that a skill was asked for in. */
+        abstract double share(Missed skill);
 
         abstract String say(Summary summary, List<Skill> skills);
     }
 
+    /** The head of the list of skills that stands in the summary, in its order. */
     private static List<Skill> most(
-            final Map<Skill, Double> missed,
-            final Map<Skill, List<Template>> shown,
-            final int most) {
-        final List<Map.Entry<Skill, Double>> sorted =
-                missed.entrySet().stream()
-                        .filter(each -> each.getValue() > 0 && shown.containsKey(each.getKey()))
-                        .sorted(MOST_FIRST)
-                        .toList();
-        return sorted.stream()
-                .filter(each -> each.getValue() >= WORTH_REPEATING * sorted.get(0).getValue())
-                .limit(Math.min(MOST_SKILLS, most))
-                .map(Map.Entry::getKey)
+            final Summary summary, final Why why, final Set<Skill> shown) {
+        final Map<Skill, Double> missed = new LinkedHashMap<>();
+        summary.bySkill()
+                .forEach(
+                        (skill, counted) -> {
+                            if (why.share(counted) > 0 && shown.contains(skill)) {
+                                missed.put(skill, why.share(counted));
+                            }
+                        });
+        final double most = missed.values().stream().findFirst().orElse(0.0);
+        return missed.keySet().stream()
+                .filter(skill -> missed.getOrDefault(skill, 0.0) >= WORTH_REPEATING * most)
+                .limit(Math.min(MOST_SKILLS, summary.sheet().problems()))
                 .toList();
     }
 

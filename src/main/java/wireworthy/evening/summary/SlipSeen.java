@@ -9,7 +9,7 @@ import wireworthy.rules.Skill;
  *
  * @param id of the catalogue
  * @param words what went wrong, in short
- * @param skills those of the lines where it was made
+ * @param skills those of what was asked where it was made
  * @param learners who may have made it, by label, each once
  * @param answers how many it may explain
  * @param weight the same, an answer that several slips explain shared among them

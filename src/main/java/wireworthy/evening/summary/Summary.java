@@ -15,10 +15,9 @@ import wireworthy.rules.Skill;
  *
  * @param problems in the order of the sheet
  * @param bySkill what was missed most first
- * @param wrongAt how many wrong answers come from each skill: that of the line where a slip was
- *     made, or where none is known that of the answer
  * @param slips the commonest first
  * @param unexplained wrong without a known slip, in the order of the sheet
+ * @param notes what can't be read as an answer, in the order of the sheet
  * @param help in the order of the sheet
  */
 public record Summary(
@@ -26,16 +25,16 @@ public record Summary(
         int handedIn,
         List<Missed> problems,
         Map<Skill, Missed> bySkill,
-        Map<Skill, Double> wrongAt,
         List<SlipSeen> slips,
-        List<Unexplained> unexplained,
+        List<Handed> unexplained,
+        List<Handed> notes,
         List<HelpWanted> help) {
     public Summary {
         problems = List.copyOf(problems);
         bySkill = Collections.unmodifiableMap(new LinkedHashMap<>(bySkill));
-        wrongAt = Map.copyOf(wrongAt);
         slips = List.copyOf(slips);
         unexplained = List.copyOf(unexplained);
+        notes = List.copyOf(notes);
         help = List.copyOf(help);
     }
 

@@ -24,9 +24,11 @@ public final class SummaryCsv {
             final String answers = String.valueOf(slip.answers());
             rows.add(List.of("slip", slip.words(), "", "", "", answers, who(slip.learners())));
         }
-        for (final Unexplained wrong : summary.unexplained()) {
-            final String which = wrong.problem() + " " + wrong.skill() + ": " + wrong.typed();
-            rows.add(List.of("wrong, no known slip", which, "", "1", "", "1", wrong.who()));
+        for (final Handed wrong : summary.unexplained()) {
+            rows.add(List.of("wrong, no known slip", which(wrong), "", "1", "", "1", wrong.who()));
+        }
+        for (final Handed note : summary.notes()) {
+            rows.add(List.of("a note, open", which(note), "", "", "1", "1", note.who()));
         }
         final String missing = String.valueOf(summary.missing());
         rows.add(List.of("learners", "handed in nothing", "", "", "", missing, ""));
@@ -37,6 +39,10 @@ public final class SummaryCsv {
         return rows.stream()
                 .map(row -> row.stream().map(SummaryCsv::cell).collect(Collectors.joining(",")))
                 .collect(Collectors.joining("\r\n", BYTE_ORDER_MARK, "\r\n"));
+    }
+
+    private static String which(final Handed answer) {
+        return answer.problem() + " " + answer.skill() + ": " + answer.typed();
     }
 
     private static List<String> missed(final String what, final Missed each) {

@@ -24,7 +24,8 @@ public final class SummaryPages {
         body.say("p", TEXTS.of("summary.of", "mark", mark, "count", summary.handedIn()));
         body.say("p", TEXTS.of("summary.missing", "count", summary.missing()));
         slips(body, summary.slips());
-        unexplained(body, summary.unexplained());
+        handed(body, "summary.unexplained", summary.unexplained());
+        handed(body, "summary.notes", summary.notes());
         missed(body, "summary.problems", summary.problems());
         missed(body, "summary.skills", summary.skills());
         help(body, summary.help());
@@ -47,13 +48,13 @@ public final class SummaryPages {
         }
     }
 
-    private static void unexplained(final Block body, final List<Unexplained> all) {
+    private static void handed(
+            final Block body, final String title, final List<Handed> all) {
         if (all.isEmpty()) {
             return;
         }
-        body.say("h2", TEXTS.of("summary.unexplained"))
-                .say("p", "small", TEXTS.of("summary.unexplained.note"));
-        for (final Unexplained each : all) {
+        body.say("h2", TEXTS.of(title)).say("p", "small", TEXTS.of(title + ".note"));
+        for (final Handed each : all) {
             body.say(
                     "p",
                     each.problem()

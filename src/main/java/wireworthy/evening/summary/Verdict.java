@@ -15,22 +15,14 @@ import wireworthy.practice.Exercise;
 import wireworthy.practice.Problem;
 import wireworthy.rules.Ref;
 import wireworthy.rules.Skill;
-import wireworthy.working.Worked;
 
 /**
  * What is found of one answer.
  *
  * @param right empty where it was not answered or can't be read
- * @param slips what explains it; several where any of them may be it
+ * @param slips ids of what explains it; several where any of them may be it
  */
-record Verdict(Skill skill, Optional<Boolean> right, List<Made> slips) {
-    /**
-     * A slip, with the skill of the line where it was made.
-     *
-     * @param id of the catalogue
-     */
-    record Made(String id, Skill skill) {}
-
+record Verdict(Skill skill, Optional<Boolean> right, List<String> slips) {
     /** Whether it is wrong and no known slip gives it. */
     boolean unexplained() {
         return right.filter(it -> !it).isPresent() && slips.isEmpty();
@@ -58,30 +50,22 @@ record Verdict(Skill skill, Optional<Boolean> right, List<Made> slips) {
                     marks.stream()
                             .filter(mark -> mark.ref().equals(part.ref()))
                             .findFirst()
-                            .map(mark -> of(skill, mark, problem.worked()))
+                            .map(mark -> of(skill, mark))
                             .orElse(new Verdict(skill, Optional.empty(), List.of())));
         }
         return verdicts;
     }
 
     /** What follows soundly from an own earlier figure counts as right. */
-    private static Verdict of(final Skill skill, final Mark mark, final Worked worked) {
+    private static Verdict of(final Skill skill, final Mark mark) {
         return new Verdict(
                 skill,
                 mark.sound().map(sound -> sound || mark.follows()),
                 mark.explained().stream()
                         .flatMap(outcome -> outcome.changes().stream())
-                        .map(change -> new Made(change.id(), skill(change, worked, skill)))
+                        .map(Change::id)
                         .distinct()
                         .toList());
-    }
-
-    /** That of the line; of a given misread in its unit, units; else what was asked for. */
-    private static Skill skill(final Change change, final Worked worked, final Skill asked) {
-        if (change instanceof Change.AtLine at) {
-            return worked.plan().steps().get(at.line()).direction().skill();
-        }
-        return change instanceof Change.Misread ? Skill.UNITS_AND_PREFIXES : asked;
     }
 
     private static Verdict letters(final Exercise exercise, final String typed) {
@@ -97,15 +81,13 @@ record Verdict(Skill skill, Optional<Boolean> right, List<Made> slips) {
         return typed.toUpperCase(Locale.ROOT).replaceAll("[^A-Z]", "");
     }
 
-    private static List<Made> slip(final Exercise exercise, final String letters) {
+    private static List<String> slip(final Exercise exercise, final String letters) {
         if (!(exercise instanceof ChoiceProblem choice) || letters.length() != 1) {
             return List.of();
         }
         final int place = letters.charAt(0) - 'A';
         return place < choice.options().size()
-                ? choice.options().get(place).slip().stream()
-                        .map(id -> new Made(id, exercise.skill()))
-                        .toList()
+                ? choice.options().get(place).slip().stream().toList()
                 : List.of();
     }
 }

@@ -55,7 +55,10 @@ final class AfterSummary extends VBox {
         }
         getChildren().add(AfterTables.slips(summary.slips()));
         if (!summary.unexplained().isEmpty()) {
-            getChildren().add(AfterTables.unexplained(summary.unexplained()));
+            getChildren().add(AfterTables.handed("unexplained", summary.unexplained()));
+        }
+        if (!summary.notes().isEmpty()) {
+            getChildren().add(AfterTables.handed("notes", summary.notes()));
         }
         getChildren()
                 .addAll(
@@ -70,9 +73,8 @@ final class AfterSummary extends VBox {
     }
 
     private String counted(final Summary summary) {
-        final String one = summary.handedIn() == 1 ? "counted.one" : "counted";
         return AfterTexts.of(
-                read.handIns().leftOut().isEmpty() ? "counted.all" : one,
+                read.handIns().leftOut().isEmpty() ? "counted.all" : "counted",
                 "count",
                 summary.handedIn(),
                 "mark",

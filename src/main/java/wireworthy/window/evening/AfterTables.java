@@ -7,10 +7,10 @@ import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import wireworthy.evening.handin.HandIns;
+import wireworthy.evening.summary.Handed;
 import wireworthy.evening.summary.HelpWanted;
 import wireworthy.evening.summary.Missed;
 import wireworthy.evening.summary.SlipSeen;
-import wireworthy.evening.summary.Unexplained;
 import wireworthy.window.parts.Cards;
 import wireworthy.window.parts.PlainTable;
 import wireworthy.window.parts.Texts;
@@ -40,16 +40,16 @@ final class AfterTables {
         return card;
     }
 
-    /** What is wrong and no known slip gives, problem by problem. */
-    static Node unexplained(final List<Unexplained> all) {
+    /** Answers to be looked at as they were handed in, problem by problem. */
+    static Node handed(final String key, final List<Handed> all) {
         final List<Node> parts = new ArrayList<>();
-        parts.add(Texts.subtitle(AfterTexts.of("unexplained")));
-        parts.add(Texts.soft(AfterTexts.of("unexplained.say")));
-        for (final Unexplained each : all) {
+        parts.add(Texts.subtitle(AfterTexts.of(key)));
+        parts.add(Texts.soft(AfterTexts.of(key + ".say")));
+        for (final Handed each : all) {
             parts.add(
                     Texts.paragraph(
                             AfterTexts.of(
-                                    "unexplained.one",
+                                    "handed.one",
                                     "problem",
                                     each.problem(),
                                     "skill",

@@ -96,8 +96,14 @@ final class EndingView extends StackPane {
                             EveningTexts.of("end.look-back"), () -> model.lookBack(ending.work())));
         }
         ways.add(Buttons.plain(EveningTexts.of("end.next-learner"), model::begin));
-        ways.add(Buttons.plain(EveningTexts.of("end.forget"), () -> model.forget(ending.work())));
         return Cards.card(
-                Texts.soft(EveningTexts.of("end.after")), Buttons.row(ways.toArray(Node[]::new)));
+                Texts.soft(EveningTexts.of("end.after")),
+                Buttons.row(ways.toArray(Node[]::new)),
+                new AskFirst(
+                        EveningTexts.of("end.forget"),
+                        () -> EveningTexts.of("end.forget.sure"),
+                        EveningTexts.of("end.forget.keep"),
+                        EveningTexts.of("end.forget.do"),
+                        () -> model.forget(ending.work())));
     }
 }

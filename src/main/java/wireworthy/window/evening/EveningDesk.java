@@ -55,20 +55,19 @@ public final class EveningDesk {
     }
 
     /**
-     * Whether a sheet is being answered here, and nobody said that it is for the leader to see. One
-     * with the same numbers counts as the same, however its mark is written and for however many it
-     * is: its key would tell. Not on the window's thread.
+     * Whether a problem of a sheet is being answered here, and nobody said that it is for the leader
+     * to see. One with the same numbers counts as the same, on whichever sheet and for however many
+     * it is: its key would tell. Not on the window's thread.
      */
     boolean answering(final Sheet sheet) {
-        final int seed = sheet.plan().seed();
-        return !led.contains(seed)
-                && begun().unfinished().stream().anyMatch(mark -> numbers(mark, seed));
+        return !led.contains(sheet.plan().seed())
+                && begun().unfinished().stream().anyMatch(mark -> shared(mark, sheet));
     }
 
     /** A sheet of other banks can't be answered any more. */
-    private boolean numbers(final String mark, final int seed) {
+    private boolean shared(final String mark, final Sheet sheet) {
         try {
-            return Sheet.marked(mark, shelf()).plan().seed() == seed;
+            return Sheet.marked(mark, shelf()).shares(sheet);
         } catch (final EveningProblem e) {
             return false;
         }

@@ -57,7 +57,12 @@ final class WhoForm extends VBox {
                                 own -> EveningTexts.of("make.own-numbers." + own),
                                 now().ownNumbers(),
                                 own -> who(it -> it.withOwnNumbers(own))),
-                        Buttons.row(Buttons.plain(EveningTexts.of("make.forget"), this::forget)),
+                        new AskFirst(
+                                EveningTexts.of("make.forget"),
+                                () -> EveningTexts.of("make.forget.sure"),
+                                EveningTexts.of("make.forget.keep"),
+                                EveningTexts.of("make.forget.do"),
+                                this::forget),
                         forgotten);
     }
 

@@ -74,12 +74,30 @@ class NextWeekTest {
     }
 
     @Test
-    void itIsOnTheSkillOfTheLineWhereTheSlipWasMadeAndSaysSo() {
+    void itIsOnTheSkillAskedWhereTheSlipWasMadeAndSaysSo() {
         final NextWeek next = next(new MadeUpClass(SHEET, Set.of("margin-left-out"), 3).handIns());
         assertThat(skills(next)).contains(Skill.FUSE_FLOOR).hasSizeLessThan(4);
         assertThat(next.chosenFor().why())
                 .startsWith("Most went wrong on: fuse floor")
                 .contains("The commonest slips there: the margin left out (answers: ");
+    }
+
+    /** What is repeated heads the list of skills that is read above it, in the same order. */
+    @ParameterizedTest
+    @ValueSource(strings = {"milli-as-unit", "margin-left-out", "one-way-length", "unit-prefix"})
+    void itNamesTheHeadOfTheListOfSkillsAndNoneNeverMissed(final String slip) {
+        for (int seed = 1; seed <= 4; seed++) {
+            final Summary summary =
+                    Summary.of(SHEET, new MadeUpClass(SHEET, Set.of(slip), seed).handIns());
+            final List<String> listed =
+                    summary.skills().stream()
+                            .filter(each -> each.wrong() > 0)
+                            .map(Missed::label)
+                            .toList();
+            final String why = summary.nextWeek(this::seed).chosenFor().why();
+            final String named = why.substring("Most went wrong on: ".length(), why.indexOf('.'));
+            assertThat(listed).startsWith(named.split(", "));
+        }
     }
 
     @Test

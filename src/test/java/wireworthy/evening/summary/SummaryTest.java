@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import org.apache.pdfbox.Loader;
@@ -104,7 +105,7 @@ class SummaryTest {
         assertThat(summary.unexplained())
                 .filteredOn(each -> each.problem() == 1)
                 .contains(
-                        new Unexplained(
+                        new Handed(
                                 1,
                                 SHEET.templates().get(0).skill().words(),
                                 "0.0123457",
@@ -115,6 +116,29 @@ class SummaryTest {
         try (PDDocument document = Loader.loadPDF(SummaryPages.pdf(summary, PaperSize.A4))) {
             assertThat(new PDFTextStripper().getText(document).replaceAll("[\\s\u00a0]+", " "))
                     .contains("Wrong, no known slip", "0.0123457 · 2 =Wren2", "nothing: 29.");
+        }
+    }
+
+    /** What a learner wrote in place of a figure was said to be kept: it is found here. */
+    @Test
+    void whatCannotBeReadIsANoteWithProblemAndLearner() throws IOException {
+        final HandIn right = new MadeUpClass(SHEET, Set.of(), 3).handIn(2);
+        final int answers = right.reply(1).orElseThrow().typed().size();
+        final List<String> typed = Collections.nCopies(answers, "dont know");
+        final Summary summary =
+                Summary.of(
+                        SHEET, List.of(right.with(new Reply(1, typed, false, MadeUpClass.NOW))));
+
+        final String skill = SHEET.templates().get(0).skill().words();
+        assertThat(summary.notes())
+                .hasSize(answers)
+                .contains(new Handed(1, skill, "dont know", "2 =Wren2"));
+        assertThat(summary.problems().get(0).open()).isEqualTo(answers);
+        assertThat(SummaryCsv.text(summary))
+                .contains("\"a note, open\",\"1 " + skill + ": dont know\"");
+        try (PDDocument document = Loader.loadPDF(SummaryPages.pdf(summary, PaperSize.A4))) {
+            assertThat(new PDFTextStripper().getText(document).replaceAll("[\\s\u00a0]+", " "))
+                    .contains("dont know · 2 =Wren2");
         }
     }
 

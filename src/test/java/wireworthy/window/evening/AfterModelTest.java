@@ -187,7 +187,7 @@ class AfterModelTest {
         assertThat(model.deletable()).isEqualTo(3);
         model.delete();
         assertThat(model.state().get()).isEqualTo(new AfterState.Nothing());
-        assertThat(model.said().get()).isEqualTo("Deleted: 3 files.");
+        assertThat(model.said().get()).isEqualTo("Files deleted: 3.");
         assertThat(folder.toFile().list()).hasSize(3).contains("notes.txt");
     }
 }

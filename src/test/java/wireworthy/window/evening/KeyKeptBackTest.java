@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -15,6 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import wireworthy.evening.Sheet;
 import wireworthy.evening.Shelf;
 import wireworthy.evening.wish.Wish;
+import wireworthy.rules.Skill;
 import wireworthy.window.Background;
 
 /** On the laptop of a learner who answers a sheet its key is shown only to who leads the class. */
@@ -75,6 +77,16 @@ class KeyKeptBackTest {
         model.change(it -> it.withWho(it.who().withCopies(it.who().copies() + 1)));
         assertThat(model.sheet()).map(Sheet::mark).isPresent().get().isNotEqualTo(SHEET.mark());
         assertThat(model.held().get()).isTrue();
+    }
+
+    /** Its problems are others, though the lots were drawn alike. */
+    @Test
+    void aSheetWithoutAnyOfItsProblemsTellsNothing() {
+        final MakeModel model = made(SHEET.mark());
+        model.change(
+                it -> it.withWanted(it.wanted().withSkills(Set.of(Skill.ENERGY_AND_RUNTIME))));
+        assertThat(model.sheet()).isPresent();
+        assertThat(model.held().get()).isFalse();
     }
 
     @Test
