@@ -1,14 +1,17 @@
 package wireworthy.window.evening;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 import wireworthy.evening.handin.BegunSheets;
 import wireworthy.evening.handin.HandIn;
 import wireworthy.window.FileAsking;
+import wireworthy.window.IntoView;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Cards;
 import wireworthy.window.parts.Notice;
@@ -20,6 +23,11 @@ import wireworthy.window.parts.Verdict;
 final class OpeningView extends StackPane {
     private final LaptopModel model;
     private final Button open;
+    private final Node trouble;
+    private final VBox atTop = new VBox();
+    private final VBox atFile = new VBox();
+    private final VBox atMark = new VBox();
+    private Node pressed;
 
     OpeningView(
             final LaptopModel model, final LaptopModel.Opening opening, final FileAsking files) {
@@ -29,11 +37,13 @@ final class OpeningView extends StackPane {
                         EveningTexts.of("laptop.file.do"),
                         () ->
                                 files.open(this, EveningTexts.of("laptop.file.do"), "json")
-                                        .ifPresent(model::openFile));
+                                        .ifPresent(this::openFile));
+        trouble = LaptopPages.trouble(model);
+        pressed = trouble;
         final List<Node> parts = new ArrayList<>();
         parts.add(Texts.title(EveningTexts.of("laptop")));
         parts.add(Texts.paragraph(EveningTexts.of("laptop.about")));
-        parts.add(LaptopPages.trouble(model));
+        parts.add(atTop);
         if (!opening.forgotten().isEmpty()) {
             parts.add(
                     new Notice(
@@ -50,13 +60,51 @@ final class OpeningView extends StackPane {
         parts.add(byFile());
         parts.add(byMark());
         getChildren().setAll(LaptopPages.page(EveningTexts.of("laptop"), parts));
+        sayAt(atTop);
+        model.trouble().subscribe(this::show);
+    }
+
+    private void show(final String why) {
+        if (!why.isEmpty()) {
+            IntoView.bring(trouble, pressed);
+        }
+    }
+
+    /** What is the matter is said beside what was pressed, which stays where it is. */
+    private void sayAt(final VBox place) {
+        pressed = trouble;
+        for (final VBox each : List.of(atTop, atFile, atMark)) {
+            each.setManaged(each.equals(place));
+            each.getChildren().setAll(each.equals(place) ? List.of(trouble) : List.of());
+        }
+    }
+
+    private void openFile(final Path file) {
+        sayAt(atFile);
+        model.openFile(file);
+    }
+
+    private void openMark(final Node field, final String typed) {
+        sayAt(atMark);
+        pressed = field;
+        model.openMark(typed);
+    }
+
+    private void openKnown(final String mark) {
+        sayAt(atTop);
+        model.openMark(mark);
+    }
+
+    private void goOn(final BegunSheets.Begun begun) {
+        sayAt(atTop);
+        model.goOn(begun);
     }
 
     private Node begun(final List<BegunSheets.Begun> all) {
         final List<Node> parts = new ArrayList<>();
         parts.add(Texts.subtitle(EveningTexts.of("laptop.begun")));
         for (final BegunSheets.Begun each : all) {
-            final Button on = Buttons.plain(words(each), () -> model.goOn(each));
+            final Button on = Buttons.plain(words(each), () -> goOn(each));
             on.setMinHeight(USE_PREF_SIZE);
             parts.add(on);
         }
@@ -67,7 +115,7 @@ final class OpeningView extends StackPane {
         final List<Node> parts = new ArrayList<>();
         parts.add(Texts.subtitle(EveningTexts.of("known")));
         for (final KnownSheet each : all) {
-            final Button button = Buttons.plain(each.words(), () -> model.openMark(each.mark()));
+            final Button button = Buttons.plain(each.words(), () -> openKnown(each.mark()));
             button.setMinHeight(USE_PREF_SIZE);
             parts.add(button);
         }
@@ -88,7 +136,8 @@ final class OpeningView extends StackPane {
         return Cards.card(
                 Texts.subtitle(EveningTexts.of("laptop.file")),
                 Texts.soft(EveningTexts.of("laptop.file.say")),
-                Buttons.row(open));
+                Buttons.row(open),
+                atFile);
     }
 
     /** Puts the keyboard on what opens a file. */
@@ -100,7 +149,7 @@ final class OpeningView extends StackPane {
         final TextField mark = new TextField();
         mark.getStyleClass().add(Styles.MARK_FIELD);
         mark.setAccessibleText(EveningTexts.of("laptop.mark"));
-        mark.setOnAction(event -> model.openMark(mark.getText()));
+        mark.setOnAction(event -> openMark(mark, mark.getText()));
         return Cards.card(
                 Texts.subtitle(EveningTexts.of("laptop.mark")),
                 Texts.soft(EveningTexts.of("laptop.mark.say")),
@@ -108,6 +157,7 @@ final class OpeningView extends StackPane {
                 Buttons.row(
                         Buttons.plain(
                                 EveningTexts.of("laptop.mark.do"),
-                                () -> model.openMark(mark.getText()))));
+                                () -> openMark(mark, mark.getText()))),
+                atMark);
     }
 }

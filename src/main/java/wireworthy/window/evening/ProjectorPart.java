@@ -33,6 +33,9 @@ final class ProjectorPart implements EveningPart {
     private final VBox chosen = new VBox();
     private Optional<ProjectorSetup> setup = Optional.empty();
 
+    /** Left with one Esc too many, it is there again with what was called out. */
+    private Optional<Wall> last = Optional.empty();
+
     ProjectorPart(final EveningDesk desk, final ProjectorDesk figures) {
         this.desk = desk;
         this.figures = figures;
@@ -90,10 +93,28 @@ final class ProjectorPart implements EveningPart {
     }
 
     private void wall(final Sheet sheet, final ProjectorForms.Begin begin, final Shell shell) {
-        final ProjectorModel model =
-                new ProjectorModel(sheet, begin.toldAtOnce(), shell.background());
-        shell.cover(new ProjectorView(model, shell, shell::uncover));
-        model.show(begin.problem());
+        final Wall wall =
+                last.filter(it -> it.shows(sheet, begin))
+                        .orElseGet(() -> Wall.of(sheet, begin, shell));
+        last = Optional.of(wall);
+        shell.cover(wall.view());
+        wall.model().show(begin.problem());
+    }
+
+    /** What is on the wall, or was there last. */
+    private record Wall(
+            String mark, boolean toldAtOnce, ProjectorModel model, ProjectorView view) {
+        private static Wall of(
+                final Sheet sheet, final ProjectorForms.Begin begin, final Shell shell) {
+            final ProjectorModel model =
+                    new ProjectorModel(sheet, begin.toldAtOnce(), shell.background());
+            final ProjectorView view = new ProjectorView(model, shell, shell::uncover);
+            return new Wall(sheet.mark(), begin.toldAtOnce(), model, view);
+        }
+
+        private boolean shows(final Sheet sheet, final ProjectorForms.Begin begin) {
+            return mark.equals(sheet.mark()) && toldAtOnce == begin.toldAtOnce();
+        }
     }
 
     private void wall(final ProjectorFigure figure, final Shell shell) {

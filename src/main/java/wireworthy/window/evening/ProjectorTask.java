@@ -107,7 +107,7 @@ final class ProjectorTask {
             said.set(
                     typed.get().isBlank()
                             ? back.why()
-                            : ProjectorTexts.of("refused", "why", back.why()));
+                            : ProjectorTexts.of("refused", "why", Sentence.of(back.why())));
         }
     }
 

@@ -16,6 +16,7 @@ import wireworthy.window.IntoView;
 import wireworthy.window.QuestionHead;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.OneOf;
+import wireworthy.window.parts.Scrolling;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 
@@ -35,6 +36,7 @@ final class WorkView {
     private final Bench page;
     private Optional<AnswerPart> answer = Optional.empty();
     private Node asked = question;
+    private Node buttons = question;
 
     WorkView(final LaptopModel model, final SheetWork work, final EveningDesk desk) {
         this.model = model;
@@ -57,12 +59,16 @@ final class WorkView {
         return page;
     }
 
-    /** Puts the keyboard where the answer goes, in sight. */
+    /** Puts the keyboard where the answer goes, in sight; what was marked, with its mark. */
     void focus() {
         answer.ifPresent(
                 part -> {
                     part.focus();
-                    IntoView.bring(part.answering(), asked);
+                    if (work.over() && work.reply().isPresent()) {
+                        IntoView.bring(asked, part.answering(), beside);
+                    } else {
+                        IntoView.bring(buttons, part.answering(), asked);
+                    }
                 });
     }
 
@@ -92,7 +98,8 @@ final class WorkView {
                         exercise.skill().words());
         parts.add(asked);
         parts.add(part.answering());
-        parts.add(Buttons.row(part.buttons().toArray(Node[]::new)));
+        buttons = Buttons.row(part.buttons().toArray(Node[]::new));
+        parts.add(buttons);
         if (work.tells()) {
             parts.add(Texts.soft(EveningTexts.of(work.over() ? "work.over" : "work.first")));
         }
@@ -153,12 +160,14 @@ final class WorkView {
                                 model.background()
                                         .run(
                                                 () -> work.wantHelp(number, answers, wanted),
-                                                this::trouble));
+                                                why -> trouble(box, why)));
         return box;
     }
 
-    private void trouble(final Optional<String> why) {
-        why.ifPresentOrElse(this::say, () -> said.setText(""));
+    /** What was said before goes; the box stays where it was ticked. */
+    private void trouble(final Node box, final Optional<String> why) {
+        why.ifPresentOrElse(
+                this::say, () -> Scrolling.keeping(box, () -> said.setText("")));
     }
 
     /** Keeps what is put down and goes on once it is on disk. */
@@ -182,7 +191,7 @@ final class WorkView {
         } else if (note.isPresent() && !again) {
             show();
             focus();
-            say(EveningTexts.of("work.note", "why", note.get(), "number", number));
+            say(EveningTexts.of("work.note", "why", Sentence.of(note.get()), "number", number));
         } else {
             onward();
             said.setText(

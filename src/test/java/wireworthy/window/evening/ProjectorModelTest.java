@@ -51,6 +51,14 @@ class ProjectorModelTest {
         assertThat(task.shown().get()).isEqualTo(task.lines().size() - 1);
     }
 
+    /** "for example 4.5 A" and what is to be done are two sentences. */
+    @Test
+    void whatIsToBeDoneBeginsANewSentence() {
+        final ProjectorTask task = on(model(false, false));
+        call(task, "heaps");
+        assertThat(task.said().get()).contains(". Type it anew").doesNotContain("..");
+    }
+
     @Test
     void whereFiguresComeFromIsKeptBackUntilTheLeaderTellsIt() {
         final ProjectorTask task = on(model(false, false));
