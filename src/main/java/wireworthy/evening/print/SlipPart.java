@@ -82,13 +82,7 @@ final class SlipPart {
         }
         final String key = one ? further : further.isEmpty() ? "part" : "part-" + further;
         return TEXTS.of(
-                "finder." + key,
-                "number",
-                number,
-                "part",
-                ProblemOnPaper.part(part),
-                "ask",
-                ask);
+                "finder." + key, "number", number, "part", ProblemOnPaper.part(part), "ask", ask);
     }
 
     private static void list(

@@ -91,8 +91,7 @@ public record NextWeek(SheetPlan plan, ChosenFor chosenFor) {
     }
 
     /** The head of the list of skills that stands in the summary, in its order. */
-    private static List<Skill> most(
-            final Summary summary, final Why why, final Set<Skill> shown) {
+    private static List<Skill> most(final Summary summary, final Why why, final Set<Skill> shown) {
         final Map<Skill, Double> missed = new LinkedHashMap<>();
         summary.bySkill()
                 .forEach(

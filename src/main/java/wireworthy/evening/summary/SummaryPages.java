@@ -48,8 +48,7 @@ public final class SummaryPages {
         }
     }
 
-    private static void handed(
-            final Block body, final String title, final List<Handed> all) {
+    private static void handed(final Block body, final String title, final List<Handed> all) {
         if (all.isEmpty()) {
             return;
         }

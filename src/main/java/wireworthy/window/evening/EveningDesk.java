@@ -55,9 +55,9 @@ public final class EveningDesk {
     }
 
     /**
-     * Whether a problem of a sheet is being answered here, and nobody said that it is for the leader
-     * to see. One with the same numbers counts as the same, on whichever sheet and for however many
-     * it is: its key would tell. Not on the window's thread.
+     * Whether a problem of a sheet is being answered here, and nobody said that it is for the
+     * leader to see. One with the same numbers counts as the same, on whichever sheet and for
+     * however many it is: its key would tell. Not on the window's thread.
      */
     boolean answering(final Sheet sheet) {
         return !led.contains(sheet.plan().seed())

@@ -102,8 +102,7 @@ final class ProjectorPart implements EveningPart {
     }
 
     /** What is on the wall, or was there last. */
-    private record Wall(
-            String mark, boolean toldAtOnce, ProjectorModel model, ProjectorView view) {
+    private record Wall(String mark, boolean toldAtOnce, ProjectorModel model, ProjectorView view) {
         private static Wall of(
                 final Sheet sheet, final ProjectorForms.Begin begin, final Shell shell) {
             final ProjectorModel model =

@@ -166,8 +166,7 @@ final class WorkView {
 
     /** What was said before goes; the box stays where it was ticked. */
     private void trouble(final Node box, final Optional<String> why) {
-        why.ifPresentOrElse(
-                this::say, () -> Scrolling.keeping(box, () -> said.setText("")));
+        why.ifPresentOrElse(this::say, () -> Scrolling.keeping(box, () -> said.setText("")));
     }
 
     /** Keeps what is put down and goes on once it is on disk. */

@@ -181,7 +181,9 @@ class SheetPagesTest {
         }
     }
 
-    /** Where the lines of a problem begin on a page, they end there, and a learner's row follows. */
+    /**
+     * Where the lines of a problem begin on a page, they end there, and a learner's row follows.
+     */
     @ParameterizedTest
     @EnumSource
     void theLinesOfAProblemStandOnOnePageOfTheKeyWithTheFirstRow(final PaperSize size)

@@ -126,8 +126,7 @@ class SummaryTest {
         final int answers = right.reply(1).orElseThrow().typed().size();
         final List<String> typed = Collections.nCopies(answers, "dont know");
         final Summary summary =
-                Summary.of(
-                        SHEET, List.of(right.with(new Reply(1, typed, false, MadeUpClass.NOW))));
+                Summary.of(SHEET, List.of(right.with(new Reply(1, typed, false, MadeUpClass.NOW))));
 
         final String skill = SHEET.templates().get(0).skill().words();
         assertThat(summary.notes())

@@ -2,9 +2,9 @@ package wireworthy.window.evening;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.io.IOException;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -40,8 +40,7 @@ class AskedBeforeTest {
 
     @Test
     void theCodeNamesAndSheets() {
-        final MakeModel model =
-                new MakeModel(TestDesks.desk(folder, folder), Background.atOnce());
+        final MakeModel model = new MakeModel(TestDesks.desk(folder, folder), Background.atOnce());
         model.begin();
         model.change(it -> it.withWho(it.who().withNamed(true).withNames("Finch\nWren")));
         final Parent form = new WhoForm(model, (TestDesks) TestDesks.desk(folder, folder).files());

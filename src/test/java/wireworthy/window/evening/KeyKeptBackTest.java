@@ -83,8 +83,7 @@ class KeyKeptBackTest {
     @Test
     void aSheetWithoutAnyOfItsProblemsTellsNothing() {
         final MakeModel model = made(SHEET.mark());
-        model.change(
-                it -> it.withWanted(it.wanted().withSkills(Set.of(Skill.ENERGY_AND_RUNTIME))));
+        model.change(it -> it.withWanted(it.wanted().withSkills(Set.of(Skill.ENERGY_AND_RUNTIME))));
         assertThat(model.sheet()).isPresent();
         assertThat(model.held().get()).isFalse();
     }

@@ -24,9 +24,9 @@ import wireworthy.evening.Pick;
 import wireworthy.evening.Sheet;
 import wireworthy.evening.SheetPlan;
 import wireworthy.evening.Shelf;
+import wireworthy.window.Looks;
 import wireworthy.window.Theme;
 import wireworthy.window.parts.Scrolling;
-import wireworthy.window.Looks;
 
 /** On a small screen a learner sees what is next to be pressed, and what was said. */
 class LaptopInSightTest {
