@@ -45,6 +45,10 @@ final class BatteryRules {
                         (x, s) -> x[0] * x[1] * x[2])
                 .gives(BATTERY_CAPACITY, "{bank-capacity} ÷ {in-parallel}", (x, s) -> x[0] / x[1])
                 .backward()
+                .slip(
+                        "multiplied-for-quotient",
+                        "{bank-capacity} × {in-parallel}",
+                        (x, s) -> x[0] * x[1])
                 .gives(IN_PARALLEL, "{bank-capacity} ÷ {battery-capacity}", (x, s) -> x[0] / x[1])
                 .backward()
                 .rule("resistance-of-a-bank", SERIES_AND_PARALLEL_BATTERIES)
@@ -62,6 +66,10 @@ final class BatteryRules {
     private static void energy(final Topic topic) {
         topic.rule("bank-energy", ENERGY_AND_RUNTIME)
                 .gives(BANK_ENERGY, "{bank-capacity} × {bank-voltage}", (x, s) -> x[0] * x[1])
+                .slip(
+                        "divided-for-product",
+                        "{bank-capacity} ÷ {bank-voltage}",
+                        (x, s) -> x[0] / x[1])
                 .gives(BANK_CAPACITY, "{bank-energy} ÷ {bank-voltage}", (x, s) -> x[0] / x[1])
                 .backward()
                 .gives(BANK_VOLTAGE, "{bank-energy} ÷ {bank-capacity}", (x, s) -> x[0] / x[1])
@@ -150,7 +158,12 @@ final class BatteryRules {
                         BANK_CAPACITY,
                         "{circuit-current} × {runtime} ÷ {usable-share}",
                         (x, s) -> x[0] * x[1] / x[2])
-                .backward();
+                .backward()
+                .slip("whole-battery", "{circuit-current} × {runtime}", (x, s) -> x[0] * x[1])
+                .slip(
+                        "multiplied-for-quotient",
+                        "{circuit-current} × {runtime} × {usable-share}",
+                        (x, s) -> x[0] * x[1] * x[2]);
     }
 
     private static final double HOUR = 3600;
@@ -194,11 +207,19 @@ final class BatteryRules {
                         "{daily-energy} ÷ ({sun-hours} × {array-efficiency})",
                         (x, s) -> x[0] / (x[1] * x[2]))
                 .forward()
+                .slip(
+                        "multiplied-for-quotient",
+                        "{daily-energy} ÷ {sun-hours} × {array-efficiency}",
+                        (x, s) -> x[0] / x[1] * x[2])
                 .gives(
                         SUN_HOURS,
                         "{daily-energy} ÷ ({array-power} × {array-efficiency})",
                         (x, s) -> x[0] / (x[1] * x[2]))
                 .backward()
+                .slip(
+                        "multiplied-for-quotient",
+                        "{daily-energy} ÷ {array-power} × {array-efficiency}",
+                        (x, s) -> x[0] / x[1] * x[2])
                 .gives(
                         ARRAY_EFFICIENCY,
                         "{daily-energy} ÷ ({array-power} × {sun-hours})",

@@ -93,6 +93,14 @@ final class DropRules {
                         (x, s) -> x[0] / x[1])
                 .gives(Quantity.DROP, "{drop-percent} × {supply-voltage}", (x, s) -> x[0] * x[1])
                 .backward()
+                .slip(
+                        "percent-not-divided",
+                        "{drop-percent} × {supply-voltage} × 100",
+                        (x, s) -> x[0] * x[1] * 100)
+                .slip(
+                        "divided-for-product",
+                        "{supply-voltage} ÷ ({drop-percent} × 100)",
+                        (x, s) -> x[0] / (x[1] * 100))
                 .gives(SUPPLY_VOLTAGE, "{drop} ÷ {drop-percent}", (x, s) -> x[0] / x[1])
                 .backward();
     }

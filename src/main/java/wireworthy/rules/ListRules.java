@@ -85,7 +85,11 @@ public final class ListRules {
                 DAILY_ENERGY,
                 "24 × {supply-voltage} × (" + timed.text(" + ") + ")",
                 (x, s) -> SECONDS_A_DAY * x[0] * timed.sum(x, 1),
-                List.of());
+                List.of(
+                        slip(
+                                "divided-for-product",
+                                "24 × (" + timed.text(" + ") + ") ÷ {supply-voltage}",
+                                (x, s) -> SECONDS_A_DAY * timed.sum(x, 0) / x[x.length - 1])));
     }
 
     private Optional<Direction> startCurrent() {

@@ -7,6 +7,8 @@ import java.util.List;
 
 /** Power, voltage, current and resistance of one element, one load and a load on a converter. */
 final class PowerRules {
+    private static final double HOUR = 3600;
+
     private PowerRules() {}
 
     static List<Direction> directions() {
@@ -24,9 +26,15 @@ final class PowerRules {
                 .slip("ohm-upside-down", "{resistance} ÷ {voltage}", (x, s) -> x[0] / x[1])
                 .slip("ohm-multiplied", "{voltage} × {resistance}", (x, s) -> x[0] * x[1])
                 .gives(VOLTAGE, "{current} × {resistance}", (x, s) -> x[0] * x[1])
+                .slip("divided-for-product", "{current} ÷ {resistance}", (x, s) -> x[0] / x[1])
+                .slip("divided-for-product", "{resistance} ÷ {current}", (x, s) -> x[0] / x[1])
                 .gives(RESISTANCE, "{voltage} ÷ {current}", (x, s) -> x[0] / x[1])
+                .slip("multiplied-for-quotient", "{voltage} × {current}", (x, s) -> x[0] * x[1])
+                .slip("quotient-turned-over", "{current} ÷ {voltage}", (x, s) -> x[0] / x[1])
                 .rule("power-law", CURRENT_FROM_POWER)
                 .gives(POWER, "{voltage} × {current}", (x, s) -> x[0] * x[1])
+                .slip("divided-for-product", "{voltage} ÷ {current}", (x, s) -> x[0] / x[1])
+                .slip("divided-for-product", "{current} ÷ {voltage}", (x, s) -> x[0] / x[1])
                 .gives(CURRENT, "{power} ÷ {voltage}", (x, s) -> x[0] / x[1])
                 .slip("power-times-volts", "{power} × {voltage}", (x, s) -> x[0] * x[1])
                 .slip("volts-over-power", "{voltage} ÷ {power}", (x, s) -> x[0] / x[1])
@@ -67,6 +75,14 @@ final class PowerRules {
                 .gives(LOAD_POWER, "{load-current} × {supply-voltage}", (x, s) -> x[0] * x[1])
                 .unless(EFFICIENCY)
                 .where(s -> !(s.gave(INTERNAL_RESISTANCE) && s.gave(RESISTANCE)))
+                .slip(
+                        "divided-for-product",
+                        "{supply-voltage} ÷ {load-current}",
+                        (x, s) -> x[0] / x[1])
+                .slip(
+                        "divided-for-product",
+                        "{load-current} ÷ {supply-voltage}",
+                        (x, s) -> x[0] / x[1])
                 .gives(SUPPLY_VOLTAGE, "{load-power} ÷ {load-current}", (x, s) -> x[0] / x[1])
                 .unless(EFFICIENCY, LOADS)
                 .rule("load-resistance", CURRENT_FROM_POWER)
@@ -116,10 +132,22 @@ final class PowerRules {
                         LOAD_POWER,
                         "{supply-current} × {supply-voltage} × {efficiency}",
                         (x, s) -> x[0] * x[1] * x[2])
+                .slip(
+                        "efficiency-left-out",
+                        "{supply-current} × {supply-voltage}",
+                        (x, s) -> x[0] * x[1])
+                .slip(
+                        "divided-for-product",
+                        "{supply-current} × {supply-voltage} ÷ {efficiency}",
+                        (x, s) -> x[0] * x[1] / x[2])
                 .gives(
                         EFFICIENCY,
                         "{load-power} ÷ ({supply-voltage} × {supply-current})",
                         (x, s) -> x[0] / (x[1] * x[2]))
+                .slip(
+                        "quotient-turned-over",
+                        "{supply-voltage} × {supply-current} ÷ {load-power}",
+                        (x, s) -> x[0] * x[1] / x[2])
                 .gives(
                         SUPPLY_VOLTAGE,
                         "{load-power} ÷ ({supply-current} × {efficiency})",
@@ -134,6 +162,10 @@ final class PowerRules {
                 .gives(TIME, "{charge} ÷ {current}", (x, s) -> x[0] / x[1])
                 .rule("energy-used", ENERGY_AND_RUNTIME)
                 .gives(ENERGY, "{power} × {time}", (x, s) -> x[0] * x[1])
+                .slip(
+                        "divided-for-product",
+                        "{power} ÷ {time}",
+                        (x, s) -> x[0] / x[1] * HOUR * HOUR)
                 .gives(POWER, "{energy} ÷ {time}", (x, s) -> x[0] / x[1])
                 .gives(TIME, "{energy} ÷ {power}", (x, s) -> x[0] / x[1])
                 .rule("energy-of-charge", ENERGY_AND_RUNTIME)

@@ -46,6 +46,14 @@ final class ProtectionRules {
                         "({supply-voltage} − {terminal-voltage}) ÷ {circuit-current}",
                         (x, s) -> (x[0] - x[1]) / x[2])
                 .unless(CHARGE_CURRENT)
+                .slip(
+                        "multiplied-for-quotient",
+                        "({supply-voltage} − {terminal-voltage}) × {circuit-current}",
+                        (x, s) -> (x[0] - x[1]) * x[2])
+                .slip(
+                        "quotient-turned-over",
+                        "{circuit-current} ÷ ({supply-voltage} − {terminal-voltage})",
+                        (x, s) -> x[0] / (x[1] - x[2]))
                 .gives(
                         CIRCUIT_CURRENT,
                         "({supply-voltage} − {terminal-voltage}) ÷ {internal-resistance}",
@@ -88,6 +96,14 @@ final class ProtectionRules {
                         (x, s) -> x[0] / x[1])
                 .where(s -> !cableGiven(s))
                 .forward()
+                .slip(
+                        "ohm-upside-down",
+                        "{internal-resistance} ÷ {supply-voltage}",
+                        (x, s) -> x[0] / x[1])
+                .slip(
+                        "ohm-multiplied",
+                        "{supply-voltage} × {internal-resistance}",
+                        (x, s) -> x[0] * x[1])
                 .gives(
                         INTERNAL_RESISTANCE,
                         "{supply-voltage} ÷ {short-circuit-current}",

@@ -95,6 +95,60 @@ class MarkingTest {
         assertThat(mark.ask()).isEmpty();
     }
 
+    /** Directions turned round: what is asked stands where a given usually does. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "'load-current': '4.5 A', 'supply-voltage': '12.7 V' | load-power | 2.82 W"
+                        + " | divided-for-product",
+                "'load-current': '4.5 A', 'supply-voltage': '12.7 V' | load-power | 0.354 W"
+                        + " | divided-for-product",
+                "'supply-current': '40 A', 'supply-voltage': '12 V', 'efficiency': '80 %'"
+                        + " | load-power | 480 W | efficiency-left-out",
+                "'supply-current': '40 A', 'supply-voltage': '12 V', 'efficiency': '80 %'"
+                        + " | load-power | 600 W | divided-for-product",
+                "'load-power': '220 W', 'supply-voltage': '12 V', 'supply-current': '24 A'"
+                        + " | efficiency | 131 % | quotient-turned-over",
+                "'voltage': '12.2 V', 'current': '2.6 A' | resistance | 31.7 ohm"
+                        + " | multiplied-for-quotient",
+                "'voltage': '12.2 V', 'current': '2.6 A' | resistance | 0.213 ohm"
+                        + " | quotient-turned-over",
+                "'power': '93 W', 'time': '1 h 30 min' | energy | 62 Wh | divided-for-product",
+                "'bank-capacity': '117 Ah', 'bank-voltage': '12.8 V' | bank-energy | 9.141 Wh"
+                        + " | divided-for-product",
+                "'drop-percent': '5.2 %', 'supply-voltage': '25.7 V' | drop | 4.942 V"
+                        + " | divided-for-product",
+                "'drop-percent': '5.2 %', 'supply-voltage': '25.7 V' | drop | 133.6 V"
+                        + " | percent-not-divided",
+                "'supply-voltage': '12.6 V', 'internal-resistance': '8.2 mohm'"
+                        + " | short-circuit-current | 0.1033 A | ohm-multiplied"
+            })
+    void theSlipOfADirectionTurnedRoundIsNamed(
+            final String given, final String find, final String typed, final String slip) {
+        final Worked asked = worked(given, find);
+        final Ref ref = Ref.circuit(asked.question().find().get(0));
+
+        assertThat(first(Marker.mark(asked, ref, typed))).containsExactly(slip);
+    }
+
+    @Test
+    void aDaysWattHoursDividedByTheVoltsAreNamed() {
+        final Worked day =
+                Asking.worked(
+                        """
+                        {"given": {"supply-voltage": "12 V", "loads": [
+                          {"name": "till", "current": "2.3 A", "share-of-time": "30 %"},
+                          {"name": "fridge", "current": "4.1 A", "share-of-time": "45 %"}]},
+                         "find": "daily-energy"}
+                        """);
+        final Ref energy = Ref.circuit(Quantity.DAILY_ENERGY);
+
+        assertThat(first(Marker.mark(day, energy, "5.07 Wh")))
+                .containsExactly("divided-for-product");
+    }
+
     @Test
     void slipsMadeLatelyComeFirst() {
         final Worked lamp =
