@@ -30,16 +30,19 @@ final class DiagnosisTrial {
     private static final int WORDS = 45 + 1;
 
     private final Tallies tallies = new Tallies();
-    private final Random random;
 
-    private DiagnosisTrial(final long seed) {
-        this.random = new Random(seed);
-    }
+    /**
+     * Of the template, so that a new slip leaves the answers to all other templates as they were.
+     */
+    private Random random = new Random();
+
+    private DiagnosisTrial() {}
 
     /** So many problems of every template. */
     static DiagnosisTrial over(final int problems) {
-        final DiagnosisTrial trial = new DiagnosisTrial(1982);
+        final DiagnosisTrial trial = new DiagnosisTrial();
         for (final Template template : figures()) {
+            trial.random = new Random(template.fullId().hashCode());
             for (int seed = 1; seed <= problems; seed++) {
                 trial.all(template, seed);
             }
