@@ -205,7 +205,7 @@ class WholeTest {
         assertThat(lamps.marks().get(0).explanation())
                 .isEqualTo(
                         "192 Wh can't be checked before each load has its hours a day."
-                                + " Running day and night, it is 1536 Wh.");
+                                + " With day and night where they are missing, it is 1536 Wh.");
         assertThat(van.supply().marks())
                 .filteredOn(mark -> mark.ref().quantity() == CAPACITY_NEEDED)
                 .singleElement()

@@ -22,6 +22,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import wireworthy.record.SettingsFile;
 import wireworthy.record.SettingsKeeper;
 import wireworthy.record.SumsInUse;
+import wireworthy.rules.Quantity;
+import wireworthy.vehicle.LoadEntry;
 import wireworthy.window.Accessibility;
 import wireworthy.window.Background;
 import wireworthy.window.FxTest;
@@ -41,6 +43,8 @@ class CheckScreensTest {
         BEGIN,
         WHOLE,
         SUPPLY,
+        SUPPLY_ALL_DAY,
+        ALL_DAY,
         MAIN,
         SOUND,
         OWN_FIGURE,
@@ -53,6 +57,8 @@ class CheckScreensTest {
             switch (this) {
                 case BEGIN -> model.begin();
                 case SUPPLY -> model.choose(Spot.Fixed.SUPPLY);
+                case SUPPLY_ALL_DAY -> allDay(model, Spot.Fixed.SUPPLY);
+                case ALL_DAY -> allDay(model, new Spot.OfCircuit(0));
                 case MAIN -> model.choose(Spot.Fixed.MAIN);
                 case SOUND -> model.choose(new Spot.OfCircuit(6));
                 case OWN_FIGURE -> model.choose(new Spot.OfCircuit(1));
@@ -61,6 +67,13 @@ class CheckScreensTest {
                 case PLACES -> SeveralPlaces.at(model, 1);
                 case WHOLE, SHEET -> {}
             }
+        }
+
+        private static void allDay(final VehicleModel model, final Spot spot) {
+            EntryList.ofLoad(model, 0, 0, LoadEntry.HOURS_A_DAY).type("");
+            EntryList.circuit(model, 0).own(Quantity.DAILY_ENERGY).type("140 Wh");
+            EntryList.supply(model).own(Quantity.CAPACITY_NEEDED).type("200 Ah");
+            model.choose(spot);
         }
 
         String file() {
