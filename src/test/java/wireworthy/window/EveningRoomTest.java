@@ -187,7 +187,8 @@ class EveningRoomTest extends WindowTest {
 
         part("Afterwards");
         clickOn("Choose a folder of hand-ins");
-        assertThat(readsStart("12 hand-ins to the sheet " + sheet.mark())).isTrue();
+        assertThat(readsStart("Hand-ins to the sheet " + sheet.mark() + " that count: 12"))
+                .isTrue();
         assertThat(readsStart("notes.txt: ")).isTrue();
         assertThat(Summary.of(sheet, handIns).slips())
                 .isNotEmpty()
