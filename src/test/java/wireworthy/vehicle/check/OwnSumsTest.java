@@ -177,8 +177,8 @@ class OwnSumsTest {
             value = {
                 "12.3 A | \"drop\": \"1.41 V\" | 1.41 V follows from your 12.3 A above;",
                 "12,3 A | \"drop\": \"1,4 V\" | 1.4 V follows from your 12.3 A above;",
-                "12.3 A | \"fuse-floor\": \"15 A\" | 15 A follows from your figure above;",
-                "12.3 A | \"drop\": \"1.46 V\" | above; with that, it is right. It goes by 0.0178",
+                "12.3 A | \"fuse-floor\": \"15 A\" | 15 A follows from your 12.3 A above;",
+                "12.3 A | \"drop\": \"1.46 V\" | above; with that (and 0.0178",
                 "12.3 A | \"drop\": \"0.705 V\" | counted one way",
             })
     void whatFollowsFromAnEarlierFigureIsSaidSo(
