@@ -2,15 +2,22 @@ package wireworthy.window.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import org.jspecify.annotations.Nullable;
 import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 
 /**
  * Says a thing in lines, and says them anew only when it has changed. The lines stay in the window,
  * out of sight where they are not needed: while one types only their words change, and nothing is
- * made and dressed again at every key.
+ * made and dressed again at every key. The room once taken is kept, too, until the keyboard goes
+ * elsewhere: nothing under it jumps, or is painted anew, while a figure is typed.
  *
  * @param <T> what is told; told apart by {@code equals}
  */
@@ -22,17 +29,39 @@ final class Told<T> extends KeptBox {
     Told(final Function<T, List<Line>> telling) {
         this.telling = telling;
         getStyleClass().add(Styles.TIGHT);
-        managedProperty().bind(visibleProperty());
         setVisible(false);
+        setManaged(false);
+        sceneProperty().flatMap(Scene::focusOwnerProperty).subscribe(this::focused);
     }
 
     void show(final T now) {
         if (!told.equals(Optional.of(now))) {
             told = Optional.of(now);
             final List<Line> said = telling.apply(now);
+            setMinHeight(Math.max(getMinHeight(), getHeight()));
             say(said);
             setVisible(!said.isEmpty());
+            setManaged(isVisible() || getMinHeight() > 0);
         }
+    }
+
+    /** Among the results themselves all stays where one is about to go. */
+    private void focused(final @Nullable Node owner) {
+        if (owner != null && !isBeside(owner)) {
+            setMinHeight(USE_COMPUTED_SIZE);
+            setManaged(isVisible());
+        }
+    }
+
+    private boolean isBeside(final Node other) {
+        final Optional<Parent> its = results(this);
+        return its.isPresent() && its.equals(results(other));
+    }
+
+    private static Optional<Parent> results(final Node part) {
+        return Stream.iterate(part.getParent(), Objects::nonNull, Parent::getParent)
+                .filter(parent -> parent.getStyleClass().contains(Styles.RESULTS))
+                .findFirst();
     }
 
     /** Each in the next place that looks like it; what is passed over goes out of sight. */
