@@ -5,8 +5,8 @@ import javafx.scene.Parent;
 import wireworthy.window.Background;
 import wireworthy.window.Shell;
 
-/** A window that does nothing. */
-final class NoShell implements Shell {
+/** A window that does nothing; a test overrides what it looks at. */
+class NoShell implements Shell {
     @Override
     public void go(final String placeId) {}
 

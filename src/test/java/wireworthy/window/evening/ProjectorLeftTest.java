@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -16,9 +15,7 @@ import wireworthy.evening.Sheet;
 import wireworthy.evening.Shelf;
 import wireworthy.evening.wish.Wish;
 import wireworthy.record.SumsInUse;
-import wireworthy.window.Background;
 import wireworthy.window.FxTest;
-import wireworthy.window.Shell;
 import wireworthy.working.Solver;
 
 /** One Esc too many at the wall loses nothing. */
@@ -39,30 +36,10 @@ class ProjectorLeftTest {
                 .fire();
     }
 
-    private final class Covered implements Shell {
-        @Override
-        public void go(final String placeId) {}
-
-        @Override
-        public void lay(final Node card) {}
-
-        @Override
-        public void lift() {}
-
+    private final class Covered extends NoShell {
         @Override
         public void cover(final Parent whole) {
             covers.add(whole);
-        }
-
-        @Override
-        public void uncover() {}
-
-        @Override
-        public void fullScreen() {}
-
-        @Override
-        public Background background() {
-            return Background.atOnce();
         }
     }
 
