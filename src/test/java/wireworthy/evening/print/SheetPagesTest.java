@@ -17,6 +17,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import wireworthy.evening.Asked;
 import wireworthy.evening.ChosenFor;
 import wireworthy.evening.CodeNames;
@@ -211,9 +212,16 @@ class SheetPagesTest {
         return read.getText(document).strip();
     }
 
-    /** The letters of one learner are read in one go. */
-    @Test
-    void lettersInTheirOrderStandOnOneLine() throws IOException {
+    static List<CodeNames> classes() {
+        return List.of(
+                CodeNames.read("Fuse Box, Wren, Swift, Otter, Lamp, Heron, Merlin"),
+                CodeNames.numbers(40));
+    }
+
+    /** A learner and the letters of the answer are read in one go. */
+    @ParameterizedTest
+    @MethodSource("classes")
+    void lettersInTheirOrderStandOnOneLine(final CodeNames names) throws IOException {
         final List<String> orders =
                 SHELF.templates(false).stream()
                         .map(Template::fullId)
@@ -221,7 +229,6 @@ class SheetPagesTest {
                         .limit(1)
                         .toList();
         final Sheet sheet = sheet(new Pick.ByTemplates(orders), true);
-        final CodeNames names = CodeNames.read("Fuse Box, Wren, Swift, Otter, Lamp, Heron, Merlin");
         try (PDDocument document =
                 Loader.loadPDF(new SheetPages(sheet, names, PaperSize.A4).key())) {
             final String text = page(document, 1).replace('\u00a0', ' ');
