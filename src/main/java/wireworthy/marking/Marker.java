@@ -150,7 +150,7 @@ public final class Marker {
                 return followed();
             }
             final Diagnosing diagnosing = new Diagnosing(worked, ref, read, own, evidence);
-            if (!diagnosing.oneSlipFits() && (rounded(1) || rounded(2))) {
+            if ((rounded(1) || rounded(2)) && !diagnosing.oneSlipFits()) {
                 return sound(explaining.roundedEarly(ref, read, right));
             }
             return diagnosed(diagnosing.diagnosis());

@@ -2,6 +2,7 @@ package wireworthy.marking;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -9,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import wireworthy.rules.Direction;
 import wireworthy.rules.Ref;
 import wireworthy.rules.SlipCatalogue;
@@ -33,6 +35,8 @@ public final class SlipFigures {
     private final int asked;
     private final double[] pinned;
     private final List<Change> changes;
+    private final BitSet needed;
+    private double[] before = {};
 
     private SlipFigures(final Worked worked, final Ref asked, final double[] pinned) {
         this.worked = worked;
@@ -40,6 +44,7 @@ public final class SlipFigures {
         this.asked = plan.placeOf(asked).orElseThrow();
         this.pinned = pinned;
         this.changes = changes(asked);
+        this.needed = needed();
     }
 
     /** The figures of single slips on the way to a quantity, the earliest line first. */
@@ -102,15 +107,30 @@ public final class SlipFigures {
     }
 
     private Outcome outcome(final List<Change> gone) {
-        return new Outcome(gone, run(gone)[asked]);
+        return new Outcome(gone, value(gone));
+    }
+
+    /** What comes out: only the lines between what went wrong and that are worked again. */
+    private double value(final List<Change> gone) {
+        final BitSet lines = (BitSet) needed.clone();
+        final int first = gone.stream().mapToInt(Change::line).min().orElse(0);
+        lines.clear(0, Math.max(first, 0));
+        return run(gone, lines)[asked];
     }
 
     /** All values with these things gone wrong. */
     double[] run(final List<Change> gone) {
-        final double[] values = worked.values().clone();
-        for (int place = 0; place < values.length; place++) {
-            values[place] = Double.isNaN(pinned[place]) ? values[place] : pinned[place];
-        }
+        return run(gone, allLines());
+    }
+
+    private BitSet allLines() {
+        final BitSet all = new BitSet();
+        all.set(0, plan.steps().size());
+        return all;
+    }
+
+    private double[] run(final List<Change> gone, final BitSet lines) {
+        final double[] values = before().clone();
         final Map<Integer, SlipAt> slipping = new HashMap<>();
         double factor = 1;
         for (final Change change : gone) {
@@ -122,9 +142,39 @@ public final class SlipFigures {
                 factor *= result.factor();
             }
         }
-        final double[] done = plan.replay(values, slipping, pinned);
+        final double[] done = plan.replay(values, lines, slipping, pinned);
         done[asked] *= factor;
         return done;
+    }
+
+    /** All values with nothing gone wrong, worked on from the learner's own; worked once. */
+    private double[] before() {
+        if (before.length == 0) {
+            final double[] values = worked.values().clone();
+            for (int place = 0; place < values.length; place++) {
+                values[place] = Double.isNaN(pinned[place]) ? values[place] : pinned[place];
+            }
+            before = plan.replay(values, allLines(), Map.of(), pinned);
+        }
+        return before;
+    }
+
+    /** The lines that the asked one reads, soundly or by a slip, and so on back. */
+    private BitSet needed() {
+        final Set<Integer> places = new HashSet<>(Set.of(asked));
+        final BitSet lines = new BitSet();
+        for (int i = plan.steps().size() - 1; i >= 0; i--) {
+            final int line = i;
+            if (places.contains(plan.steps().get(i).output())) {
+                lines.set(i);
+                IntStream.of(plan.steps().get(i).inputs()).forEach(places::add);
+                changes.stream()
+                        .filter(it -> it.line() == line && it instanceof Change.AtLine)
+                        .flatMapToInt(it -> IntStream.of(((Change.AtLine) it).at().inputs()))
+                        .forEach(places::add);
+            }
+        }
+        return lines;
     }
 
     /** Every pair of slips at different lines. */
@@ -163,7 +213,7 @@ public final class SlipFigures {
         return pair.changes().stream()
                 .noneMatch(
                         change ->
-                                Math.abs(run(List.of(change))[asked] - pair.value())
+                                Math.abs(value(List.of(change)) - pair.value())
                                         <= SAME * Math.abs(pair.value()));
     }
 

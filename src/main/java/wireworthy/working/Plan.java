@@ -2,6 +2,7 @@ package wireworthy.working;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -173,14 +174,18 @@ public final class Plan {
     }
 
     /**
-     * Works the lines in place with some of them gone wrong and some taken over.
+     * Works lines in place with some of them gone wrong and some taken over.
      *
+     * @param lines the numbers of those to work; the values of the others stand
      * @param slipping slips by line; a line without one is worked soundly
      * @param pinned values taken over from the learner by place, NaN elsewhere
      */
     public double[] replay(
-            final double[] values, final Map<Integer, SlipAt> slipping, final double[] pinned) {
-        for (int i = 0; i < steps.length; i++) {
+            final double[] values,
+            final BitSet lines,
+            final Map<Integer, SlipAt> slipping,
+            final double[] pinned) {
+        for (int i = lines.nextSetBit(0); i >= 0; i = lines.nextSetBit(i + 1)) {
             final int output = steps[i].output();
             final SlipAt slip = slipping.get(i);
             if (!Double.isNaN(pinned[output])) {

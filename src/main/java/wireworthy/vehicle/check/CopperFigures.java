@@ -3,10 +3,15 @@ package wireworthy.vehicle.check;
 import static wireworthy.rules.Quantity.CONDUCTOR_TEMPERATURE;
 import static wireworthy.rules.Quantity.RESISTIVITY;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
+import wireworthy.marking.Evidence;
+import wireworthy.marking.Mark;
+import wireworthy.marking.Marker;
 import wireworthy.rules.Quantity;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
@@ -16,7 +21,7 @@ import wireworthy.working.Solver;
 import wireworthy.working.Worked;
 
 /** The same sum by the other published figures of what copper resists. */
-record CopperFigures(Solver solver, Worked worked) {
+final class CopperFigures {
     /** At 20 degC, in use besides 0.0172; the table of copper has their sources. */
     static final List<Reading.Read> OTHERS =
             Stream.of("0.0175", "0.0178", "0.018", "0.0168", "0.0185", "0.0164")
@@ -24,6 +29,16 @@ record CopperFigures(Solver solver, Worked worked) {
                     .toList();
 
     private static final List<Quantity> SAY_ANOTHER = List.of(RESISTIVITY, CONDUCTOR_TEMPERATURE);
+
+    private final Solver solver;
+    private final Worked worked;
+    private final Map<Reading.Read, Worked> others = new HashMap<>();
+    private final Map<Reading.Read, List<Mark>> marks = new HashMap<>();
+
+    CopperFigures(final Solver solver, final Worked worked) {
+        this.solver = solver;
+        this.worked = worked;
+    }
 
     /** Whether the question leaves open what copper resists, and its answer hangs on it. */
     boolean isOpen() {
@@ -33,8 +48,18 @@ record CopperFigures(Solver solver, Worked worked) {
                         .noneMatch(worked.question().figures()::containsKey);
     }
 
+    /** Worked once. */
     Worked worked(final Reading.Read resistivity) {
-        return solver.work(with(resistivity));
+        return others.computeIfAbsent(resistivity, each -> solver.work(with(each)));
+    }
+
+    /** The mark that a figure gets by another copper; all are marked once. */
+    Optional<Mark> mark(final Reading.Read resistivity, final Ref ref) {
+        return marks
+                .computeIfAbsent(resistivity, each -> Marker.marks(worked(each), Evidence.PAGE))
+                .stream()
+                .filter(other -> other.ref().equals(ref))
+                .findFirst();
     }
 
     private Question with(final Reading.Read resistivity) {

@@ -200,9 +200,7 @@ final class PageMarks {
 
     private Optional<Mark> by(final Reading.Read resistivity, final Mark mark) {
         final Worked taken = copper.worked(resistivity);
-        return Marker.marks(taken, Evidence.PAGE).stream()
-                .filter(other -> other.ref().equals(mark.ref()))
-                .findFirst()
+        return copper.mark(resistivity, mark.ref())
                 .map(other -> other.saying(byThis(other, taken)))
                 .map(
                         other ->
