@@ -57,7 +57,7 @@ final class Diagnosing {
         if (!alike.isEmpty()) {
             return Diagnosis.said(byEvidence(alike), Optional.empty());
         }
-        final List<Outcome> confirmed = own.none() ? List.of() : confirmed();
+        final List<Outcome> confirmed = own.anyUnsound() ? confirmed() : List.of();
         if (!confirmed.isEmpty()) {
             return Diagnosis.said(confirmed, Optional.empty()).suspecting(confirmed);
         }

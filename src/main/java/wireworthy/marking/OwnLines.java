@@ -88,6 +88,11 @@ final class OwnLines {
                                                 at(e.getKey()), e.getValue(), first[e.getKey()]));
     }
 
+    /** Whether any line answered so far is not sound. */
+    boolean anyUnsound() {
+        return answered.keySet().stream().anyMatch(place -> !soundAt(place));
+    }
+
     private Ref at(final int place) {
         return worked.plan().at(place);
     }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -110,17 +109,18 @@ public final class SlipFigures {
         return new Outcome(gone, value(gone));
     }
 
-    /** What comes out: only the lines between what went wrong and that are worked again. */
+    /** What comes out: only the lines from what went wrong on are worked again. */
     private double value(final List<Change> gone) {
-        final BitSet lines = (BitSet) needed.clone();
-        final int first = gone.stream().mapToInt(Change::line).min().orElse(0);
-        lines.clear(0, Math.max(first, 0));
-        return run(gone, lines)[asked];
+        int first = plan.steps().size();
+        for (final Change change : gone) {
+            first = Math.min(first, change.line());
+        }
+        return run(gone, needed, Math.max(first, 0))[asked];
     }
 
     /** All values with these things gone wrong. */
     double[] run(final List<Change> gone) {
-        return run(gone, allLines());
+        return run(gone, allLines(), 0);
     }
 
     private BitSet allLines() {
@@ -129,20 +129,20 @@ public final class SlipFigures {
         return all;
     }
 
-    private double[] run(final List<Change> gone, final BitSet lines) {
+    private double[] run(final List<Change> gone, final BitSet lines, final int from) {
         final double[] values = before().clone();
-        final Map<Integer, SlipAt> slipping = new HashMap<>();
+        final List<SlipAt> slipping = new ArrayList<>(gone.size());
         double factor = 1;
         for (final Change change : gone) {
             if (change instanceof Change.Misread misread) {
                 values[misread.place()] = misread.value();
             } else if (change instanceof Change.AtLine line) {
-                slipping.put(line.line(), line.at());
+                slipping.add(line.at());
             } else if (change instanceof Change.OfResult result) {
                 factor *= result.factor();
             }
         }
-        final double[] done = plan.replay(values, lines, slipping, pinned);
+        final double[] done = plan.replay(values, lines, from, slipping, pinned);
         done[asked] *= factor;
         return done;
     }
@@ -154,7 +154,7 @@ public final class SlipFigures {
             for (int place = 0; place < values.length; place++) {
                 values[place] = Double.isNaN(pinned[place]) ? values[place] : pinned[place];
             }
-            before = plan.replay(values, allLines(), Map.of(), pinned);
+            before = plan.replay(values, allLines(), 0, List.of(), pinned);
         }
         return before;
     }

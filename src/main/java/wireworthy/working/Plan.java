@@ -177,25 +177,30 @@ public final class Plan {
      * Works lines in place with some of them gone wrong and some taken over.
      *
      * @param lines the numbers of those to work; the values of the others stand
-     * @param slipping slips by line; a line without one is worked soundly
+     * @param from the first of them to work
+     * @param slipping where it goes wrong, at most once a line
      * @param pinned values taken over from the learner by place, NaN elsewhere
      */
     public double[] replay(
             final double[] values,
             final BitSet lines,
-            final Map<Integer, SlipAt> slipping,
+            final int from,
+            final List<SlipAt> slipping,
             final double[] pinned) {
-        for (int i = lines.nextSetBit(0); i >= 0; i = lines.nextSetBit(i + 1)) {
+        for (int i = lines.nextSetBit(from); i >= 0; i = lines.nextSetBit(i + 1)) {
             final int output = steps[i].output();
-            final SlipAt slip = slipping.get(i);
-            if (!Double.isNaN(pinned[output])) {
-                values[output] = pinned[output];
-            } else if (slip == null) {
-                values[output] = steps[i].of(values, setting);
-            } else {
-                values[output] = Step.of(slip.slip().arithmetic(), slip.inputs(), values, setting);
-            }
+            values[output] =
+                    Double.isNaN(pinned[output]) ? worked(i, values, slipping) : pinned[output];
         }
         return values;
+    }
+
+    private double worked(final int line, final double[] values, final List<SlipAt> slipping) {
+        for (final SlipAt slip : slipping) {
+            if (slip.step() == line) {
+                return Step.of(slip.slip().arithmetic(), slip.inputs(), values, setting);
+            }
+        }
+        return steps[line].of(values, setting);
     }
 }

@@ -5,16 +5,21 @@ import static wireworthy.rules.Quantity.*;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import wireworthy.vehicle.Circuit;
 
 /** The sums of all circuits in the order they feed each other: what reaches beyond one of them. */
 final class FedSums {
     private final FeedTree tree;
     private final List<CircuitSums> all;
+    private final List<FuseWindow> windows;
+    private final List<Optional<FuseFault>> faults;
 
     FedSums(final FeedTree tree, final List<CircuitSums> all) {
         this.tree = tree;
         this.all = all;
+        this.windows = IntStream.range(0, all.size()).mapToObj(this::windowOf).toList();
+        this.faults = IntStream.range(0, all.size()).mapToObj(this::faultOf).toList();
     }
 
     CircuitSums own(final int index) {
@@ -31,6 +36,10 @@ final class FedSums {
 
     /** Which fuses fit at its beginning, for all cable that hangs behind. */
     FuseWindow window(final int index) {
+        return windows.get(index);
+    }
+
+    private FuseWindow windowOf(final int index) {
         return own(index)
                 .sums()
                 .window(ceiling(index), circuit(index).part().given().has(FUSE_SERIES));
@@ -38,6 +47,10 @@ final class FedSums {
 
     /** A short circuit behind the circuit's own fuse; empty where it has none. */
     Optional<FuseFault> fault(final int index) {
+        return faults.get(index);
+    }
+
+    private Optional<FuseFault> faultOf(final int index) {
         final CircuitSums own = all.get(index);
         return hasOwnFuse(index)
                 ? Optional.of(

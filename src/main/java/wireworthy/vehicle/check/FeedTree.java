@@ -1,6 +1,7 @@
 package wireworthy.vehicle.check;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import wireworthy.vehicle.Vehicle;
 final class FeedTree {
     private final List<Circuit> circuits;
     private final int[] feeders;
+    private final List<List<Integer>> taps;
 
     FeedTree(final Vehicle vehicle) {
         this.circuits = vehicle.circuits();
@@ -21,6 +23,9 @@ final class FeedTree {
                 IntStream.range(0, circuits.size())
                         .map(i -> named(circuits.get(i).feed().circuit()))
                         .toArray();
+        this.taps = circuits.stream().<List<Integer>>map(each -> new ArrayList<>()).toList();
+        IntStream.range(0, circuits.size())
+                .forEach(tap -> feeder(tap).ifPresent(at -> taps.get(at).add(tap)));
     }
 
     private int named(final String name) {
@@ -51,10 +56,7 @@ final class FeedTree {
 
     /** The circuits tapped off its cable. */
     List<Integer> taps(final int circuit) {
-        return IntStream.range(0, circuits.size())
-                .filter(i -> feeder(i).equals(OptionalInt.of(circuit)))
-                .boxed()
-                .toList();
+        return Collections.unmodifiableList(taps.get(circuit));
     }
 
     /** All circuits, each after those tapped off it. */
