@@ -110,6 +110,14 @@ final class Explaining {
                 || Checks.timesOff(read.value(), right) < BELIEVED;
     }
 
+    /** The warning of a figure that could start a fire; empty for another. */
+    static Optional<String> fire(final Worked worked, final Ref ref, final Reading.Read read) {
+        final double right = worked.value(ref).orElse(Double.NaN);
+        return Dangers.of(worked, ref.quantity(), read.value(), right)
+                .filter(Explaining::fire)
+                .map(danger -> fill(danger.told(), ref, read, right));
+    }
+
     private static boolean fire(final Dangers danger) {
         return danger.danger() == Danger.FIRE;
     }

@@ -42,6 +42,12 @@ public record Mark(
         return new Mark(ref, given, reading, sound, follows, diagnosis, words);
     }
 
+    /** Right from the figures before it, which lead where they lead. */
+    public Mark following(final String words) {
+        final Diagnosis leading = Diagnosis.NONE.leadingTo(danger());
+        return new Mark(ref, given, reading, Optional.of(false), true, leading, words);
+    }
+
     /** Neither sound nor a slip: the words say what to think of it. */
     public Mark inQuestion(final String words) {
         return new Mark(ref, given, reading, Optional.empty(), false, Diagnosis.NONE, words);

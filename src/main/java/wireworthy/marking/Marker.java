@@ -84,6 +84,12 @@ public final class Marker {
         return Figures.read(typed, ref.quantity().dimension(), false);
     }
 
+    /** What is said before all else of a figure that could start a fire; empty for another. */
+    public static Optional<String> fire(
+            final Worked worked, final Ref ref, final Reading.Read read) {
+        return Explaining.fire(worked, ref, read);
+    }
+
     /**
      * What an answered quantity stands for, if a line of the working gives it, or if it is a given
      * in a unit that is easily misread.

@@ -52,7 +52,7 @@ final class ConductorRules {
 
     private static void gauge(final Topic topic) {
         topic.rule("gauge-table", CONDUCTOR_SECTION)
-                .gives(SECTION, "area of gauge {gauge}", (x, s) -> Awg.areaMm2(x[0]) * MM2)
+                .gives(SECTION, "area of {gauge}", (x, s) -> Awg.areaMm2(x[0]) * MM2)
                 .when(GAUGE)
                 .forward()
                 .from(s -> Awg.source())
@@ -60,7 +60,7 @@ final class ConductorRules {
                         "aught-for-plain",
                         "area of the gauge with aughts and plain number exchanged for {gauge}",
                         (x, s) -> Math.abs(x[0]) <= 4 ? Awg.areaMm2(1 - x[0]) * MM2 : Double.NaN)
-                .gives(DIAMETER, "diameter of gauge {gauge}", (x, s) -> Awg.diameterMm(x[0]) * MM)
+                .gives(DIAMETER, "diameter of {gauge}", (x, s) -> Awg.diameterMm(x[0]) * MM)
                 .when(GAUGE)
                 .forward()
                 .from(s -> Awg.source())

@@ -40,7 +40,7 @@ final class CopperFigures {
         this.worked = worked;
     }
 
-    /** Whether the question leaves open what copper resists, and its answer hangs on it. */
+    /** Whether the question leaves open what copper resists. */
     boolean isOpen() {
         return worked.plan().assumed().contains(Ref.circuit(RESISTIVITY))
                 && SAY_ANOTHER.stream()

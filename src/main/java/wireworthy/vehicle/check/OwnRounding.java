@@ -1,8 +1,11 @@
 package wireworthy.vehicle.check;
 
+import java.util.Optional;
+import java.util.regex.Pattern;
 import wireworthy.marking.Mark;
 import wireworthy.marking.Onward;
 import wireworthy.rules.Reading;
+import wireworthy.working.Danger;
 
 /**
  * How people round on a page: a figure stands there with few digits, and the next one was worked
@@ -18,6 +21,7 @@ record OwnRounding(Onward onward, Mark mark) {
     private static final double TOO_NEAR = 0.02;
 
     private static final int FEW_DIGITS = 2;
+    private static final Pattern ROUND = Pattern.compile("^\\s*[1-9]\\d*0(?![\\d.,])");
 
     /** What comes out, worked on from the figures above as they stand; SI. */
     double value() {
@@ -83,7 +87,24 @@ record OwnRounding(Onward onward, Mark mark) {
             return false;
         }
         final double half =
-                Math.min(read.lastDigit() / 2, most * Math.abs(low)) + WINDOW * Math.abs(low);
+                Math.min(lastDigit(read) / 2, most * Math.abs(low)) + WINDOW * Math.abs(low);
         return read.value() >= low - half && read.value() <= high + half;
+    }
+
+    /** Noughts at the end of a whole number are rounded off: 200 Wh for 193, if nothing else is. */
+    private double lastDigit(final Reading.Read read) {
+        double digit = read.lastDigit();
+        if (roundNumber()) {
+            for (long left = Math.round(read.value() / digit); left % 10 == 0; left /= 10) {
+                digit *= 10;
+            }
+        }
+        return digit;
+    }
+
+    private boolean roundNumber() {
+        return ROUND.matcher(mark.given()).find()
+                && mark.explained().isEmpty()
+                && !mark.danger().equals(Optional.of(Danger.FIRE));
     }
 }

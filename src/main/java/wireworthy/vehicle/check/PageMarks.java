@@ -19,6 +19,7 @@ import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Solver;
 import wireworthy.working.Telling;
+import wireworthy.working.Unworkable;
 import wireworthy.working.Worked;
 
 /**
@@ -31,12 +32,12 @@ final class PageMarks {
     private static final Set<Quantity> OF_THE_LOOP =
             EnumSet.of(LOOP_LENGTH, LOOP_RESISTANCE, DROP, DROP_PERCENT);
 
-    private final CopperFigures copper;
+    private final CopperFigures figures;
     private final Worked worked;
     private final List<Mark> before = new ArrayList<>();
 
     private PageMarks(final Solver solver, final Worked worked) {
-        this.copper = new CopperFigures(solver, worked);
+        this.figures = new CopperFigures(solver, worked);
         this.worked = worked;
     }
 
@@ -52,6 +53,10 @@ final class PageMarks {
     private Mark reconsidered(final Mark mark) {
         if (mark.asksBack()) {
             return mark;
+        }
+        final Optional<Unworkable> why = worked.problem(mark.ref().quantity());
+        if (why.isPresent() && worked.value(mark.ref()).isEmpty()) {
+            return unworkable(mark, why.get());
         }
         final OwnRounding rounding = new OwnRounding(new Onward(worked, before), mark);
         if (mark.isSound()) {
@@ -73,7 +78,7 @@ final class PageMarks {
         if (energy.isPresent()) {
             return other(mark, mark.sound(), false, Diagnosis.NONE, energy.get());
         }
-        final Mark known = copper.isOpen() ? byOtherCopper(mark, follows, rounding) : mark;
+        final Mark known = byOtherCopper(mark, follows, rounding);
         return unexplained(known) ? doubled(known).orElseGet(() -> opened(known)) : known;
     }
 
@@ -91,6 +96,11 @@ final class PageMarks {
                 .orElse(mark);
     }
 
+    private static Mark unworkable(final Mark mark, final Unworkable why) {
+        return mark.inQuestion(
+                Said.of("own.nothing", "figure", mark.understood(), "why", InWords.of(why)));
+    }
+
     private static Mark coarse(final Mark mark, final double value) {
         final String right = Telling.exact(mark.ref().quantity(), value);
         final String words = Said.of("own.coarse", "figure", mark.understood(), "right", right);
@@ -99,9 +109,9 @@ final class PageMarks {
 
     /** Twice what comes out, by whichever copper: the loop was doubled once more. */
     private Optional<Mark> doubled(final Mark mark) {
-        return Stream.concat(Stream.of(worked), others())
+        return Stream.concat(Stream.of(worked), copper(mark).others())
                 .filter(any -> OF_THE_LOOP.contains(mark.ref().quantity()) && !loopStands(mark))
-                .filter(it -> mark.isRounded(2 * workedOn(it, mark)))
+                .filter(it -> mark.isRounded(2 * onward().in(it).value(mark.ref())))
                 .findFirst()
                 .map(any -> said(mark, "doubled"))
                 .map(words -> other(mark, mark.sound(), false, mark.diagnosis(), words));
@@ -116,25 +126,8 @@ final class PageMarks {
                 .anyMatch(it -> onward().leadsTo(it, mark.ref()));
     }
 
-    /** The same worked with the other resistivities, where the question leaves it open. */
-    private Stream<Worked> others() {
-        return copper.isOpen()
-                ? CopperFigures.OTHERS.stream().map(each -> copper.worked(each))
-                : Stream.empty();
-    }
-
     private Onward onward() {
         return new Onward(worked, before);
-    }
-
-    private double workedOn(final Worked other, final Mark mark) {
-        return onward().in(other).value(mark.ref());
-    }
-
-    /** Worked on from the figures above, or in full where these are sound. */
-    private boolean isRounded(final Mark mark, final boolean follows, final Worked other) {
-        return mark.isRounded(workedOn(other, mark))
-                || (!follows && mark.isRounded(other.value(mark.ref()).orElse(Double.NaN)));
     }
 
     private static String said(final Mark mark, final String key) {
@@ -159,32 +152,34 @@ final class PageMarks {
                         copper,
                         "right",
                         right(worked, ref));
-        return other(mark, mark.sound(), true, Diagnosis.NONE, words);
+        return mark.following(fire(mark).map(first -> first + " " + words).orElse(words));
+    }
+
+    /** What could start a fire is said first, whatever the figure follows from. */
+    private Optional<String> fire(final Mark mark) {
+        return mark.reading() instanceof Reading.Read read
+                ? Marker.fire(worked, mark.ref(), read)
+                : Optional.empty();
     }
 
     /** A figure to the last digit before a slip, a slip before what is but near. */
     private Mark byOtherCopper(final Mark mark, final boolean follows, final OwnRounding rounding) {
-        final Stream<Mark> near =
-                CopperFigures.OTHERS.stream()
-                        .flatMap(each -> by(each, mark).filter(Mark::isSound).stream());
-        final Stream<Mark> slips =
-                CopperFigures.OTHERS.stream()
-                        .flatMap(each -> by(each, mark).stream())
-                        .filter(it -> unexplained(mark) && rounding.says())
-                        .filter(it -> it.diagnosis().settled());
         return toTheDigit(mark, follows)
-                .or(() -> rounding.leavesOpen() ? near.findFirst() : Optional.empty())
-                .or(slips::findFirst)
+                .or(() -> rounding.leavesOpen() ? copper(mark).near() : Optional.empty())
+                .or(
+                        () ->
+                                unexplained(mark) && rounding.says()
+                                        ? copper(mark).slip()
+                                        : Optional.empty())
                 .orElse(mark);
     }
 
     private Optional<Mark> toTheDigit(final Mark mark, final boolean follows) {
-        return copper.isOpen()
-                ? CopperFigures.OTHERS.stream()
-                        .filter(each -> isRounded(mark, follows, copper.worked(each)))
-                        .findFirst()
-                        .map(each -> toTheDigit(mark, follows, each))
-                : Optional.empty();
+        return copper(mark).toTheDigit(follows).map(each -> toTheDigit(mark, follows, each));
+    }
+
+    private OtherCopper copper(final Mark mark) {
+        return new OtherCopper(figures, onward(), mark);
     }
 
     private static boolean unexplained(final Mark mark) {
@@ -195,40 +190,12 @@ final class PageMarks {
             final Mark mark, final boolean follows, final Reading.Read resistivity) {
         return follows
                 ? following(mark, "own.follows.copper", resistivity.text())
-                : saying(sound(mark, said(mark, "sound")), "other-copper.sound", resistivity);
-    }
-
-    private Optional<Mark> by(final Reading.Read resistivity, final Mark mark) {
-        final Worked taken = copper.worked(resistivity);
-        return copper.mark(resistivity, mark.ref())
-                .map(other -> other.saying(byThis(other, taken)))
-                .map(
-                        other ->
-                                saying(
-                                        other,
-                                        other.isSound() ? "other-copper.sound" : "other-copper",
-                                        resistivity));
-    }
-
-    /** What comes out is told as it does here, not by the other copper. */
-    private String byThis(final Mark mark, final Worked taken) {
-        final String words = mark.explanation();
-        return mark.isSound()
-                ? words
-                : words.replace(right(taken, mark.ref()), right(worked, mark.ref()));
+                : OtherCopper.saying(
+                        sound(mark, said(mark, "sound")), "other-copper.sound", resistivity);
     }
 
     private static String right(final Worked worked, final Ref ref) {
         return Telling.exact(ref.quantity(), worked.value(ref).orElse(Double.NaN));
-    }
-
-    private static Mark saying(final Mark mark, final String key, final Reading.Read resistivity) {
-        return other(
-                mark,
-                mark.sound(),
-                mark.follows(),
-                mark.diagnosis(),
-                Said.of(key, "mark", mark.explanation(), "copper", resistivity.text()));
     }
 
     private static Mark other(
