@@ -216,7 +216,8 @@ public final class Cautions {
         if (above(drop, limit)) {
             add(
                     "drop-over-limit",
-                    Danger.WILL_NOT_WORK,
+                    Danger.ofLosing(
+                            drop.getAsDouble(), worked.value(SUPPLY_VOLTAGE).orElse(Double.NaN)),
                     TEXTS.of(
                             "drop-over-limit",
                             "drop",

@@ -93,7 +93,7 @@ public final class NetworkCautions {
                 found.add(
                         new Caution(
                                 "drop-over-limit",
-                                Danger.WILL_NOT_WORK,
+                                Danger.ofLosing(drop, solution.network().supply()),
                                 TEXTS.of(
                                         "drop-at-load",
                                         "load",

@@ -58,7 +58,7 @@ class CheckPlaceTest extends WindowTest {
 
         back("Section");
         retype("0.5 mm2");
-        assertThat(reads("will not work")).isTrue();
+        assertThat(reads("loses more than the limit")).isTrue();
         assertThat(texts()).anyMatch(text -> text.startsWith("Take a larger section"));
         push(KeyCode.SHORTCUT, KeyCode.Z);
         assertThat(reads("a figure to look at")).as("the own drop is still one way").isTrue();

@@ -79,10 +79,14 @@ final class TapCautions {
         return far ? Optional.of(far(index, drop, limit)) : Optional.empty();
     }
 
+    private double supply(final int index) {
+        return fed.own(index).sums().value(SUPPLY_VOLTAGE).orElse(Double.NaN);
+    }
+
     private Caution far(final int index, final OptionalDouble drop, final OptionalDouble limit) {
         return new Caution(
                 "drop-over-limit",
-                Danger.WILL_NOT_WORK,
+                Danger.ofLosing(drop.getAsDouble(), supply(index)),
                 Said.of(
                         "far-drop",
                         "circuit",

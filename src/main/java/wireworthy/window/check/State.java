@@ -14,6 +14,8 @@ import wireworthy.working.Danger;
 enum State {
     FIRE("✗", Verdict.UNSOUND),
     WILL_NOT_WORK("!", Verdict.CAUTION),
+    /** More volts are lost than the limit allows; it may run all the same. */
+    OVER_LIMIT("!", Verdict.CAUTION),
     /** Fewer volts were measured than worked: a joint may be growing warm. */
     LESS_ARRIVES("↓", Verdict.CAUTION),
     /** A figure is more likely to have another unit, or one of the builder's own is not sound. */
@@ -83,6 +85,9 @@ enum State {
         }
         if (has(cautions, Danger.WILL_NOT_WORK)) {
             return WILL_NOT_WORK;
+        }
+        if (has(cautions, Danger.OVER_LIMIT)) {
+            return OVER_LIMIT;
         }
         if (has(cautions, Danger.LESS_ARRIVES)) {
             return LESS_ARRIVES;

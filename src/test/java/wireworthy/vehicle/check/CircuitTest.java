@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wireworthy.marking.Marker;
 import wireworthy.rules.Quantity;
+import wireworthy.working.Caution;
 import wireworthy.working.Danger;
 
 /** One circuit on 12 V: every value reckoned here a second time, by hand. */
@@ -330,5 +331,27 @@ class CircuitTest {
         assertThat(twins.loads())
                 .extracting(CheckedLoad::name)
                 .containsExactly("l", "l (2)", "load 3");
+    }
+
+    /** 2 A over 5 m: 0.688 V in 0.5 mm2 is more than 3 %; 20 m of it lose more than a tenth. */
+    @ParameterizedTest
+    @CsvSource({
+        "5 m, OVER_LIMIT",
+        "8.7 m, OVER_LIMIT",
+        "8.8 m, WILL_NOT_WORK",
+        "20 m, WILL_NOT_WORK"
+    })
+    void losingMoreThanTheLimitIsNotYetAFailure(final String length, final Danger danger) {
+        final CheckedCircuit lamps =
+                Checked.circuit(
+                        """
+                        {"name": "Lamps", "given": {"loads": [{"name": "l", "current": "2 A"}],
+                          "one-way-length": "%s", "section": "0.5 mm2"}}
+                        """
+                                .formatted(length));
+        assertThat(lamps.cautions())
+                .filteredOn(it -> it.id().equals("drop-over-limit"))
+                .extracting(Caution::danger)
+                .containsExactly(danger);
     }
 }

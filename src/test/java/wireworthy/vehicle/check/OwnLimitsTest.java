@@ -66,8 +66,14 @@ class OwnLimitsTest {
     /** 192.5 Wh. */
     @ParameterizedTest
     @CsvSource({
-        "200 Wh, true", "190 Wh, true", "0.19 kWh, true", "180 Wh, false", "210 Wh, false",
-        "195 Wh, false", "200.0 Wh, false", "1000 Wh, false",
+        "200 Wh, true",
+        "190 Wh, true",
+        "0.19 kWh, true",
+        "180 Wh, false",
+        "210 Wh, false",
+        "195 Wh, false",
+        "200.0 Wh, false",
+        "1000 Wh, false",
     })
     void aRoundNumberMayBeRoundedOffAtItsNoughts(final String own, final boolean sound) {
         final Mark mark = last("'section': '1.5 mm2'", "'daily-energy': '" + own + "'");

@@ -231,7 +231,7 @@ class WholeTest {
                 .extracting(each -> each.caution().danger())
                 .isSorted()
                 .startsWith(Danger.FIRE)
-                .contains(Danger.WILL_NOT_WORK);
+                .contains(Danger.OVER_LIMIT);
     }
 
     @Test
