@@ -9,6 +9,7 @@ import wireworthy.rules.Quantity;
  *
  * @param colour of the cable's insulation, in words; empty where not chosen
  * @param neverWith circuits that share this text never run at the same time; empty for none
+ * @param notes the builder's own; empty for none
  * @param part what is known of the cable and its fuse; the builder's own figures
  * @param stretches where the cable feeds several places in turn; else empty
  */
@@ -16,6 +17,7 @@ public record Circuit(
         String name,
         String colour,
         String neverWith,
+        String notes,
         Feed feed,
         Part part,
         List<Load> loads,
@@ -27,7 +29,7 @@ public record Circuit(
 
     /** A circuit of which only the name is known. */
     public static Circuit named(final String name) {
-        return new Circuit(name, "", "", Feed.BOARD, Part.EMPTY, List.of(), List.of());
+        return new Circuit(name, "", "", "", Feed.BOARD, Part.EMPTY, List.of(), List.of());
     }
 
     /** Whether its cable feeds several places in turn. */
@@ -36,19 +38,23 @@ public record Circuit(
     }
 
     public Circuit renamed(final String other) {
-        return new Circuit(other, colour, neverWith, feed, part, loads, stretches);
+        return new Circuit(other, colour, neverWith, notes, feed, part, loads, stretches);
     }
 
     public Circuit withColour(final String other) {
-        return new Circuit(name, other, neverWith, feed, part, loads, stretches);
+        return new Circuit(name, other, neverWith, notes, feed, part, loads, stretches);
     }
 
     public Circuit withNeverWith(final String other) {
-        return new Circuit(name, colour, other, feed, part, loads, stretches);
+        return new Circuit(name, colour, other, notes, feed, part, loads, stretches);
+    }
+
+    public Circuit withNotes(final String other) {
+        return new Circuit(name, colour, neverWith, other, feed, part, loads, stretches);
     }
 
     public Circuit fedFrom(final Feed other) {
-        return new Circuit(name, colour, neverWith, other, part, loads, stretches);
+        return new Circuit(name, colour, neverWith, notes, other, part, loads, stretches);
     }
 
     public Circuit withGiven(final Quantity quantity, final String text) {
@@ -60,11 +66,11 @@ public record Circuit(
     }
 
     public Circuit withPart(final Part other) {
-        return new Circuit(name, colour, neverWith, feed, other, loads, stretches);
+        return new Circuit(name, colour, neverWith, notes, feed, other, loads, stretches);
     }
 
     public Circuit withLoads(final List<Load> others) {
-        return new Circuit(name, colour, neverWith, feed, part, others, stretches);
+        return new Circuit(name, colour, neverWith, notes, feed, part, others, stretches);
     }
 
     public Circuit withLoad(final int index, final Load load) {
@@ -78,7 +84,7 @@ public record Circuit(
     }
 
     public Circuit withStretches(final List<Stretch> others) {
-        return new Circuit(name, colour, neverWith, feed, part, loads, others);
+        return new Circuit(name, colour, neverWith, notes, feed, part, loads, others);
     }
 
     /** Another stretch in this place; what lies at its end follows a change of that end's name. */

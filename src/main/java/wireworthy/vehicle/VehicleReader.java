@@ -22,6 +22,7 @@ import wireworthy.rules.Quantity;
  */
 public final class VehicleReader {
     private static final String NAME = "name";
+    private static final String NOTES = "notes";
     private static final String GIVEN = "given";
     private static final String ANSWERS = "answers";
     private static final String LOADS = "loads";
@@ -58,14 +59,14 @@ public final class VehicleReader {
 
     private static Vehicle vehicle(final Entry root) {
         ours(root);
-        root.only(Set.of("wireworthy", "version", NAME, "notes", "supply", "main", "circuits"));
+        root.only(Set.of("wireworthy", "version", NAME, NOTES, "supply", "main", "circuits"));
         final List<Circuit> circuits = new ArrayList<>();
         for (final Entry circuit : list(root, "circuits", Vehicle.MOST_CIRCUITS)) {
             circuits.add(circuit(circuit.only(circuitEntries())));
         }
         return new Vehicle(
                 text(root, NAME, Vehicle.LONGEST_NAME),
-                text(root, "notes", Vehicle.LONGEST_NOTES),
+                text(root, NOTES, Vehicle.LONGEST_NOTES),
                 part(root, "supply", Vocabulary.SUPPLY),
                 part(root, "main", Vocabulary.MAIN),
                 circuits);
@@ -87,7 +88,7 @@ public final class VehicleReader {
 
     private static Set<String> circuitEntries() {
         final Set<String> keys = new HashSet<>(PART);
-        keys.addAll(Set.of(NAME, "colour", "never-with", "fed-from", "own-fuse"));
+        keys.addAll(Set.of(NAME, "colour", "never-with", NOTES, "fed-from", "own-fuse"));
         return keys;
     }
 
@@ -99,6 +100,7 @@ public final class VehicleReader {
                 text(json, NAME, Vehicle.LONGEST_NAME),
                 text(json, "colour", Vehicle.LONGEST_NAME),
                 text(json, "never-with", Vehicle.LONGEST_NAME),
+                text(json, NOTES, Vehicle.LONGEST_NOTES),
                 feed(json),
                 new Part(
                         quantities(json, GIVEN, Vocabulary.CIRCUIT, Set.of(LOADS, NETWORK)),

@@ -72,6 +72,7 @@ public final class VehicleWriter {
         json.put("name", circuit.name());
         unlessEmpty(json, "colour", circuit.colour());
         unlessEmpty(json, "never-with", circuit.neverWith());
+        unlessEmpty(json, "notes", circuit.notes());
         if (circuit.feed().isTap()) {
             json.put("fed-from", circuit.feed().circuit());
             json.put("own-fuse", circuit.feed().ownFuse());

@@ -43,6 +43,7 @@ final class RandomVehicles {
                 "circuit " + number,
                 random.nextBoolean() ? "red" : "",
                 random.nextBoolean() ? "kitchen" : "",
+                random.nextBoolean() ? text() : "",
                 random.nextBoolean() ? Feed.BOARD : new Feed("circuit 0", random.nextBoolean()),
                 part(Vocabulary.CIRCUIT),
                 IntStream.range(0, random.nextInt(4)).mapToObj(i -> load(network)).toList(),

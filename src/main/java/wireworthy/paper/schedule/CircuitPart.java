@@ -32,6 +32,9 @@ final class CircuitPart {
         feed(page, checked.circuit().feed());
         final Workings workings = new Workings(page, common);
         workings.cautions(checked.cautions());
+        if (!checked.circuit().notes().isBlank()) {
+            page.say("p", Words.of("notes") + ": " + checked.circuit().notes());
+        }
         for (final FieldNote note : checked.notes()) {
             page.say("p", "small", Words.of("circuit.missing", "why", note.text()));
         }

@@ -54,8 +54,9 @@ final class Cells {
         if (SPREADSHEET_ERROR.matcher(typed).matches()) {
             return unread(column, typed, SheetTexts.of("cell.error"));
         }
-        if (typed.length() > Vehicle.LONGEST_TEXT) {
-            return unread(column, typed, SheetTexts.of("cell.long", "most", Vehicle.LONGEST_TEXT));
+        final int most = most(column.target());
+        if (typed.length() > most) {
+            return unread(column, typed, SheetTexts.of("cell.long", "most", most));
         }
         if (column.target() instanceof Target.Word) {
             return word(column, typed);
@@ -67,13 +68,17 @@ final class Cells {
                 column.index() + ":" + typed, any -> figureOrName(column, typed));
     }
 
+    private static int most(final Target target) {
+        return target == Target.Word.NOTES ? Vehicle.LONGEST_NOTES : Vehicle.LONGEST_TEXT;
+    }
+
     private static CellRead unread(final Column column, final String typed, final String why) {
         return new CellRead(column, typed, "", "", why);
     }
 
     private static CellRead word(final Column column, final String typed) {
         final String name = typed.replaceAll("\\s+", " ");
-        return name.length() > Vehicle.LONGEST_NAME
+        return name.length() > Vehicle.LONGEST_NAME && column.target() != Target.Word.NOTES
                 ? unread(column, typed, SheetTexts.of("cell.name", "most", Vehicle.LONGEST_NAME))
                 : new CellRead(column, typed, name, name, "");
     }

@@ -106,6 +106,7 @@ final class Headings {
             case "circuit" -> Target.Word.CIRCUIT;
             case "name", "load" -> Target.Word.LOAD;
             case "colour" -> Target.Word.COLOUR;
+            case "notes" -> Target.Word.NOTES;
             case "fed-from" -> Target.Word.FED_FROM;
             default -> Target.Word.NOTHING;
         };

@@ -42,6 +42,8 @@ public final class SheetWriter {
 
     private static final List<String> FEED_HEADINGS = FEEDS.keySet().stream().sorted().toList();
 
+    private static final String NOTES = "Notes";
+
     private static final List<String> PLACE_HEADINGS = PLACES.keySet().stream().sorted().toList();
 
     /** What stands before the heading of what only a stretch of cable has. */
@@ -57,11 +59,13 @@ public final class SheetWriter {
      *
      * @param volts of the supply, as text; empty where not known, and then they have no column
      * @param feeds whether one is tapped off through a fuse of its own, or never runs with another
+     * @param notes whether a circuit has any
      * @param places whether a cable leads to several
      */
     private record Columns(
             String volts,
             boolean feeds,
+            boolean notes,
             boolean places,
             List<Quantity> given,
             List<Quantity> own) {}
@@ -78,6 +82,7 @@ public final class SheetWriter {
                 new Columns(
                         pointed(Quantity.SUPPLY_VOLTAGE, VehicleChecker.volts(vehicle)),
                         vehicle.circuits().stream().anyMatch(SheetWriter::isFed),
+                        vehicle.circuits().stream().anyMatch(each -> !each.notes().isEmpty()),
                         vehicle.circuits().stream().anyMatch(Circuit::isNetwork),
                         GIVEN.stream().filter(each -> isGiven(vehicle, each)).toList(),
                         Stream.of(Quantity.values()).filter(each -> isOwn(vehicle, each)).toList());
@@ -117,6 +122,9 @@ public final class SheetWriter {
                 new ArrayList<>(List.of("Circuit", "Load", "Colour", "Fed from"));
         if (columns.feeds()) {
             headings.addAll(FEED_HEADINGS);
+        }
+        if (columns.notes()) {
+            headings.add(NOTES);
         }
         if (columns.places()) {
             headings.addAll(PLACE_HEADINGS);
@@ -160,6 +168,9 @@ public final class SheetWriter {
         if (columns.feeds()) {
             cells.addAll(List.of(hasOwnFuse(circuit) ? "yes" : "", circuit.neverWith()));
         }
+        if (columns.notes()) {
+            cells.add(circuit.notes());
+        }
         if (columns.places()) {
             cells.addAll(List.of(load.at(), "", ""));
         }
@@ -177,6 +188,9 @@ public final class SheetWriter {
         final List<String> cells = new ArrayList<>(List.of(circuit.name(), "", "", ""));
         if (columns.feeds()) {
             cells.addAll(List.of("", ""));
+        }
+        if (columns.notes()) {
+            cells.add("");
         }
         cells.addAll(List.of("", stretch.from(), stretch.to()));
         addVolts(cells, columns);

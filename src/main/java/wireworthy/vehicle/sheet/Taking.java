@@ -16,6 +16,8 @@ final class Taking {
     private static final Pattern SUM =
             Pattern.compile("(grand |sub)?-?(total|totals|sum|sums|summe|gesamt)\\b.*");
 
+    private static final String BETWEEN_NOTES = "; ";
+
     private final Mapping mapping;
     private final Cells cells;
     private final boolean loadsNamed;
@@ -121,11 +123,11 @@ final class Taking {
             circuits.add(Circuit.named(name));
             byName.putIfAbsent(name, known);
         }
-        circuits.set(
-                known,
+        final Circuit filled =
                 StretchRow.is(read)
                         ? StretchRow.into(circuit, read)
-                        : LoadRow.into(circuit, read, load.isEmpty() ? name : load));
+                        : LoadRow.into(circuit, read, load.isEmpty() ? name : load);
+        circuits.set(known, filled.withNotes(notes(circuit, read)));
         volts(read).filter(cell -> volts.isEmpty()).ifPresent(cell -> volts = cell.kept());
         return done(row, read, known);
     }
@@ -166,6 +168,9 @@ final class Taking {
         if (read.stream().anyMatch(StretchRow::isAlone)) {
             return Optional.of(SheetTexts.of("row.resistance"));
         }
+        if (notes(circuit, read).length() > Vehicle.LONGEST_NOTES) {
+            return Optional.of(SheetTexts.of("row.notes", "most", Vehicle.LONGEST_NOTES));
+        }
         return read.stream()
                 .filter(cell -> contradicts(circuit, cell))
                 .map(
@@ -177,6 +182,18 @@ final class Taking {
                                         "target",
                                         cell.column().target().words()))
                 .findFirst();
+    }
+
+    /** Those of all its rows, each of them once. */
+    private static String notes(final Circuit circuit, final List<CellRead> read) {
+        final String before = circuit.notes();
+        final String more = CellRead.word(read, Target.Word.NOTES);
+        if (before.isEmpty() || more.isEmpty()) {
+            return before + more;
+        }
+        return List.of(before.split(BETWEEN_NOTES)).contains(more) || before.equals(more)
+                ? before
+                : before + BETWEEN_NOTES + more;
     }
 
     private static boolean contradicts(final Circuit circuit, final CellRead cell) {

@@ -23,6 +23,7 @@ public sealed interface Target {
         OWN_FUSE,
         /** Circuits that share it never run at the same time. */
         NEVER_WITH,
+        NOTES,
         AT,
         /** A row with it tells a stretch of cable, and no load. */
         FROM,

@@ -49,6 +49,7 @@ final class CircuitForm extends KeptBox implements Refreshing {
                         note("given"),
                         places,
                         new Disclosure(CheckTexts.of("connected"), this::connected),
+                        EntryFields.wide(EntryList.notes(model, index)),
                         Buttons.row(
                                 Buttons.plain(
                                         CheckTexts.of("remove-circuit"),

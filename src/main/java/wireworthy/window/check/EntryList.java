@@ -16,7 +16,7 @@ final class EntryList {
     /** How the paths of the builder's own figures begin. */
     static final String OWN = "answers.";
 
-    /** Where the notes of the vehicle stand. */
+    /** Where the notes stand, of the vehicle and of a circuit. */
     static final String NOTES = "notes";
 
     /** What is asked of every circuit. */
@@ -154,6 +154,15 @@ final class EntryList {
                 circuit,
                 "never-with",
                 Lens.circuit(circuit).then(Circuit::neverWith, Circuit::withNeverWith));
+    }
+
+    /** The builder's own notes on a circuit. */
+    static Entry notes(final VehicleModel model, final int circuit) {
+        return word(
+                model,
+                circuit,
+                NOTES,
+                Lens.circuit(circuit).then(Circuit::notes, Circuit::withNotes));
     }
 
     private static Entry word(

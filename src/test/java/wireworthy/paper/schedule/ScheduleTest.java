@@ -85,7 +85,7 @@ class ScheduleTest {
         final String first = HERON.cautions().get(0).caution().text();
 
         assertThat(text.indexOf(oneLine(first))).isBetween(0, text.indexOf("The circuits"));
-        assertThat(text).containsSubsequence("Could start a fire", "Would not work as planned");
+        assertThat(text).containsSubsequence("Could start a fire", "Loses more than the limit");
     }
 
     @Test

@@ -48,6 +48,30 @@ class SheetWriterTest {
         assertThat(taken.circuits()).isEqualTo(van.circuits());
     }
 
+    @Test
+    void notesOfAnyLengthComeBackOnce() {
+        final Vehicle van =
+                withPlaces()
+                        .plus(
+                                Circuit.named("Lockers")
+                                        .withNotes("under the bench; " + "far ".repeat(200) + "=2")
+                                        .plus(Load.named("a").with(LoadEntry.POWER, "5 W"))
+                                        .plus(Load.named("b").with(LoadEntry.POWER, "6 W")));
+        final SheetImport taken = Sheets.taken(SheetWriter.text(van, ','));
+        assertThat(taken.troubles()).isEmpty();
+        assertThat(taken.circuits()).isEqualTo(van.circuits());
+    }
+
+    @Test
+    void theRemarksOfAllRowsOfACircuitAreKept() {
+        final String rows =
+                "Circuit,Load,Power,Remarks%nA,x,5,bow%nA,y,6,stern%n,z,7,bow%n".formatted();
+        assertThat(Sheets.taken(rows).circuits())
+                .singleElement()
+                .extracting(Circuit::notes)
+                .isEqualTo("bow; stern");
+    }
+
     private static Vehicle fedAt(final String volts) {
         return withPlaces().withSupply(Part.EMPTY.withGiven(Quantity.SUPPLY_VOLTAGE, volts));
     }

@@ -62,13 +62,19 @@ class TwelveCircuitsTest {
     }
 
     @Test
-    void everyColumnButTheNumbersAndTheRemarksIsTakenForSomething() {
+    void everyColumnButTheNumbersIsTakenForSomething() {
         assertThat(taken.mapping().columns())
                 .filteredOn(column -> column.target() == Target.Word.NOTHING)
                 .extracting(Column::heading)
-                .containsExactly("No", "Remarks");
+                .containsExactly("No");
         assertThat(taken.mapping().columns().get(3).target())
                 .isEqualTo(new Target.Own(Quantity.CIRCUIT_CURRENT));
+    }
+
+    @Test
+    void theRemarksAreKeptAsNotes() {
+        assertThat(circuit(7).circuit().notes()).isEqualTo("far too large a fuse");
+        assertThat(circuit(1).circuit().notes()).isEmpty();
     }
 
     @Test
