@@ -205,9 +205,15 @@ final class Checks {
                 .findFirst()
                 .map(
                         line ->
-                                Check.of("other-line")
+                                Check.of(otherLine(line))
                                         .with("{line}", line.quantity().words())
                                         .with("{limit}", text(line.quantity(), figure(line))));
+    }
+
+    private String otherLine(final Ref line) {
+        return quantity == DROP_PERCENT && line.quantity() == DROP
+                ? "drop-as-percent"
+                : "other-line";
     }
 
     private boolean sameNumber(final Ref line) {

@@ -62,7 +62,15 @@ final class Diagnosing {
             return Diagnosis.said(confirmed, Optional.empty()).suspecting(confirmed);
         }
         final List<Outcome> unseen = own.none() ? List.of() : unseen();
-        return unseen.isEmpty() ? pairs() : Diagnosis.said(byEvidence(unseen), Optional.empty());
+        if (!unseen.isEmpty()) {
+            return Diagnosis.said(byEvidence(unseen), Optional.empty());
+        }
+        return plainerThanAPair() ? Diagnosis.NONE : pairs();
+    }
+
+    /** On a page, the voltage of another system is likelier than two slips at once. */
+    private boolean plainerThanAPair() {
+        return !evidence.asking() && OtherVoltage.of(worked, ref, read).isPresent();
     }
 
     /** Whether one slip is enough to give the figure. */

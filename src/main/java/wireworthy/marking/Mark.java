@@ -86,6 +86,11 @@ public record Mark(
                 && Fit.holds(ref, read, value);
     }
 
+    /** Whether it was typed in so many digits. */
+    public boolean showsDigits(final int least) {
+        return reading instanceof Reading.Read read && read.significantDigits() >= least;
+    }
+
     /** Whether there is nothing to say of it but that it is sound. */
     public boolean isPlainlySound() {
         return isSound()

@@ -2,6 +2,7 @@ package wireworthy.marking;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
 import wireworthy.working.Worked;
@@ -81,9 +82,17 @@ public record Onward(Worked worked, List<Mark> before) {
 
     /** The last of the figures that is read and not sound, and from which a line is worked. */
     public Optional<Mark> lastUnsound(final Ref ref) {
+        return leading(ref).filter(mark -> !mark.isSound()).reduce((earlier, later) -> later);
+    }
+
+    /** The last of the figures from which a line is worked. */
+    public Optional<Mark> last(final Ref ref) {
+        return leading(ref).reduce((earlier, later) -> later);
+    }
+
+    private Stream<Mark> leading(final Ref ref) {
         return before.stream()
-                .filter(mark -> mark.reading() instanceof Reading.Read && !mark.isSound())
-                .filter(mark -> leadsTo(mark.ref(), ref))
-                .reduce((earlier, later) -> later);
+                .filter(mark -> mark.reading() instanceof Reading.Read)
+                .filter(mark -> leadsTo(mark.ref(), ref));
     }
 }

@@ -239,7 +239,7 @@ class MarkingTest {
                     drop | 0.155 V | 0.155 V is too little. A rough check: with only half the one-way length it would still be
                     voltage-at-load | 12.3 V | 12.3 V at the load would be more than at the source
                     drop-percent | 140 % | 140 % would be more than all of the supply.
-                    drop-percent | 0.55 | 0.55 % has the same number as the drop, 0.5504 V.
+                    drop-percent | 0.55 | 0.55 % has the number of the drop, 0.5504 V.
                     fuse | 12 A | 12 A is no rating that such fuses are made in.
                     fuse | 3 A | 3 A is below the current that flows in use, 8 A.
                     fuse | 40 A | A fuse of 40 A could let the cable overheat, even start a fire

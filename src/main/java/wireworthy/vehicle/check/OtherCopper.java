@@ -4,7 +4,9 @@ import static wireworthy.rules.Quantity.RESISTIVITY;
 
 import java.util.Optional;
 import java.util.stream.Stream;
+import wireworthy.marking.Evidence;
 import wireworthy.marking.Mark;
+import wireworthy.marking.Marker;
 import wireworthy.marking.Onward;
 import wireworthy.rules.Reading;
 import wireworthy.rules.Ref;
@@ -25,6 +27,18 @@ record OtherCopper(CopperFigures figures, Onward onward, Mark mark) {
     /** The one by which it is right to the digit typed; empty where none is. */
     Optional<Reading.Read> toTheDigit(final boolean follows) {
         return open().filter(each -> isRounded(follows, figures.worked(each))).findFirst();
+    }
+
+    /** The mark by the one that figures above it go by, else by this program's. */
+    Optional<Mark> by(final Optional<Reading.Read> used, final Evidence evidence) {
+        final Worked taken =
+                used.filter(each -> open().anyMatch(each::equals))
+                        .map(figures::worked)
+                        .orElse(onward.worked());
+        return Marker.marks(taken, evidence).stream()
+                .filter(other -> other.ref().equals(mark.ref()))
+                .findFirst()
+                .map(other -> other.saying(byThis(other, taken)));
     }
 
     /** The mark by the first one that makes it sound. */

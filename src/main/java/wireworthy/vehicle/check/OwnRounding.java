@@ -37,6 +37,11 @@ record OwnRounding(Onward onward, Mark mark) {
         return mark.isRounded(value());
     }
 
+    /** Whether it comes of the figures above as they stand, and not of what they stand for. */
+    boolean onlyWithThoseAbove() {
+        return mark.isRounded(value()) && !mark.isRounded(inFull());
+    }
+
     /**
      * Whether rounding alone explains it: it lies between what comes of the figures above as they
      * stand and what comes of them in full.

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import wireworthy.marking.Diagnosis;
 import wireworthy.marking.Evidence;
 import wireworthy.marking.Mark;
@@ -28,13 +27,19 @@ import wireworthy.working.Worked;
  * a slip. What follows from an earlier figure is no mistake of its own.
  */
 final class PageMarks {
-    /** What grows with the length of the loop. */
-    private static final Set<Quantity> OF_THE_LOOP =
-            EnumSet.of(LOOP_LENGTH, LOOP_RESISTANCE, DROP, DROP_PERCENT);
+
+    /** Digits enough for another figure for copper to be no chance. */
+    private static final int SHOWING = 3;
+
+    /** Read off rather than worked on with: one digit is enough. */
+    private static final Set<Quantity> NOT_WORKED_ON = EnumSet.of(DROP_PERCENT);
 
     private final CopperFigures figures;
     private final Worked worked;
     private final List<Mark> before = new ArrayList<>();
+
+    /** The other figure for copper that one of the page shows it goes by. */
+    private Optional<Reading.Read> used = Optional.empty();
 
     private PageMarks(final Solver solver, final Worked worked) {
         this.figures = new CopperFigures(solver, worked);
@@ -69,17 +74,22 @@ final class PageMarks {
         if (mark.follows() || rounding.holds(follows)) {
             return follows
                     ? following(mark, "own.follows", "")
-                    : sound(mark, said(mark, "rounded"));
+                    : sound(mark, rounded(mark, rounding));
         }
         if (rounding.coarse()) {
-            return coarse(mark, rounding.value());
+            return NOT_WORKED_ON.contains(mark.ref().quantity())
+                    ? sound(mark, said(mark, "rounded"))
+                    : coarse(mark, rounding.value());
         }
         final Optional<String> energy = new EnergySlips(worked, mark).said();
         if (energy.isPresent()) {
             return other(mark, mark.sound(), false, Diagnosis.NONE, energy.get());
         }
-        final Mark known = byOtherCopper(mark, follows, rounding);
-        return unexplained(known) ? doubled(known).orElseGet(() -> opened(known)) : known;
+        final Mark seen = used.flatMap(any -> copper(mark).by(used, Evidence.PAGE)).orElse(mark);
+        final Mark known = seen.isSound() ? seen : byOtherCopper(seen, follows, rounding);
+        return unexplained(known) && !known.isSound()
+                ? new LoopTwice(onward(), copper(known)).told().orElseGet(() -> opened(known))
+                : new HalfTheTime(worked, known).told();
     }
 
     /** Looked at once more, with the lines that are sound only as they stand on a page. */
@@ -89,10 +99,9 @@ final class PageMarks {
         }
         final Set<Ref> sound =
                 before.stream().filter(Mark::isSound).map(Mark::ref).collect(Collectors.toSet());
-        return Marker.marks(worked, Evidence.page(sound)).stream()
-                .filter(other -> other.ref().equals(mark.ref()))
-                .filter(other -> unexplained(other))
-                .findFirst()
+        return copper(mark)
+                .by(used, Evidence.page(sound))
+                .filter(PageMarks::unexplained)
                 .orElse(mark);
     }
 
@@ -101,29 +110,25 @@ final class PageMarks {
                 Said.of("own.nothing", "figure", mark.understood(), "why", InWords.of(why)));
     }
 
+    /** Right with the figure above it rather than in full, or rounded. */
+    private String rounded(final Mark mark, final OwnRounding rounding) {
+        return onward().last(mark.ref())
+                .filter(any -> rounding.onlyWithThoseAbove())
+                .map(
+                        last ->
+                                Said.of(
+                                        "own.sound-with",
+                                        "figure",
+                                        mark.understood(),
+                                        "earlier",
+                                        last.understood()))
+                .orElseGet(() -> said(mark, "rounded"));
+    }
+
     private static Mark coarse(final Mark mark, final double value) {
         final String right = Telling.exact(mark.ref().quantity(), value);
         final String words = Said.of("own.coarse", "figure", mark.understood(), "right", right);
         return mark.inQuestion(words);
-    }
-
-    /** Twice what comes out, by whichever copper: the loop was doubled once more. */
-    private Optional<Mark> doubled(final Mark mark) {
-        return Stream.concat(Stream.of(worked), copper(mark).others())
-                .filter(any -> OF_THE_LOOP.contains(mark.ref().quantity()) && !loopStands(mark))
-                .filter(it -> mark.isRounded(2 * onward().in(it).value(mark.ref())))
-                .findFirst()
-                .map(any -> said(mark, "doubled"))
-                .map(words -> other(mark, mark.sound(), false, mark.diagnosis(), words));
-    }
-
-    /** Whether a figure of the loop stands above, from which this one was to be worked. */
-    private boolean loopStands(final Mark mark) {
-        return before.stream()
-                .filter(it -> it.isSound() || it.follows())
-                .map(Mark::ref)
-                .filter(it -> OF_THE_LOOP.contains(it.quantity()))
-                .anyMatch(it -> onward().leadsTo(it, mark.ref()));
     }
 
     private Onward onward() {
@@ -168,14 +173,18 @@ final class PageMarks {
                 .or(() -> rounding.leavesOpen() ? copper(mark).near() : Optional.empty())
                 .or(
                         () ->
-                                unexplained(mark) && rounding.says()
+                                used.isEmpty() && unexplained(mark) && rounding.says()
                                         ? copper(mark).slip()
                                         : Optional.empty())
                 .orElse(mark);
     }
 
     private Optional<Mark> toTheDigit(final Mark mark, final boolean follows) {
-        return copper(mark).toTheDigit(follows).map(each -> toTheDigit(mark, follows, each));
+        final Optional<Reading.Read> taken = copper(mark).toTheDigit(follows);
+        if (used.isEmpty() && mark.showsDigits(SHOWING)) {
+            used = taken;
+        }
+        return taken.map(each -> toTheDigit(mark, follows, each));
     }
 
     private OtherCopper copper(final Mark mark) {
