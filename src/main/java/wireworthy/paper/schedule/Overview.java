@@ -10,6 +10,7 @@ import static wireworthy.rules.Quantity.SECTION;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import wireworthy.marking.Mark;
@@ -27,6 +28,9 @@ import wireworthy.working.Danger;
 
 /** What is said first, the circuits at a glance, what holds for all, how they branch off. */
 final class Overview {
+    private static final String WRONG = " !";
+    private static final String OPEN = " ?";
+
     private final CheckedVehicle checked;
     private final Common common;
 
@@ -55,18 +59,32 @@ final class Overview {
                 checked.main().notes().stream()
                         .filter(note -> note.kind() == FieldNote.Kind.MISSING)
                         .toList();
-        if (checked.cautions().isEmpty() && open.isEmpty()) {
+        final List<CheckedCircuit> unjudged =
+                checked.circuits().stream().filter(Overview::isUnjudged).toList();
+        if (checked.cautions().isEmpty() && open.isEmpty() && unjudged.isEmpty()) {
             page.say("p", Words.of("cautions.none"));
         }
         checked.cautions().stream().filter(it -> !isLesser(it)).forEach(it -> caution(page, it));
+        unjudged.forEach(each -> notKnown(page, each.circuit().name(), why(each)));
         figures(page);
         checked.cautions().stream().filter(Overview::isLesser).forEach(it -> caution(page, it));
         // While no main fuse is chosen, the thick cable is as unsafe as it can be.
         for (final FieldNote note : open) {
-            final Block box = page.add("div", "note");
-            box.say("strong", Words.of("not-known") + " · " + Words.of("main") + ": ");
-            box.text(note.text());
+            notKnown(page, Words.of("main"), note.text());
         }
+    }
+
+    private static void notKnown(final Block page, final String where, final String what) {
+        final Block box = page.add("div", "note");
+        box.say("strong", Words.of("not-known") + " · " + where + ": ");
+        box.text(what);
+    }
+
+    private static String why(final CheckedCircuit circuit) {
+        return Stream.concat(
+                        Stream.of(Words.of("unjudged.why")),
+                        circuit.notes().stream().map(FieldNote::text))
+                .collect(Collectors.joining(" "));
     }
 
     /** What only just holds, or costs money: said after the figures that are not sound. */
@@ -128,12 +146,29 @@ final class Overview {
                     fuse(circuit),
                     typed(circuit.circuit().part(), SECTION),
                     typed(circuit.circuit().part(), ONE_WAY_LENGTH),
-                    Words.value(DROP, circuit.value(DROP)),
+                    Words.value(DROP, circuit.value(DROP)) + (isOver(circuit) ? WRONG : ""),
                     Words.value(DROP_PERCENT, circuit.value(DROP_PERCENT)));
         }
-        if (checked.circuits().stream().anyMatch(Overview::isUnfit)) {
-            page.say("p", "small", Words.of("unfit"));
+        foot(page, Overview::isUnfit, "unfit");
+        foot(page, Overview::isUnjudged, "unjudged");
+        foot(page, Overview::isOver, "over");
+    }
+
+    private void foot(final Block page, final Predicate<CheckedCircuit> is, final String key) {
+        if (checked.circuits().stream().anyMatch(is)) {
+            page.say("p", "small", Words.of(key));
         }
+    }
+
+    /** A fuse of which nothing says that it protects its cable. */
+    private static boolean isUnjudged(final CheckedCircuit circuit) {
+        return circuit.circuit().feed().ownFuse()
+                && circuit.fuse().chosen().isPresent()
+                && circuit.fuse().ceiling().isEmpty();
+    }
+
+    static boolean isOver(final CheckedCircuit circuit) {
+        return circuit.cautions().stream().anyMatch(it -> it.id().equals("drop-over-limit"));
     }
 
     private static boolean isUnfit(final CheckedCircuit circuit) {
@@ -141,7 +176,7 @@ final class Overview {
     }
 
     private static String fuse(final CheckedCircuit circuit) {
-        final String sign = isUnfit(circuit) ? " !" : "";
+        final String sign = isUnfit(circuit) ? WRONG : isUnjudged(circuit) ? OPEN : "";
         return circuit.circuit().feed().ownFuse()
                 ? Words.value(FUSE, circuit.fuse().inUse()) + sign
                 : Words.of("no-fuse");

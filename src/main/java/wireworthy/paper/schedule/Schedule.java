@@ -7,7 +7,7 @@ import wireworthy.vehicle.check.CheckedVehicle;
 
 /**
  * The circuit schedule of a vehicle: what could hurt someone first, the circuits at a glance, how
- * they branch off, every working with its sources, what to buy, labels, and what was not checked.
+ * they branch off, what to buy, every working with its sources, labels, and what was not checked.
  */
 public final class Schedule {
     private static final int UNCHECKED = 5;
@@ -26,12 +26,14 @@ public final class Schedule {
         body.say("h1", title);
         final Common common = new Common(checked);
         new Overview(checked, common).into(body);
+        final Shopping shopping = new Shopping(checked);
+        shopping.into(body);
         for (int i = 0; i < checked.circuits().size(); i++) {
             new CircuitPart(i + 1, checked.circuits().get(i), common).into(body);
         }
         new WholePart(checked, common).into(body);
         common.sources(body);
-        new Shopping(checked).into(body);
+        shopping.labels(body);
         unchecked(body);
         return pages;
     }

@@ -1,6 +1,7 @@
 package wireworthy.paper.schedule;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import wireworthy.paper.Block;
 import wireworthy.vehicle.check.CheckedVehicle;
 import wireworthy.vehicle.check.Purchases;
@@ -17,16 +18,27 @@ final class Shopping {
         final Purchases purchases = Purchases.of(checked);
         page.say("h2", Words.of("buy"));
         items(page, "buy.cables", purchases.cables());
+        final String over =
+                checked.circuits().stream()
+                        .filter(Overview::isOver)
+                        .map(each -> each.circuit().name())
+                        .collect(Collectors.joining("; "));
+        if (!over.isEmpty()) {
+            page.say("p", Words.of("buy.over", "list", over));
+        }
         items(page, "buy.fuses", purchases.fuses());
         if (!purchases.unfit().isEmpty()) {
             page.say("p", Words.of("buy.unfit", "list", String.join("; ", purchases.unfit())));
+        }
+        if (!purchases.unjudged().isEmpty()) {
+            page.say(
+                    "p", Words.of("buy.unjudged", "list", String.join("; ", purchases.unjudged())));
         }
         items(page, "buy.ends", purchases.ends());
         if (!purchases.missing().isEmpty()) {
             final String all = String.join("; ", purchases.missing());
             page.say("p", Words.of("buy.missing", "list", all));
         }
-        labels(page);
     }
 
     private static void items(final Block page, final String key, List<Purchases.Item> items) {
@@ -41,7 +53,8 @@ final class Shopping {
         }
     }
 
-    private void labels(final Block page) {
+    /** Two for each circuit, to cut out. */
+    void labels(final Block page) {
         page.say("h2", Words.of("labels"));
         final Block labels = page.add("div", "labels");
         for (int i = 0; i < checked.circuits().size(); i++) {

@@ -14,6 +14,7 @@ import wireworthy.vehicle.Entries;
 import wireworthy.vehicle.LoadEntry;
 import wireworthy.working.NetworkSolution;
 import wireworthy.working.Solver;
+import wireworthy.working.Unworkable;
 import wireworthy.working.Worked;
 
 /**
@@ -54,7 +55,7 @@ record CircuitSums(
             List.of(SECTION, CABLE_TABLE, INSULATION_TEMPERATURE);
 
     static CircuitSums of(final CircuitInput input, final Solver solver) {
-        return worked(input, solver).doubted().withHours();
+        return worked(input, solver).doubted(solver).withHours();
     }
 
     private CircuitSums withHours() {
@@ -66,27 +67,33 @@ record CircuitSums(
         return new CircuitSums(input, others, network, warmDrop, heating);
     }
 
-    private CircuitSums doubted() {
+    private CircuitSums doubted(final Solver solver) {
+        final Optional<Unworkable> open = noCeiling();
+        final OtherTables others = new OtherTables(solver, sums);
         final List<String> said = sums.notes().stream().map(FieldNote::where).toList();
         final List<FieldNote> doubts =
-                Stream.concat(unprotected().stream(), Doubts.of(input.circuit()).stream())
+                Stream.concat(
+                                open.map(why -> unprotected(why, others)).stream(),
+                                Doubts.of(input.circuit()).stream())
                         .filter(note -> !said.contains(note.where()))
                         .toList();
-        return with(sums.with(List.of(), doubts));
+        return with(
+                sums.with(List.of(), doubts)
+                        .cautioned(open.flatMap(any -> others.caution()).stream().toList()));
     }
 
-    /** A cable whose ampacity no table tells: no fuse can be said to protect it. */
-    private Optional<FieldNote> unprotected() {
+    /** Why no table tells the ampacity of a cable that was typed. */
+    private Optional<Unworkable> noCeiling() {
         final boolean typed = input.circuit().part().given().has(SECTION);
         return typed && sums.value(FUSE_CEILING).isEmpty()
-                ? sums.worked()
-                        .flatMap(worked -> worked.problem(FUSE_CEILING))
-                        .map(
-                                why ->
-                                        FieldNote.wrong(
-                                                "given.section",
-                                                Said.of("no-ceiling", "why", InWords.of(why))))
+                ? sums.worked().flatMap(worked -> worked.problem(FUSE_CEILING))
                 : Optional.empty();
+    }
+
+    /** No fuse can be said to protect it. */
+    private static FieldNote unprotected(final Unworkable why, final OtherTables others) {
+        final String text = Said.of("no-ceiling", "why", InWords.of(why));
+        return FieldNote.wrong("given.section", text + others.told());
     }
 
     private static CircuitSums worked(final CircuitInput input, final Solver solver) {

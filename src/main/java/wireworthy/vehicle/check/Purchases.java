@@ -30,6 +30,7 @@ import wireworthy.vehicle.Understood;
  * @param fuses by series and rating, those of the circuits and the main fuse
  * @param ends lugs or ferrules by section: one at each end of each conductor
  * @param unfit fuses the builder chose that do not fit, and what is counted in their place
+ * @param unjudged fuses the builder chose of which nothing says that they protect their cable
  * @param missing circuits of which something could not be counted, and what
  */
 public record Purchases(
@@ -37,6 +38,7 @@ public record Purchases(
         List<Item> fuses,
         List<Item> ends,
         List<String> unfit,
+        List<String> unjudged,
         List<String> missing) {
     /**
      * A number of things of one kind.
@@ -54,6 +56,7 @@ public record Purchases(
         fuses = List.copyOf(fuses);
         ends = List.copyOf(ends);
         unfit = List.copyOf(unfit);
+        unjudged = List.copyOf(unjudged);
         missing = List.copyOf(missing);
     }
 
@@ -82,6 +85,7 @@ public record Purchases(
         private final Map<Kind, Integer> fuses = new TreeMap<>(Kind.ORDER);
         private final Map<Kind, Integer> ends = new TreeMap<>(Kind.ORDER);
         private final List<String> unfit = new ArrayList<>();
+        private final List<String> unjudged = new ArrayList<>();
         private final List<String> missing = new ArrayList<>();
 
         private void main(final CheckedVehicle checked) {
@@ -135,6 +139,10 @@ public record Purchases(
             if (window.chosenUnfit()) {
                 unfit.add(unfit(window, whose));
             }
+            if (window.chosen().isPresent() && window.ceiling().isEmpty()) {
+                final String chosen = amps(window.chosen());
+                unjudged.add(Said.of("buy.unjudged", "whose", whose, "chosen", chosen));
+            }
             if (window.fitting().isEmpty()) {
                 missing.add(Said.of("buy.fuse", "whose", whose));
                 return;
@@ -172,6 +180,7 @@ public record Purchases(
                     pieces(fuses),
                     pieces(ends),
                     unfit,
+                    unjudged,
                     missing);
         }
 

@@ -97,6 +97,38 @@ class ScheduleTest {
                 .contains("Not known yet · Main fuse and main cable: No main fuse is chosen yet");
     }
 
+    /** No table here says what 70 mm2 carries in a van; nobody may read that as sound. */
+    @Test
+    void aFuseThatCannotBeJudgedIsNeverPassedOver() throws IOException {
+        final Circuit winch =
+                Heron.vehicle()
+                        .circuits()
+                        .get(0)
+                        .renamed("Winch")
+                        .withGiven(Quantity.SECTION, "70 mm2")
+                        .withGiven(Quantity.FUSE, "80 A");
+        final Vehicle van = Heron.vehicle().withCircuits(List.of(winch));
+        final String said = text(Schedule.pdf(new VehicleChecker().check(van), PaperSize.A4));
+
+        assertThat(said)
+                .containsSubsequence(
+                        "Winch: Nothing says that its fuse protects the cable.",
+                        "80 A ?",
+                        "A fuse marked ? could not be judged",
+                        "Counted, but not judged; nothing says that they protect their cable: Winch: 80 A");
+        assertThat(text).doesNotContain("could not be judged");
+    }
+
+    @Test
+    void aDropAboveItsLimitIsMarkedAndSaidBeforeItsCableIsBought() {
+        assertThat(text)
+                .containsSubsequence(
+                        "0.42 V !",
+                        "A drop marked ! is above its limit.",
+                        "What to buy",
+                        "see its ways out before buying: House lamps; Popcorn-cart fan; Amplifier");
+    }
+
     /** A day's energy of loads that run day and night is no plan to buy a bank by. */
     @Test
     void hoursThatAreMissingAreSaidBeforeTheSumsOfTheSupply() throws IOException {

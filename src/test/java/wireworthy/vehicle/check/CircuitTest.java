@@ -354,4 +354,22 @@ class CircuitTest {
                 .extracting(Caution::danger)
                 .containsExactly(danger);
     }
+
+    /** 10 mm2 is past the end of the usual table; boat-cable has 80 A for it, iso-10133 65 A. */
+    @ParameterizedTest
+    @CsvSource({"66 A, true", "80 A, true", "65 A, false", "50 A, false"})
+    void whereItsTableEndsTheOthersAreToldAndTheLowestHolds(final String fuse, final boolean fire) {
+        final CheckedCircuit winch =
+                Checked.circuit(
+                        """
+                        {"name": "Winch", "given": {"loads": [{"name": "l", "current": "40 A"}],
+                          "one-way-length": "3 m", "section": "10 mm2", "fuse": "%s"}}
+                        """
+                                .formatted(fuse));
+        assertThat(winch.notes())
+                .extracting(FieldNote::text)
+                .anyMatch(text -> text.contains("80 A (boat-cable), 65 A (iso-10133)"));
+        assertThat(winch.cautions().stream().anyMatch(it -> it.danger() == Danger.FIRE))
+                .isEqualTo(fire);
+    }
 }
