@@ -241,7 +241,7 @@ public final class Cautions {
                             "limit",
                             FigureText.of(limit, Dimension.VOLTAGE),
                             "way",
-                            HoldingSection.told(worked)));
+                            HoldingSection.told(worked, 0)));
         }
     }
 

@@ -3,10 +3,10 @@ package wireworthy.working;
 import static wireworthy.rules.Quantity.*;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import wireworthy.facts.CableTable;
 import wireworthy.facts.CableTables;
 import wireworthy.rules.Dimension;
@@ -33,18 +33,33 @@ public final class HoldingSection {
                 : of(worked, limit.getAsDouble());
     }
 
-    /** What would hold the limit in warm copper, too: a section, a run. */
-    static String told(final Worked worked) {
-        final Stream<String> section =
-                of(worked).stream()
+    /**
+     * What would keep the limit in warm copper, too: a section, a run; empty where neither does.
+     *
+     * @param before V lost before this cable begins, once that is warm
+     */
+    public static String told(final Worked worked, final double before) {
+        final double most = Remedies.limit(worked).orElse(Double.NaN) - before;
+        final Optional<String> section =
+                of(worked, most).stream()
                         .mapToObj(m2 -> FigureText.of(m2, Dimension.AREA, 4))
-                        .map(size -> TEXTS.of("only-cold.section", "section", size));
-        final Stream<String> length =
-                Remedies.warmToo(worked, 0).stream()
+                        .findFirst();
+        final Optional<String> length =
+                Remedies.warmToo(worked, before).stream()
                         .filter(each -> each.quantity() == ONE_WAY_LENGTH)
                         .map(each -> FigureText.roundedDown(each.value(), Dimension.LENGTH))
-                        .map(metres -> TEXTS.of("only-cold.length", "length", metres));
-        return Stream.concat(section, length).collect(Collectors.joining(" "));
+                        .findFirst();
+        return told(section, length);
+    }
+
+    private static String told(final Optional<String> section, final Optional<String> length) {
+        final String key =
+                section.isPresent() && length.isPresent()
+                        ? "only-cold.either"
+                        : section.isPresent() ? "only-cold.section" : "only-cold.length";
+        return section.isEmpty() && length.isEmpty()
+                ? ""
+                : TEXTS.of(key, "section", section.orElse(""), "length", length.orElse(""));
     }
 
     /**
@@ -53,6 +68,9 @@ public final class HoldingSection {
      * @param limit V that may be lost in this cable
      */
     static OptionalDouble of(final Worked worked, final double limit) {
+        if (!(limit > 0)) {
+            return OptionalDouble.empty();
+        }
         final OptionalDouble cold = cold(worked, limit);
         final OptionalDouble carrying = worked.value(SECTION_FOR_AMPACITY);
         if (cold.isEmpty() || (carrying.isEmpty() && worked.value(AMPACITY_NEEDED).isPresent())) {

@@ -19,9 +19,9 @@ import wireworthy.working.NetworkSolution;
  * @param dropFromBoard V lost from the fuse board, the cables it is tapped off counted; empty where
  *     not known
  * @param dropLimit V that may be lost; empty where not known
- * @param warmDrop V lost in its own cable where that is as resistive as IEC 60228 class 5 allows
- *     and at 60 degC; empty where not known
- * @param ways out of too much drop
+ * @param warmDrop the same where the cable is as resistive as IEC 60228 class 5 allows and at 60
+ *     degC; empty where not known
+ * @param ways out of too much drop, counted from the fuse board
  * @param marks of the builder's own figures, in working order
  * @param cautions worst first
  * @param notes what to say at single fields

@@ -12,7 +12,6 @@ import wireworthy.working.Caution;
 import wireworthy.working.NetworkLoad;
 import wireworthy.working.NetworkSolution;
 import wireworthy.working.Remedies;
-import wireworthy.working.WarmDrop;
 
 /** Puts together what is said of a circuit, with what feeds it and what is tapped off it. */
 final class CircuitCheck {
@@ -37,9 +36,7 @@ final class CircuitCheck {
                 fed.window(index),
                 drop,
                 limit,
-                own.network().isPresent()
-                        ? own.warmDrop()
-                        : sums.around().map(WarmDrop::of).orElseGet(OptionalDouble::empty),
+                fed.warmFromBoard(index),
                 ways(index),
                 sums.marks(),
                 cautions(index, limit, loads),
@@ -50,10 +47,10 @@ final class CircuitCheck {
                 own.network());
     }
 
-    /** What the cables before it take is no longer there to be lost. */
+    /** What the cables before it take is no longer there to be lost; not known, none is named. */
     private List<Way> ways(final int index) {
         final Sums sums = fed.own(index).sums();
-        final double before = fed.dropFromBoard(index).orElse(0) - fed.ownDrop(index).orElse(0);
+        final double before = fed.warmBefore(index).orElse(Double.POSITIVE_INFINITY);
         return before > 0
                 ? sums.around().map(around -> Way.of(around, before)).orElse(List.of())
                 : sums.ways();
@@ -70,9 +67,8 @@ final class CircuitCheck {
 
     private List<Caution> cautions(
             final int index, final OptionalDouble limit, final List<CheckedLoad> loads) {
-        final List<Caution> cautions = new ArrayList<>(fed.own(index).sums().cautions());
+        final List<Caution> cautions = new ArrayList<>(FarDrop.cautions(fed, index, limit));
         taps.thin(index).ifPresent(cautions::add);
-        taps.farDrop(index, limit).ifPresent(cautions::add);
         fed.fault(index).flatMap(Faults::caution).ifPresent(cautions::add);
         lessArrives(loads).ifPresent(cautions::add);
         cautions.sort(Comparator.comparing(Caution::danger));

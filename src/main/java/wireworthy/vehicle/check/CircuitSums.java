@@ -15,6 +15,7 @@ import wireworthy.vehicle.LoadEntry;
 import wireworthy.working.NetworkSolution;
 import wireworthy.working.Solver;
 import wireworthy.working.Unworkable;
+import wireworthy.working.WarmDrop;
 import wireworthy.working.Worked;
 
 /**
@@ -163,6 +164,13 @@ record CircuitSums(
         input.fault().ifPresent(amps -> givens.worked(SHORT_CIRCUIT_CURRENT, amps));
         return Sums.of(solver, givens, List.of(ADIABATIC_TIME), Entries.none())
                 .value(ADIABATIC_TIME);
+    }
+
+    /** V lost in its own cable where that is warm; empty where not known. */
+    OptionalDouble warm() {
+        return network.isPresent()
+                ? warmDrop
+                : sums.around().map(WarmDrop::of).orElseGet(OptionalDouble::empty);
     }
 
     /** This circuit as a load of the cable it is tapped off. */

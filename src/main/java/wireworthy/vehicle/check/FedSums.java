@@ -106,4 +106,31 @@ final class FedSums {
         final CircuitSums own = all.get(index);
         return own.network().map(NetworkSums::largestDrop).orElseGet(() -> own.sums().value(DROP));
     }
+
+    /** The same once the cable is warm; empty where nothing tells of its own. */
+    OptionalDouble warmFromBoard(final int index) {
+        final OptionalDouble own = all.get(index).warm();
+        final OptionalDouble before = warmBefore(index);
+        return own.isEmpty() || before.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(own.getAsDouble() + before.getAsDouble());
+    }
+
+    /**
+     * V lost before its cable begins, once what feeds it is warm: nothing at the fuse board, empty
+     * where not known. A cable that no standard tells of counts as it is in cold copper.
+     */
+    OptionalDouble warmBefore(final int index) {
+        if (tree.feeder(index).isEmpty()) {
+            return OptionalDouble.of(0);
+        }
+        final int feeder = tree.feeder(index).getAsInt();
+        final OptionalDouble cold = ownDrop(feeder);
+        final OptionalDouble before = warmBefore(feeder);
+        return cold.isEmpty() || before.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        before.getAsDouble()
+                                + Math.max(cold.getAsDouble(), all.get(feeder).warm().orElse(0)));
+    }
 }

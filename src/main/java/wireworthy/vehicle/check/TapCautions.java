@@ -65,35 +65,4 @@ final class TapCautions {
                 Danger.FIRE,
                 Said.of("tapped", "circuit", feed.circuit(), "why", why));
     }
-
-    /** A limit that holds in its own cable but not from the fuse board on. */
-    Optional<Caution> farDrop(final int index, final OptionalDouble limit) {
-        final OptionalDouble drop = fed.dropFromBoard(index);
-        final OptionalDouble own = fed.ownDrop(index);
-        final boolean far =
-                drop.isPresent()
-                        && limit.isPresent()
-                        && own.isPresent()
-                        && above(drop.getAsDouble(), limit.getAsDouble())
-                        && !above(own.getAsDouble(), limit.getAsDouble());
-        return far ? Optional.of(far(index, drop, limit)) : Optional.empty();
-    }
-
-    private double supply(final int index) {
-        return fed.own(index).sums().value(SUPPLY_VOLTAGE).orElse(Double.NaN);
-    }
-
-    private Caution far(final int index, final OptionalDouble drop, final OptionalDouble limit) {
-        return new Caution(
-                "drop-over-limit",
-                Danger.ofLosing(drop.getAsDouble(), supply(index)),
-                Said.of(
-                        "far-drop",
-                        "circuit",
-                        fed.circuit(index).feed().circuit(),
-                        "drop",
-                        FigureText.of(drop.getAsDouble(), Dimension.VOLTAGE),
-                        "limit",
-                        FigureText.of(limit.getAsDouble(), Dimension.VOLTAGE)));
-    }
 }

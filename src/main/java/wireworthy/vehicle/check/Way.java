@@ -22,7 +22,7 @@ public record Way(Remedy remedy, OptionalDouble copper) {
     /**
      * All ways out, by the measure by which a circuit is judged; none where the limit holds.
      *
-     * @param before V lost before its cable begins
+     * @param before V lost before its cable begins, once that is warm
      */
     static List<Way> of(final Worked worked, final double before) {
         return Remedies.warmToo(worked, before).stream()

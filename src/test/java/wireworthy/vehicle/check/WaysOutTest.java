@@ -139,9 +139,9 @@ class WaysOutTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "2.5 mm2 | '' | 8.5 mm² holds the limit, warm, too.",
-                "6 mm2 | '' | 8.5 mm² holds the limit, warm, too.",
-                "2.5 mm2 | \"cable-table\": \"iso-10133\", | 10 mm² holds the limit, warm, too.",
+                "2.5 mm2 | '' | 8.5 mm² keeps the limit in warm cable as well.",
+                "6 mm2 | '' | 8.5 mm² keeps the limit in warm cable as well.",
+                "2.5 mm2 | \"cable-table\": \"iso-10133\", | 10 mm² keeps the limit in warm cable as well.",
                 "2.5 mm2 | \"cable-table\": \"standard-wall\", | No section of the table"
                         + " standard-wall is enough: about 6.285 mm² would be needed."
                         + " These tables go so far: thin-wall, boat-cable, iso-10133.",
@@ -235,7 +235,7 @@ class WaysOutTest {
                         it -> {
                             assertThat(it.danger()).isEqualTo(wireworthy.working.Danger.ONLY_JUST);
                             assertThat(it.text().toLowerCase(Locale.ROOT))
-                                    .contains("8.5 mm² holds it warm", "a run of at most 6.7 m");
+                                    .contains("with 8.5 mm², or with a run of at most 6.7 m one way");
                         });
     }
 
