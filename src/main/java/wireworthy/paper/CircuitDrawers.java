@@ -44,15 +44,22 @@ final class CircuitDrawers implements FSObjectDrawerFactory, FSObjectDrawer {
         return null;
     }
 
+    private static void branch(final Element e, final DistributionDrawing drawing) {
+        final int depth = Integer.parseInt(e.getAttribute("data-depth"));
+        drawing.branch(depth, is(e, "data-fused"), e.getAttribute("data-through"));
+        if (is(e, "data-missing")) {
+            drawing.missing(depth);
+        }
+    }
+
+    private static boolean is(final Element e, final String attribute) {
+        return Boolean.parseBoolean(e.getAttribute(attribute));
+    }
+
     private static void draw(final Element e, final Pen pen) {
         switch (e.getAttribute("type")) {
             case DistributionOnPaper.FEED -> new DistributionDrawing(pen).feed();
-            case DistributionOnPaper.BRANCH ->
-                    new DistributionDrawing(pen)
-                            .branch(
-                                    Integer.parseInt(e.getAttribute("data-depth")),
-                                    Boolean.parseBoolean(e.getAttribute("data-fused")),
-                                    e.getAttribute("data-through"));
+            case DistributionOnPaper.BRANCH -> branch(e, new DistributionDrawing(pen));
             default ->
                     new CircuitSketch(pen)
                             .circuit(

@@ -7,6 +7,7 @@ final class DistributionDrawing {
     private static final double HIGH = 8;
     private static final double FEED = 26;
     private static final double END = 123;
+    private static final double CROSS = 1.7;
 
     private final Pen pen;
 
@@ -16,7 +17,7 @@ final class DistributionDrawing {
 
     /** Battery, main fuse and main cable, from top to bottom. */
     void feed() {
-        pen.battery(TRUNK, 4);
+        pen.batteryFeedingDown(TRUNK, 4);
         pen.line(Pen.THIN, TRUNK, 7, TRUNK, 19);
         pen.box(TRUNK - 1.6, 10, 3.2, 8);
         pen.line(Pen.THICK, TRUNK, 18, TRUNK, FEED);
@@ -43,5 +44,12 @@ final class DistributionDrawing {
             pen.line(Pen.THICK, from, LINE, from + 12, LINE);
         }
         pen.line(Pen.THICK, from + 12, LINE, END, LINE);
+    }
+
+    /** A cross where the fuse of a branch is missing. */
+    void missing(final int depth) {
+        final double x = TRUNK + depth * DistributionOnPaper.STEP + 8;
+        pen.line(Pen.THICK, x - CROSS, LINE - CROSS, x + CROSS, LINE + CROSS);
+        pen.line(Pen.THICK, x - CROSS, LINE + CROSS, x + CROSS, LINE - CROSS);
     }
 }

@@ -19,11 +19,13 @@ public record DistributionOnPaper(
      *
      * @param depth 0 from the board, 1 tapped off a circuit of the board, and so on
      * @param fused whether a fuse stands where it leaves
+     * @param missing whether it could start a fire for want of one
      * @param name of the circuit
-     * @param fuse its rating
+     * @param fuse its rating, or that none is there
      * @param cable section and length
      */
-    public record Branch(int depth, boolean fused, String name, String fuse, String cable) {}
+    public record Branch(
+            int depth, boolean fused, boolean missing, String name, String fuse, String cable) {}
 
     /** The kinds of object that {@link CircuitDrawers} draws. */
     static final String FEED = "feed";
@@ -59,6 +61,7 @@ public record DistributionOnPaper(
                 .with("type", BRANCH)
                 .with("data-depth", String.valueOf(depth))
                 .with("data-fused", String.valueOf(branch.fused()))
+                .with("data-missing", String.valueOf(branch.missing()))
                 .with("data-through", through(index));
         final double left = 5 + depth * STEP;
         row.label(left + STEP + 3, 0.7, branch.fuse());

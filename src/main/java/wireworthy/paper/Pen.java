@@ -51,10 +51,19 @@ final class Pen {
 
     /** A battery of two cells, the longer plates towards the positive pole above. */
     void battery(final double x, final double y) {
-        line(THIN, x - 4, y - 3, x + 4, y - 3);
-        line(THICK, x - 2, y - 1.2, x + 2, y - 1.2);
-        line(THIN, x - 4, y + 1.2, x + 4, y + 1.2);
-        line(THICK, x - 2, y + 3, x + 2, y + 3);
+        battery(x, y, -1);
+    }
+
+    /** The same, the longer plates towards the positive pole below. */
+    void batteryFeedingDown(final double x, final double y) {
+        battery(x, y, 1);
+    }
+
+    private void battery(final double x, final double y, final int plus) {
+        line(THIN, x - 4, y + 3 * plus, x + 4, y + 3 * plus);
+        line(THICK, x - 2, y + 1.2 * plus, x + 2, y + 1.2 * plus);
+        line(THIN, x - 4, y - 1.2 * plus, x + 4, y - 1.2 * plus);
+        line(THICK, x - 2, y - 3 * plus, x + 2, y - 3 * plus);
     }
 
     private void draw(final double wide, final Shape shape) {

@@ -213,7 +213,16 @@ final class Overview {
         final Circuit circuit = each.circuit();
         final boolean fused = circuit.feed().ownFuse();
         return new Branch(
-                depth, fused, circuit.name(), fused ? fuse(each) : "", cable(circuit.part()));
+                depth,
+                fused,
+                each.fuseMissing(),
+                circuit.name(),
+                fused ? fuse(each) : missing(each),
+                cable(circuit.part()));
+    }
+
+    private static String missing(final CheckedCircuit each) {
+        return each.fuseMissing() ? Words.of("distribution.missing") : "";
     }
 
     private static String cable(final Part part) {

@@ -50,6 +50,12 @@ public record CheckedCircuit(
         return found(quantity).map(Found::value).orElseGet(OptionalDouble::empty);
     }
 
+    /** Whether it could start a fire for want of a fuse where it is tapped off another. */
+    public boolean fuseMissing() {
+        return !circuit.feed().ownFuse()
+                && cautions.stream().anyMatch(each -> each.id().equals(TapCautions.MISSING));
+    }
+
     /** What was found for a quantity; empty where it was not asked. */
     public Optional<Found> found(final Quantity quantity) {
         return found.stream().filter(each -> each.quantity() == quantity).findFirst();

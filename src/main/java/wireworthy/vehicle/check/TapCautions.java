@@ -13,6 +13,8 @@ import wireworthy.working.Danger;
 
 /** What can go wrong where one cable is tapped off another. */
 final class TapCautions {
+    static final String MISSING = "thinner-cable-behind";
+
     private final FedSums fed;
 
     TapCautions(final FedSums fed) {
@@ -61,7 +63,7 @@ final class TapCautions {
                                 FigureText.roundedDown(ampacity.getAsDouble(), Dimension.CURRENT))
                         : Said.of("tapped.thick");
         return new Caution(
-                "thinner-cable-behind",
+                MISSING,
                 Danger.FIRE,
                 Said.of("tapped", "circuit", feed.circuit(), "why", why));
     }

@@ -62,6 +62,7 @@ record Distribution(String supply, String main, List<Branch> branches) {
         return new Branch(
                 depth,
                 fused,
+                checked.fuseMissing(),
                 circuit.name(),
                 fused ? fuse(checked.fuse().inUse()) : "",
                 circuit.isNetwork()

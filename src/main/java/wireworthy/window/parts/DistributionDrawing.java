@@ -8,7 +8,8 @@ import javafx.scene.Node;
 
 /**
  * How a vehicle's circuits branch off, one line for both conductors: battery, main fuse, fuse
- * board, then a fuse and a cable for each circuit; a tap leaves behind the fuse of its cable.
+ * board, then a fuse and a cable for each circuit; a tap leaves behind the fuse of its cable. A
+ * fuse that is missing is marked by a cross and by words.
  */
 public final class DistributionDrawing extends ScaledDrawing {
     /**
@@ -16,20 +17,26 @@ public final class DistributionDrawing extends ScaledDrawing {
      *
      * @param depth 0 from the board, 1 tapped off a circuit of the board, and so on
      * @param fused whether a fuse stands where it leaves
+     * @param missing whether it could start a fire for want of one
      * @param name of the circuit
      * @param fuse its rating; empty where there is none
      * @param cable section and length
      */
-    public record Branch(int depth, boolean fused, String name, String fuse, String cable) {
+    public record Branch(
+            int depth, boolean fused, boolean missing, String name, String fuse, String cable) {
         private String inWords() {
             return PartsTexts.of(
                     depth == 0 ? "from-board" : "tapped",
                     "name",
                     name,
                     "fuse",
-                    PartsTexts.of(fused ? "with-fuse" : "no-fuse", "fuse", fuse),
+                    PartsTexts.of(guarded(), "fuse", fuse),
                     "cable",
                     cable);
+        }
+
+        private String guarded() {
+            return fused ? "with-fuse" : missing ? "fuse-missing" : "no-fuse";
         }
     }
 
@@ -66,9 +73,9 @@ public final class DistributionDrawing extends ScaledDrawing {
     private List<Node> feed(final String supply, final String main) {
         final List<Node> parts = new ArrayList<>();
         parts.add(copper(BUS, 2.1, BUS, FEED + below(0) * ROW));
-        parts.addAll(Symbols.battery(at(BUS), at(1.2), EM));
+        parts.addAll(Symbols.batteryFeedingDown(at(BUS), at(1.2), EM));
         parts.add(text(supply, BUS + 1.6, 1.5));
-        parts.addAll(Symbols.resistance(at(BUS), at(4), EM));
+        parts.addAll(Symbols.standingFuse(at(BUS), at(4), EM));
         parts.add(text(main, BUS + 1.6, 4.3));
         return parts;
     }
@@ -95,10 +102,19 @@ public final class DistributionDrawing extends ScaledDrawing {
         if (branch.fused()) {
             parts.addAll(Symbols.fuse(at(from + 2), at(y), EM));
         }
+        if (branch.missing()) {
+            parts.addAll(Symbols.missing(at(from + 2), at(y), EM));
+            parts.add(unsound(text(PartsTexts.of("missing"), from + 2.8, y - 0.35)));
+        }
         taps(index, from, y, parts);
         parts.add(text(branch.fuse(), from + 3.5, y - 0.35));
         parts.add(text(branch.cable(), from + 7.6, y - 0.35));
         parts.add(text(branch.name(), NAMES, y + 0.35));
+    }
+
+    private static Node unsound(final Node words) {
+        words.getStyleClass().add(Styles.UNSOUND);
+        return words;
     }
 
     /** The line down to what is tapped off this cable, behind its fuse. */

@@ -83,6 +83,7 @@ public final class Styles {
     public static final String SYMBOL = "symbol";
     public static final String SYMBOL_BODY = "symbol-body";
     public static final String HEAVY = "heavy";
+    public static final String CROSS = "cross";
     public static final String JOINT = "joint";
     public static final String CONDUCTOR = "conductor";
     public static final String NOTES = "notes";

@@ -12,13 +12,23 @@ import javafx.scene.text.Text;
 final class Symbols {
     private Symbols() {}
 
-    /** A battery with its poles above and below: two cells, the longer plate the positive pole. */
+    /** A battery of two cells, its positive pole, the longer plate, above. */
     static List<Node> battery(final double x, final double y, final double em) {
+        return battery(x, y, em, -em);
+    }
+
+    /** The same with its positive pole below, for what is fed downwards. */
+    static List<Node> batteryFeedingDown(final double x, final double y, final double em) {
+        return battery(x, y, em, em);
+    }
+
+    private static List<Node> battery(
+            final double x, final double y, final double em, final double plus) {
         return List.of(
-                symbol(new Line(x - em, y - 0.9 * em, x + em, y - 0.9 * em)),
-                heavy(new Line(x - 0.5 * em, y - 0.35 * em, x + 0.5 * em, y - 0.35 * em)),
-                symbol(new Line(x - em, y + 0.35 * em, x + em, y + 0.35 * em)),
-                heavy(new Line(x - 0.5 * em, y + 0.9 * em, x + 0.5 * em, y + 0.9 * em)));
+                symbol(new Line(x - em, y + 0.9 * plus, x + em, y + 0.9 * plus)),
+                heavy(new Line(x - 0.5 * em, y + 0.35 * plus, x + 0.5 * em, y + 0.35 * plus)),
+                symbol(new Line(x - em, y - 0.35 * plus, x + em, y - 0.35 * plus)),
+                heavy(new Line(x - 0.5 * em, y - 0.9 * plus, x + 0.5 * em, y - 0.9 * plus)));
     }
 
     /** A fuse: a box with the conductor running through it. */
@@ -26,6 +36,21 @@ final class Symbols {
         return List.of(
                 box(x - 1.2 * em, y - 0.5 * em, 2.4 * em, em),
                 symbol(new Line(x - 1.2 * em, y, x + 1.2 * em, y)));
+    }
+
+    /** A fuse standing. */
+    static List<Node> standingFuse(final double x, final double y, final double em) {
+        return List.of(
+                box(x - 0.5 * em, y - 1.2 * em, em, 2.4 * em),
+                symbol(new Line(x, y - 1.2 * em, x, y + 1.2 * em)));
+    }
+
+    /** A cross where a fuse is missing. */
+    static List<Node> missing(final double x, final double y, final double em) {
+        final double h = 0.45 * em;
+        return List.of(
+                cross(new Line(x - h, y - h, x + h, y + h)),
+                cross(new Line(x - h, y + h, x + h, y - h)));
     }
 
     /** A lamp: a circle with a cross. */
@@ -83,6 +108,11 @@ final class Symbols {
 
     private static Shape symbol(final Shape shape) {
         shape.getStyleClass().add(Styles.SYMBOL);
+        return shape;
+    }
+
+    private static Shape cross(final Shape shape) {
+        shape.getStyleClass().add(Styles.CROSS);
         return shape;
     }
 

@@ -74,6 +74,11 @@ class ScheduleTest {
     }
 
     @Test
+    void aTapThatLacksAFuseIsMarkedInTheDrawingToo() {
+        assertThat(text).contains("no fuse 0.5 mm², 2.5 m Popcorn-cart fan");
+    }
+
+    @Test
     void everyCircuitIsThereWithItsFuse() {
         for (final CheckedCircuit circuit : HERON.circuits()) {
             assertThat(text).contains(circuit.circuit().name(), oneLine(circuit.fuse().text()));
