@@ -38,7 +38,8 @@ class PagesTest {
                         "35 mm², 1.2 m",
                         List.of(
                                 new Branch(0, true, false, "house lamps", "10 A", "2.5 mm², 6 m"),
-                                new Branch(1, false, true, "reading lamp", "no fuse", "0.75 mm², 1 m"),
+                                new Branch(
+                                        1, false, true, "reading lamp", "no fuse", "0.75 mm², 1 m"),
                                 new Branch(1, true, false, "aisle strips", "5 A", "1 mm², 4 m"),
                                 new Branch(2, true, false, "last strip", "3 A", "0.75 mm², 2 m"),
                                 new Branch(0, true, false, "fridge", "15 A", "6 mm², 7 m")))

@@ -87,15 +87,12 @@ final class FarDrop {
         }
         final boolean open = fed.dropFromBoard(index).isEmpty();
         final String text = said(open ? "far-only-cold.open" : "far-only-cold", warm.getAsDouble());
-        return Optional.of(
-                new Caution(ONLY_COLD, Danger.ONLY_JUST, (text + " " + next()).strip()));
+        return Optional.of(new Caution(ONLY_COLD, Danger.ONLY_JUST, (text + " " + next()).strip()));
     }
 
     private String next() {
         final OptionalDouble before = fed.warmBefore(index);
-        return before.isEmpty()
-                ? ""
-                : beforeTakesAll().orElseGet(() -> way(before.getAsDouble()));
+        return before.isEmpty() ? "" : beforeTakesAll().orElseGet(() -> way(before.getAsDouble()));
     }
 
     private String way(final double before) {

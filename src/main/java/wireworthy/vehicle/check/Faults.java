@@ -21,8 +21,10 @@ final class Faults {
             final String circuit,
             final OptionalDouble current,
             final Sums sums,
-            final FuseSeries series,
+            final FuseWindow window,
             final OptionalDouble heating) {
+        final FuseSeries series = window.series();
+        final boolean chosen = window.inUse().isPresent();
         final OptionalDouble breaking = typedOr(sums, BREAKING_CAPACITY, series.breakingCapacity());
         final OptionalDouble volts =
                 typedOr(
@@ -30,15 +32,9 @@ final class Faults {
                         FUSE_VOLTAGE,
                         series.voltageRatings().stream().mapToDouble(v -> v).findFirst());
         final FuseFault silent =
-                new FuseFault(index, circuit, current, breaking, volts, heating, "");
+                new FuseFault(index, circuit, chosen, current, breaking, volts, heating, "");
         return new FuseFault(
-                index,
-                circuit,
-                current,
-                breaking,
-                volts,
-                heating,
-                text(current, breaking, silent.heatingOrder()));
+                index, circuit, chosen, current, breaking, volts, heating, text(silent, series));
     }
 
     /** What was typed, or else what is known of the whole series. */
@@ -48,26 +44,30 @@ final class Faults {
         return typed.isPresent() ? typed : otherwise;
     }
 
-    private static String text(
-            final OptionalDouble current,
-            final OptionalDouble breaking,
-            final OptionalDouble heating) {
-        if (current.isEmpty()) {
+    private static String text(final FuseFault fault, final FuseSeries series) {
+        if (fault.current().isEmpty()) {
             return Said.of("fault.unknown");
         }
         return Said.of(
-                        "fault",
+                        fault.chosen() ? "fault" : "fault.none",
                         "amps",
-                        FigureText.roughlyUp(current.getAsDouble(), Dimension.CURRENT),
+                        FigureText.roughlyUp(fault.current().getAsDouble(), Dimension.CURRENT),
                         "breaks",
-                        breaks(breaking))
-                + heats(heating);
+                        breaks(fault, series))
+                + heats(fault.heatingOrder());
     }
 
-    private static String breaks(final OptionalDouble breaking) {
-        return breaking.isEmpty()
-                ? Said.of("fault.maker")
-                : Said.of("fault.breaks", "amps", amps(breaking.getAsDouble()));
+    private static String breaks(final FuseFault fault, final FuseSeries series) {
+        if (fault.breakingCapacity().isEmpty()) {
+            return Said.of("fault.maker");
+        }
+        final String amps = amps(fault.breakingCapacity().getAsDouble());
+        return Said.of(
+                fault.chosen() ? "fault.breaks" : "fault.breaks.none",
+                "amps",
+                amps,
+                "series",
+                series.words());
     }
 
     private static String heats(final OptionalDouble heating) {
@@ -85,15 +85,21 @@ final class Faults {
         final double current = fault.current().orElse(0);
         final double breaking = fault.breakingCapacity().orElse(Double.POSITIVE_INFINITY);
         return current > breaking && !StandardSizes.same(current, breaking)
-                ? Optional.of(tooMuch(current, breaking))
+                ? Optional.of(tooMuch(fault, current, breaking))
                 : Optional.empty();
     }
 
-    private static Caution tooMuch(final double current, final double breaking) {
+    private static Caution tooMuch(
+            final FuseFault fault, final double current, final double breaking) {
         return new Caution(
                 "breaking-capacity-low",
                 Danger.FIRE,
-                Said.of("fault.too-much", "current", amps(current), "breaking", amps(breaking)));
+                Said.of(
+                        fault.chosen() ? "fault.too-much" : "fault.too-much.none",
+                        "current",
+                        amps(current),
+                        "breaking",
+                        amps(breaking)));
     }
 
     private static String amps(final double value) {

@@ -59,7 +59,7 @@ final class FedSums {
                                 circuit(index).name(),
                                 own.input().fault(),
                                 own.sums(),
-                                window(index).series(),
+                                window(index),
                                 own.heating()))
                 : Optional.empty();
     }

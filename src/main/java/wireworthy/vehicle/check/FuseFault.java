@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
  *
  * @param index of the circuit; {@link CheckedVehicle#WHOLE} for the main fuse
  * @param circuit name of the circuit; empty for the main fuse
+ * @param chosen whether there is a fuse: chosen, or the one that fits; else it is told of its
+ *     series
  * @param current A, from the supply through its inner resistance and the main cable; empty where
  *     the inner resistance is not known
  * @param breakingCapacity A the fuse can break; empty where only its maker knows
@@ -18,6 +20,7 @@ import java.util.OptionalDouble;
 public record FuseFault(
         int index,
         String circuit,
+        boolean chosen,
         OptionalDouble current,
         OptionalDouble breakingCapacity,
         OptionalDouble ratedVoltage,

@@ -121,7 +121,7 @@ final class MainCheck {
                 "",
                 source.atBattery(),
                 sums,
-                window().series(),
+                window(),
                 OptionalDouble.empty());
     }
 }

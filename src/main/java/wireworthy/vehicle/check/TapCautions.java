@@ -63,8 +63,6 @@ final class TapCautions {
                                 FigureText.roundedDown(ampacity.getAsDouble(), Dimension.CURRENT))
                         : Said.of("tapped.thick");
         return new Caution(
-                MISSING,
-                Danger.FIRE,
-                Said.of("tapped", "circuit", feed.circuit(), "why", why));
+                MISSING, Danger.FIRE, Said.of("tapped", "circuit", feed.circuit(), "why", why));
     }
 }

@@ -235,7 +235,8 @@ class WaysOutTest {
                         it -> {
                             assertThat(it.danger()).isEqualTo(wireworthy.working.Danger.ONLY_JUST);
                             assertThat(it.text().toLowerCase(Locale.ROOT))
-                                    .contains("with 8.5 mm², or with a run of at most 6.7 m one way");
+                                    .contains(
+                                            "with 8.5 mm², or with a run of at most 6.7 m one way");
                         });
     }
 

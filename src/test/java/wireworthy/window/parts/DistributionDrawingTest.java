@@ -19,8 +19,7 @@ import wireworthy.window.parts.DistributionDrawing.Branch;
 /** The drawing of how circuits branch off, read as symbols are read. */
 @FxTest
 class DistributionDrawingTest {
-    private static final Branch DESK =
-            new Branch(0, true, false, "Desk", "15 A", "2.5 mm², 4 m");
+    private static final Branch DESK = new Branch(0, true, false, "Desk", "15 A", "2.5 mm², 4 m");
 
     private static DistributionDrawing drawing(final Branch... branches) {
         final DistributionDrawing drawing =
@@ -63,8 +62,7 @@ class DistributionDrawingTest {
         final List<Rectangle> boxes = all(drawing, Rectangle.class).toList();
         assertThat(boxes).hasSize(2);
         for (final Rectangle box : boxes) {
-            assertThat(all(drawing, Line.class).filter(it -> endToEnd(it, box)))
-                    .hasSize(1);
+            assertThat(all(drawing, Line.class).filter(it -> endToEnd(it, box))).hasSize(1);
         }
     }
 
@@ -73,7 +71,8 @@ class DistributionDrawingTest {
         final double longer = Math.max(box.getWidth(), box.getHeight());
         final double length =
                 Math.hypot(line.getEndX() - line.getStartX(), line.getEndY() - line.getStartY());
-        return Math.abs(length - longer) < 0.01 && inside.contains(line.getStartX(), line.getStartY());
+        return Math.abs(length - longer) < 0.01
+                && inside.contains(line.getStartX(), line.getStartY());
     }
 
     @Test
