@@ -1,12 +1,8 @@
 package wireworthy.window.check;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import javafx.scene.Node;
 import wireworthy.facts.StandardSizes;
 import wireworthy.rules.Dimension;
@@ -20,11 +16,6 @@ import wireworthy.window.parts.Verdict;
 
 /** Which fuses fit: in words, and on a number line once both its ends are known. */
 final class FuseSection {
-    private static final int SHOWN_DIGITS = 3;
-
-    /** So that what binary figures add far behind the point does not round a whole digit up. */
-    private static final MathContext EXACT = new MathContext(9);
-
     private FuseSection() {}
 
     static List<Node> of(final FuseWindow fuse) {
@@ -37,20 +28,15 @@ final class FuseSection {
             parts.add(
                     Cards.card(
                             new FuseNumberLine(
-                                    shown(fuse.floor(), RoundingMode.CEILING),
-                                    shown(fuse.ceiling(), RoundingMode.FLOOR),
+                                    fuse.floor().orElseThrow(),
+                                    fuse.ceiling().orElseThrow(),
                                     fuse.series().ratings(),
                                     fuse.between(),
+                                    fuse.chosen(),
                                     CheckTexts.of("fuse.floor"),
                                     CheckTexts.of("fuse.ceiling"))));
         }
         return parts;
-    }
-
-    /** As the text beside has it: the floor rounded up, the ceiling down. */
-    private static double shown(final OptionalDouble amps, final RoundingMode mode) {
-        final BigDecimal exact = BigDecimal.valueOf(amps.orElseThrow());
-        return exact.round(EXACT).round(new MathContext(SHOWN_DIGITS, mode)).doubleValue();
     }
 
     /** What the fuse the builder chose is beside its floor and its ceiling. */

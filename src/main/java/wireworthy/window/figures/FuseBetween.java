@@ -41,6 +41,7 @@ final class FuseBetween implements FigureModel<FuseBetween.Shown> {
      * @param ceiling A
      * @param ratings all of the series, A, rising
      * @param fitting those from floor to ceiling
+     * @param yours the fuse that was chosen, A; empty where none was
      * @param floorFrom how the floor comes about: "1.25 × 9.3 A"
      * @param ceilingFrom how the ceiling comes about
      */
@@ -49,6 +50,7 @@ final class FuseBetween implements FigureModel<FuseBetween.Shown> {
             double ceiling,
             List<Double> ratings,
             List<Double> fitting,
+            OptionalDouble yours,
             String floorFrom,
             String ceilingFrom)
             implements Told {
@@ -159,6 +161,7 @@ final class FuseBetween implements FigureModel<FuseBetween.Shown> {
                 ceiling,
                 series.ratings(),
                 fitting(worked.value(Quantity.FUSE), ceiling),
+                OptionalDouble.empty(),
                 margin.text() + " × " + current.text(),
                 ceilingFrom(worked));
     }

@@ -1,9 +1,6 @@
 package wireworthy.window.figures;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -17,6 +14,10 @@ final class FuseBetweenDrawing extends Drawing {
     private static final double ROOM_FOR_BOTH = 34;
     private static final double ZONE = 2.6;
     private static final double GAP = 0.6;
+    private static final double LEAST = 0.1;
+    private static final double ASIDE = 0.4;
+    private static final double SECOND = 2.6;
+    private static final double VERDICT = 2.6;
 
     private final ObservableValue<FuseBetween.Shown> now;
     private final Region idle = area(Styles.ZONE_IDLE);
@@ -31,17 +32,13 @@ final class FuseBetweenDrawing extends Drawing {
     private final Label floorFrom = text(Styles.SOFT, Styles.SMALL);
     private final Label ceiling = text(Styles.STRONG);
     private final Label ceilingFrom = text(Styles.SOFT, Styles.SMALL);
-    private final Map<Double, Tick> ticks = new LinkedHashMap<>();
+    private final RatingTicks ticks;
     private final VerdictLine verdict = add(new VerdictLine());
     private double width;
 
-    private record Tick(Line line, Label label) {}
-
     FuseBetweenDrawing(final ObservableValue<FuseBetween.Shown> now) {
         this.now = now;
-        now.getValue()
-                .ratings()
-                .forEach(each -> ticks.put(each, new Tick(line(Styles.AXIS), text())));
+        ticks = new RatingTicks(this, now.getValue().ratings());
         now.addListener((of, before, shown) -> show(shown));
         show(now.getValue());
     }
@@ -52,27 +49,19 @@ final class FuseBetweenDrawing extends Drawing {
         ceiling.setText(FigureTexts.of("ceiling", "amps", shown.ceilingAmps()));
         ceilingFrom.setText(shown.ceilingFrom());
         verdict.say(shown.fits(), shown.verdict());
-        ticks.forEach((rating, tick) -> dress(rating, tick.label(), shown));
+        ticks.show(shown);
         requestLayout();
-    }
-
-    private static void dress(
-            final double rating, final Label label, final FuseBetween.Shown shown) {
-        final String sign = shown.fitting().contains(rating) ? "✓ " : "";
-        final String number = FuseBetween.Shown.amps(rating).replace(" A", "");
-        label.setText(sign + number);
-        label.getStyleClass()
-                .setAll(
-                        "label",
-                        Styles.SMALL,
-                        shown.fitting().contains(rating)
-                                ? Styles.SOUND_TEXT
-                                : rating > shown.ceiling() ? Styles.UNSOUND_TEXT : Styles.SOFT);
     }
 
     @Override
     double height(final double wide) {
-        return top(wide) + ZONE + 5.4;
+        final double said = verdict.prefHeight(wide * em()) / em() + 0.2;
+        return top(wide) + ZONE + below() + Math.max(VERDICT, said);
+    }
+
+    /** What stands between the zones and the verdict: numbers, and the name of one of them. */
+    private double below() {
+        return now.getValue().yours().isEmpty() ? 2.8 : 3.6;
     }
 
     /** Where the zones begin. */
@@ -96,9 +85,9 @@ final class FuseBetweenDrawing extends Drawing {
         lay(floorMark, x(now.getValue().floor()), top - 0.8, x(now.getValue().floor()), foot + 0.6);
         final double end = x(now.getValue().ceiling());
         lay(ceilingMark, end, top - 0.8, end, foot + 0.6);
-        marks();
-        ticks(foot);
-        verdict.lay(em(), wide, foot + 2.8);
+        marks(top);
+        ticks.lay(now.getValue(), this::x, foot);
+        verdict.lay(em(), wide, foot + below());
     }
 
     private void zones(final double top) {
@@ -139,7 +128,7 @@ final class FuseBetweenDrawing extends Drawing {
     private void first(final Label label, final double room, final String... texts) {
         for (final String text : texts) {
             label.setText(text);
-            if (width(label) + GAP <= room) {
+            if (width(label) + (text.length() == 1 ? LEAST : GAP) <= room) {
                 return;
             }
         }
@@ -147,60 +136,81 @@ final class FuseBetweenDrawing extends Drawing {
     }
 
     /** Floor and ceiling side by side, each at its mark; one over the other where it is narrow. */
-    private void marks() {
+    private void marks(final double top) {
         final FuseBetween.Shown shown = now.getValue();
         final boolean crossed = shown.floor() > shown.ceiling();
-        final Pos atFloor = crossed ? Pos.TOP_LEFT : Pos.TOP_RIGHT;
-        final Pos atCeiling = crossed ? Pos.TOP_RIGHT : Pos.TOP_LEFT;
-        final double second = width < ROOM_FOR_BOTH ? 2.6 : 0;
-        if (second > 0) {
-            pair(floor, floorFrom, atFloor, x(shown.floor()), 0);
-            pair(ceiling, ceilingFrom, atCeiling, x(shown.ceiling()), second);
-            return;
+        final Beside atFloor = beside(floor, floorFrom, shown.floor(), crossed);
+        final Beside atCeiling = beside(ceiling, ceilingFrom, shown.ceiling(), !crossed);
+        if (width < ROOM_FOR_BOTH) {
+            stacked(atFloor.turned(0, width), atCeiling.turned(0, width), top);
+        } else {
+            sideBySide(crossed ? atCeiling : atFloor, crossed ? atFloor : atCeiling);
         }
-        final double shift = shift(shown, crossed);
-        pair(floor, floorFrom, atFloor, x(shown.floor()) + shift, 0);
-        pair(ceiling, ceilingFrom, atCeiling, x(shown.ceiling()) + shift, 0);
     }
 
-    /** How far both texts move so that neither leaves the drawing. */
-    private double shift(final FuseBetween.Shown shown, final boolean crossed) {
-        final double floorWide = Math.max(width(floor), width(floorFrom));
-        final double ceilingWide = Math.max(width(ceiling), width(ceilingFrom));
-        final double left =
-                crossed ? x(shown.ceiling()) - ceilingWide : x(shown.floor()) - floorWide;
-        final double right =
-                crossed ? x(shown.floor()) + floorWide : x(shown.ceiling()) + ceilingWide;
-        return left < 0 ? -left : Math.min(0, width - right);
+    private Beside beside(
+            final Label name, final Label from, final double amps, final boolean toTheRight) {
+        return new Beside(name, from, x(amps), Math.max(width(name), width(from)), toTheRight);
     }
 
-    private void pair(
-            final Label first, final Label second, final Pos at, final double x, final double y) {
-        final double aside = at == Pos.TOP_LEFT ? 0.4 : -0.4;
-        put(first, at, x + aside, y);
-        put(second, at, x + aside, y + 1.4);
-    }
-
-    /** Ratings that fit keep their number; of the others those that have room. */
-    private void ticks(final double foot) {
-        final List<double[]> taken = new ArrayList<>();
-        final List<Double> fitting = now.getValue().fitting();
-        fitting.forEach(each -> tick(each, foot, taken));
-        ticks.keySet().stream()
-                .filter(each -> !fitting.contains(each))
-                .forEach(each -> tick(each, foot, taken));
-    }
-
-    private void tick(final double rating, final double foot, final List<double[]> taken) {
-        final Tick tick = ticks.getOrDefault(rating, new Tick(axis, floor));
-        final double x = x(rating);
-        lay(tick.line(), x, foot - 0.3, x, foot + 0.3);
-        final double half = width(tick.label()) / 2 + GAP / 3;
-        final boolean free = taken.stream().noneMatch(t -> x - half < t[1] && x + half > t[0]);
-        if (free) {
-            taken.add(new double[] {x - half, x + half});
+    /** The mark of the floor goes up to its words unless those of the ceiling are in its way. */
+    private void stacked(final Beside atFloor, final Beside atCeiling, final double top) {
+        put(atFloor, 0, 0);
+        put(atCeiling, 0, SECOND);
+        if (!atCeiling.covers(atFloor.x())) {
+            lay(floorMark, atFloor.x(), 0.3, atFloor.x(), top + ZONE + 0.6);
         }
-        put(tick.label(), Pos.TOP_CENTER, x, foot + 0.7);
-        tick.label().setVisible(free);
+    }
+
+    /** On the other side of its mark where only there is room; else as near to it as can be. */
+    private void sideBySide(final Beside low, final Beside high) {
+        final Beside left = low.turned(0, high.x() - GAP);
+        final Beside right = left.toTheRight() ? high : high.turned(low.x() + GAP, width);
+        final double shift = shift(left, right);
+        put(left, shift, 0);
+        put(right, shift, 0);
+    }
+
+    /** How far both move where one that is kept inside the drawing would touch the other. */
+    private double shift(final Beside left, final Beside right) {
+        final boolean apart =
+                Math.max(0, left.left()) + left.wide() + GAP
+                        <= Math.min(width - right.wide(), right.left());
+        if (apart) {
+            return 0;
+        }
+        return left.left() < 0 ? -left.left() : Math.min(0, width - right.right());
+    }
+
+    private void put(final Beside texts, final double shift, final double y) {
+        final Pos at = texts.toTheRight() ? Pos.TOP_LEFT : Pos.TOP_RIGHT;
+        final double x = texts.x() + shift + (texts.toTheRight() ? ASIDE : -ASIDE);
+        put(texts.name(), at, x, y);
+        put(texts.from(), at, x, y + 1.4);
+    }
+
+    /** Two texts beside a mark at x. */
+    private record Beside(Label name, Label from, double x, double wide, boolean toTheRight) {
+        private double left() {
+            return toTheRight ? x + ASIDE : x - ASIDE - wide;
+        }
+
+        private double right() {
+            return left() + wide;
+        }
+
+        private boolean covers(final double other) {
+            return other > left() - GAP && other < right() + GAP;
+        }
+
+        /** On the other side of the mark, if it has room there and none on this one. */
+        private Beside turned(final double from, final double to) {
+            final Beside other = new Beside(name, this.from, x, wide, !toTheRight);
+            return !isWithin(from, to) && other.isWithin(from, to) ? other : this;
+        }
+
+        private boolean isWithin(final double from, final double to) {
+            return left() >= from && right() <= to;
+        }
     }
 }

@@ -1,6 +1,7 @@
 package wireworthy.window.figures;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.layout.StackPane;
 
@@ -11,6 +12,7 @@ public final class FuseNumberLine extends StackPane {
      * @param ceiling A
      * @param ratings of the series, A, rising
      * @param fitting those from floor to ceiling
+     * @param yours the fuse that was chosen, A; empty where none was
      * @param floorFrom what the floor is for, under it; as {@code ceilingFrom} under the ceiling
      */
     public FuseNumberLine(
@@ -18,10 +20,12 @@ public final class FuseNumberLine extends StackPane {
             final double ceiling,
             final List<Double> ratings,
             final List<Double> fitting,
+            final OptionalDouble yours,
             final String floorFrom,
             final String ceilingFrom) {
         final FuseBetween.Shown shown =
-                new FuseBetween.Shown(floor, ceiling, ratings, fitting, floorFrom, ceilingFrom);
+                new FuseBetween.Shown(
+                        floor, ceiling, ratings, fitting, yours, floorFrom, ceilingFrom);
         final FuseBetweenDrawing drawing =
                 new FuseBetweenDrawing(new SimpleObjectProperty<>(shown));
         // Beside a form there is less room than in a lesson.

@@ -9,10 +9,10 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import wireworthy.working.Caution;
 import wireworthy.marking.Mark;
 import wireworthy.vehicle.Heron;
 import wireworthy.vehicle.Vehicle;
+import wireworthy.working.Caution;
 import wireworthy.working.Danger;
 
 /** What all circuits come to together. */
