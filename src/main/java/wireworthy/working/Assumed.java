@@ -44,6 +44,7 @@ public record Assumed(String id, String text) {
                     new Assumed(DROP_LIMIT.id(), TEXTS.of("assumed.drop-limit", "value", text));
             case USABLE_SHARE ->
                     new Assumed(quantity.id(), TEXTS.of("assumed.usable-share", "value", text));
+            case BUNDLED -> new Assumed(quantity.id(), TEXTS.of("assumed.bundled", "value", text));
             default -> new Assumed(quantity.id(), quantity.words() + " " + text);
         };
     }
@@ -58,11 +59,7 @@ public record Assumed(String id, String text) {
                         || uses(plan, SECTION_FOR_AMPACITY)
                         || uses(plan, STANDARD_SECTION);
         if (table) {
-            name(
-                    setting,
-                    CABLE_TABLE,
-                    TEXTS.of("assumed.cable-table", "title", setting.table().title()),
-                    all);
+            name(setting, CABLE_TABLE, TEXTS.of("assumed.cable-table"), all);
         }
         if (uses(plan, AMPACITY) || uses(plan, AMPACITY_NEEDED)) {
             name(setting, IN_THERMAL_INSULATION, TEXTS.of("assumed.in-thermal-insulation"), all);

@@ -103,7 +103,7 @@ public record FuseWindow(
                                         "fuse",
                                         FigureText.of(chosen.getAsDouble(), Dimension.CURRENT),
                                         "fitting",
-                                        listed(between),
+                                        together(between),
                                         "ratings",
                                         listed(series.ratings()))));
     }
@@ -132,7 +132,7 @@ public record FuseWindow(
                         "ceiling",
                         down(ceiling.getAsDouble()),
                         "ratings",
-                        listed(between),
+                        together(between),
                         "series",
                         series.words());
     }
@@ -159,6 +159,18 @@ public record FuseWindow(
 
     private boolean isChosen(final double rating) {
         return chosen.isPresent() && StandardSizes.same(rating, chosen.getAsDouble());
+    }
+
+    private static String together(final List<Double> ratings) {
+        final int last = ratings.size() - 1;
+        return last < 1
+                ? listed(ratings)
+                : Said.of(
+                        "window.and",
+                        "first",
+                        listed(ratings.subList(0, last)),
+                        "last",
+                        listed(ratings.subList(last, last + 1)));
     }
 
     private static String listed(final List<Double> ratings) {

@@ -157,7 +157,7 @@ final class FuseBetweenDrawing extends Drawing {
     private void stacked(final Beside atFloor, final Beside atCeiling, final double top) {
         put(atFloor, 0, 0);
         put(atCeiling, 0, SECOND);
-        if (!atCeiling.covers(atFloor.x())) {
+        if (!atCeiling.covers(atFloor.x(), width)) {
             lay(floorMark, atFloor.x(), 0.3, atFloor.x(), top + ZONE + 0.6);
         }
     }
@@ -199,8 +199,10 @@ final class FuseBetweenDrawing extends Drawing {
             return left() + wide;
         }
 
-        private boolean covers(final double other) {
-            return other > left() - GAP && other < right() + GAP;
+        /** Kept inside a drawing that is so wide. */
+        private boolean covers(final double other, final double width) {
+            final double begin = Math.max(0, Math.min(width - wide, left()));
+            return other > begin - LEAST && other < begin + wide + LEAST;
         }
 
         /** On the other side of the mark, if it has room there and none on this one. */

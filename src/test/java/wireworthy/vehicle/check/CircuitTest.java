@@ -208,8 +208,8 @@ class CircuitTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "2.5 mm2 | Of its ratings 7.5, 10, 15, 20, 25 A fit here.",
-                "1 mm2 | Of its ratings 7.5, 10, 15 A fit here.",
+                "2.5 mm2 | Of its ratings 7.5, 10, 15, 20 and 25 A fit here.",
+                "1 mm2 | Of its ratings 7.5, 10 and 15 A fit here.",
                 "'' | choose one of 1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35, 40 A",
             })
     void insteadOfAFuseThatIsNotMadeThoseThatFitAreSaidFirst(
@@ -315,7 +315,7 @@ class CircuitTest {
         final CheckedCircuit lamps = Checked.circuit(LAMPS.replace("\"5 A\"", "\"6 A\""));
         assertThat(lamps.notesAt("given.fuse").get(0).text())
                 .startsWith(
-                        "The series blade has no fuse of 6 A. Of its ratings 5, 7.5, 10, 15, 20 A fit");
+                        "The series blade has no fuse of 6 A. Of its ratings 5, 7.5, 10, 15 and 20 A fit");
     }
 
     @Test

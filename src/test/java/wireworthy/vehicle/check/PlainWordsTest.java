@@ -1,0 +1,70 @@
+package wireworthy.vehicle.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import wireworthy.vehicle.Heron;
+import wireworthy.working.Assumed;
+import wireworthy.working.Caution;
+
+/** What is said of the example can be read in one way only. */
+class PlainWordsTest {
+    private static final CheckedVehicle HERON = Checked.check(Heron.vehicle());
+
+    private static List<String> cautions() {
+        return HERON.circuits().stream()
+                .flatMap(each -> each.cautions().stream())
+                .map(Caution::text)
+                .toList();
+    }
+
+    @Test
+    void ratingsThatFitAreListedAsInASentence() {
+        assertThat(HERON.mainFuse().text())
+                .endsWith("160 A: 100, 125 and 150 A fit (strip fuse 51 mm).");
+        assertThat(HERON.circuits().get(3).fuse().text()).endsWith("11 A: 10 A fits (blade).");
+    }
+
+    @Test
+    void whatIsToBeThickerIsTheCable() {
+        assertThat(cautions())
+                .anyMatch(text -> text.contains("or take a thicker cable"))
+                .noneMatch(text -> text.contains("thicker one"));
+    }
+
+    @Test
+    void whatKeepsTheLimitInWarmCableKeepsNothingWarm() {
+        assertThat(cautions())
+                .anyMatch(
+                        text ->
+                                text.endsWith(
+                                        "With 1.5 mm², or with a run of at most 7.5 m one way,"
+                                                + " the limit is kept in warm cable as well."))
+                .noneMatch(text -> text.contains("holds it warm"));
+    }
+
+    @Test
+    void whatIsAssumedIsSaidOnceAndWithWhatIsCounted() {
+        assertThat(HERON.circuits().get(0).assumed())
+                .extracting(Assumed::text)
+                .contains("cable table thin-wall", "2 conductors lying together");
+    }
+
+    @Test
+    void aFuseBelowTheFloorOpensWhoeverNamesIt() {
+        final CheckedCircuit pump =
+                Checked.circuit(
+                        """
+                        {"name": "Pump", "given": {"loads": [{"current": "6 A"}],
+                         "one-way-length": "3 m", "section": "2.5 mm2", "fuse": "5 A"}}
+                        """);
+        assertThat(pump.cautions())
+                .extracting(Caution::text)
+                .anyMatch(
+                        text ->
+                                text.endsWith(
+                                        "it may open though nothing is wrong. Where the maker of"
+                                                + " the appliance names it, that holds."));
+    }
+}
