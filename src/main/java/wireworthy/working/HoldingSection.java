@@ -67,7 +67,7 @@ public final class HoldingSection {
      *
      * @param limit V that may be lost in this cable
      */
-    static OptionalDouble of(final Worked worked, final double limit) {
+    public static OptionalDouble of(final Worked worked, final double limit) {
         if (!(limit > 0)) {
             return OptionalDouble.empty();
         }

@@ -32,7 +32,7 @@ final class CircuitCheck {
         final List<CheckedLoad> loads = loads(index);
         return new CheckedCircuit(
                 own.input().circuit(),
-                sums.found(),
+                far(index).found(),
                 fed.window(index),
                 drop,
                 limit,
@@ -56,11 +56,16 @@ final class CircuitCheck {
                 : sums.ways();
     }
 
+    private FarSection far(final int index) {
+        return new FarSection(
+                fed.own(index).sums(), fed.warmBefore(index).orElse(Double.POSITIVE_INFINITY));
+    }
+
     private List<FieldNote> notes(final int index) {
         return Stream.of(
                         fed.tree().note(index).stream(),
                         fed.window(index).notMade("given.fuse").stream(),
-                        fed.own(index).sums().notes().stream())
+                        far(index).notes().stream())
                 .flatMap(each -> each)
                 .toList();
     }

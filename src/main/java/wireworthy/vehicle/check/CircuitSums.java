@@ -133,9 +133,14 @@ record CircuitSums(
     private static List<FieldNote> proposed(final Sums sums) {
         return sums.found().stream()
                 .filter(each -> each.quantity() == STANDARD_SECTION && each.value().isPresent())
-                .map(each -> Said.of("no-section.take", "section", each.text()))
+                .map(CircuitSums::toTake)
                 .map(text -> FieldNote.missing("given.section", text))
                 .toList();
+    }
+
+    /** What to take where no section is typed. */
+    static String toTake(final Found section) {
+        return Said.of("no-section.take", "section", section.text());
     }
 
     private static List<Quantity> find(final CircuitInput input) {

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Heron;
 import wireworthy.working.Caution;
 
@@ -104,6 +105,23 @@ class FarDropTest {
                 tapped(trunk("2 m").replace("6 mm2", ""), tap("4.8 m", "2.5 mm2"));
         assertThat(said(circuit)).contains("this cable alone", "is not known yet");
         assertThat(circuit.ways()).isEmpty();
+    }
+
+    /** Alone 2.5 mm2 are enough for 3 m, with 2 m of trunk before it they are not. */
+    @ParameterizedTest
+    @CsvSource({"2 m, counted from the fuse board", "7 m, for this cable alone"})
+    void theSectionToTakeHoldsFromTheBoardOrSaysThatItDoesNot(
+            final String before, final String said) {
+        final CheckedCircuit open = tapped(trunk(before), tap("3 m", ""));
+        final String size = open.found(Quantity.STANDARD_SECTION).orElseThrow().text();
+        assertThat(size).contains(said);
+        assertThat(open.notesAt("given.section"))
+                .singleElement()
+                .satisfies(note -> assertThat(note.text()).endsWith("To take: " + size + "."));
+        if (before.equals("2 m")) {
+            final String taken = size.substring(0, size.indexOf(" mm")) + " mm2";
+            assertThat(lost(tapped(trunk(before), tap("3 m", taken)))).isEmpty();
+        }
     }
 
     @Test
