@@ -124,7 +124,18 @@ public final class Cautions {
 
     private void belowFloor(final double fuse) {
         final OptionalDouble floor = worked.value(FUSE_FLOOR);
-        if (floor.isPresent() && fuse < floor.getAsDouble() * (1 - EVEN)) {
+        final OptionalDouble current = worked.value(CIRCUIT_CURRENT);
+        if (current.isPresent() && fuse < current.getAsDouble() * (1 - EVEN)) {
+            add(
+                    "fuse-below-floor",
+                    Danger.WILL_NOT_WORK,
+                    TEXTS.of(
+                            "fuse-below-current",
+                            "fuse",
+                            FigureText.of(fuse, Dimension.CURRENT),
+                            "current",
+                            FigureText.of(current.getAsDouble(), Dimension.CURRENT)));
+        } else if (floor.isPresent() && fuse < floor.getAsDouble() * (1 - EVEN)) {
             add(
                     "fuse-below-floor",
                     Danger.WILL_NOT_WORK,

@@ -113,7 +113,10 @@ public record FuseWindow(
         if (!known()) {
             return "window.not-made";
         }
-        return between.isEmpty() ? "window.not-made.none" : "window.not-made.fit";
+        if (between.isEmpty()) {
+            return "window.not-made.none";
+        }
+        return chosenAboveCeiling() ? "window.not-made.above" : "window.not-made.fit";
     }
 
     /** The window for people: which ratings fit, or why none does and what to change. */

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import wireworthy.vehicle.Heron;
 import wireworthy.working.Assumed;
 import wireworthy.working.Caution;
@@ -51,20 +53,42 @@ class PlainWordsTest {
                 .contains("cable table thin-wall", "2 conductors lying together");
     }
 
-    @Test
-    void aFuseBelowTheFloorOpensWhoeverNamesIt() {
-        final CheckedCircuit pump =
-                Checked.circuit(
-                        """
-                        {"name": "Pump", "given": {"loads": [{"current": "6 A"}],
-                         "one-way-length": "3 m", "section": "2.5 mm2", "fuse": "5 A"}}
-                        """);
-        assertThat(pump.cautions())
+    private static CheckedCircuit pump(final String fuse) {
+        return Checked.circuit(
+                """
+                {"name": "Pump", "given": {"loads": [{"current": "6 A"}],
+                 "one-way-length": "3 m", "section": "2.5 mm2", "fuse": "%s"}}
+                """
+                        .formatted(fuse));
+    }
+
+    /** 6 A flow; the floor is 7.5 A and the ceiling 29 A. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "7 A | it may open though nothing is wrong. Where the maker of the appliance names it, that holds.",
+                "5 A | is below the 6 A that flow here: it opens in normal use, sooner or later.",
+            })
+    void aFuseThatIsTooSmallOpensWhoeverNamesIt(final String fuse, final String said) {
+        assertThat(pump(fuse).cautions())
+                .filteredOn(it -> it.id().equals("fuse-below-floor"))
+                .singleElement()
                 .extracting(Caution::text)
-                .anyMatch(
-                        text ->
-                                text.endsWith(
-                                        "it may open though nothing is wrong. Where the maker of"
-                                                + " the appliance names it, that holds."));
+                .asString()
+                .contains(said);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"50 A, false", "6 A, true"})
+    void aFuseAboveTheCableIsNotSavedByItsSeries(final String fuse, final boolean may) {
+        assertThat(pump(fuse).notes())
+                .singleElement()
+                .extracting(FieldNote::text)
+                .satisfies(
+                        text -> {
+                            assertThat(text).contains("The series blade has no fuse of");
+                            assertThat(text.contains("name the series")).isEqualTo(may);
+                        });
     }
 }
