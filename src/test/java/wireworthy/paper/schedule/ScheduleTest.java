@@ -129,7 +129,7 @@ class ScheduleTest {
         assertThat(text)
                 .containsSubsequence(
                         "0.42 V !",
-                        "A drop marked ! is above its limit.",
+                        "A drop marked ! is above its limit, counted from the fuse board.",
                         "What to buy",
                         "see its ways out before buying: House lamps; Popcorn-cart fan; Amplifier");
     }
