@@ -1,11 +1,9 @@
 package wireworthy.window.figures;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.shape.Line;
@@ -22,22 +20,24 @@ final class RatingTicks {
     private static final double NAME = 1.95;
 
     private final Drawing on;
-    private final Map<Double, Tick> ticks = new LinkedHashMap<>();
+    private final List<Tick> ticks;
     private final Line yoursLine;
     private final Label yours;
 
-    private record Tick(Line line, Label sign, Label number) {}
+    private record Tick(double rating, Line line, Label sign, Label number) {}
 
     RatingTicks(final Drawing on, final List<Double> ratings) {
         this.on = on;
-        ratings.forEach(
-                each -> ticks.put(each, new Tick(on.line(Styles.AXIS), on.text(), on.text())));
+        ticks =
+                ratings.stream()
+                        .map(each -> new Tick(each, on.line(Styles.AXIS), on.text(), on.text()))
+                        .toList();
         yoursLine = on.line(Styles.AXIS);
         yours = on.text(Styles.SMALL, Styles.STRONG);
     }
 
     void show(final FuseBetween.Shown shown) {
-        ticks.forEach((rating, tick) -> dress(rating, tick, shown));
+        ticks.forEach(tick -> dress(tick, shown));
         yours.setText(
                 shown.yours().stream()
                         .mapToObj(amps -> FigureTexts.of(key(amps), "amps", text(amps)))
@@ -46,18 +46,17 @@ final class RatingTicks {
     }
 
     private String key(final double amps) {
-        return rating(amps).isEmpty() ? "fuse.yours.odd" : "fuse.yours";
-    }
-
-    private List<Double> rating(final double amps) {
-        return ticks.keySet().stream().filter(each -> StandardSizes.same(each, amps)).toList();
+        return ticks.stream().anyMatch(each -> StandardSizes.same(each.rating(), amps))
+                ? "fuse.yours"
+                : "fuse.yours.odd";
     }
 
     private static String text(final double amps) {
         return FuseBetween.Shown.amps(amps);
     }
 
-    private static void dress(final double rating, final Tick tick, final FuseBetween.Shown shown) {
+    private static void dress(final Tick tick, final FuseBetween.Shown shown) {
+        final double rating = tick.rating();
         final boolean fits = shown.fitting().contains(rating);
         final boolean over = !fits && rating > shown.ceiling();
         final String style = fits ? Styles.SOUND_TEXT : over ? Styles.UNSOUND_TEXT : Styles.SOFT;
@@ -77,14 +76,17 @@ final class RatingTicks {
      */
     void lay(final FuseBetween.Shown shown, final DoubleUnaryOperator at, final double foot) {
         final List<double[]> taken = new ArrayList<>();
-        Stream.of(
-                        shown.yours().stream().boxed().flatMap(amps -> rating(amps).stream()),
-                        shown.fitting().stream(),
-                        ticks.keySet().stream())
-                .flatMap(each -> each)
-                .distinct()
-                .forEach(each -> lay(ticks.get(each), at.applyAsDouble(each), foot, taken));
+        ticks.stream()
+                .sorted(Comparator.comparingInt(each -> rank(each.rating(), shown)))
+                .forEach(each -> lay(each, at.applyAsDouble(each.rating()), foot, taken));
         yours(shown, at, foot);
+    }
+
+    private static int rank(final double rating, final FuseBetween.Shown shown) {
+        if (shown.yours().isPresent() && StandardSizes.same(shown.yours().getAsDouble(), rating)) {
+            return 0;
+        }
+        return shown.fitting().contains(rating) ? 1 : 2;
     }
 
     private void yours(
