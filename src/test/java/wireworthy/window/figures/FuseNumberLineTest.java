@@ -24,16 +24,27 @@ import wireworthy.window.parts.Styles;
 class FuseNumberLineTest {
     private static final List<Double> STRIP =
             List.of(40.0, 60.0, 80.0, 100.0, 125.0, 150.0, 175.0, 200.0, 300.0, 500.0);
+    private static final List<Double> BLADE =
+            List.of(1.0, 2.0, 3.0, 4.0, 5.0, 7.5, 10.0, 15.0, 20.0, 25.0, 30.0, 35.0, 40.0);
     private static final double FLOOR = 82.83;
     private static final double CEILING = 160;
 
     private static FuseNumberLine line(final double wide, final OptionalDouble yours) {
+        return line(wide, FLOOR, CEILING, STRIP, yours);
+    }
+
+    private static FuseNumberLine line(
+            final double wide,
+            final double floor,
+            final double ceiling,
+            final List<Double> ratings,
+            final OptionalDouble yours) {
         final FuseNumberLine line =
                 new FuseNumberLine(
-                        FLOOR,
-                        CEILING,
-                        STRIP,
-                        List.of(100.0, 125.0, 150.0),
+                        floor,
+                        ceiling,
+                        ratings,
+                        ratings.stream().filter(it -> it >= floor && it <= ceiling).toList(),
                         yours,
                         "below, it opens without a fault",
                         "what the cable can carry");
@@ -86,6 +97,18 @@ class FuseNumberLineTest {
                         .count();
         assertThat(labels(line).filter(each -> each.getText().matches("[✓✗]")))
                 .hasSize((int) numbers);
+    }
+
+    /** Hatched in red, however narrow it is. */
+    @ParameterizedTest
+    @ValueSource(doubles = {280, 300, 330, 360, 400, 450, 500})
+    void whatIsTooLargeHasASignWhereverItIsDrawn(final double wide) {
+        for (final double ceiling : new double[] {29, 33, 36, 39}) {
+            final FuseNumberLine line = line(wide, 7.5, ceiling, BLADE, OptionalDouble.of(10));
+            assertThat(labels(line).map(Label::getText))
+                    .as("%s A in %s", ceiling, wide)
+                    .anyMatch(text -> text.contains("✗"));
+        }
     }
 
     @Test
