@@ -71,8 +71,9 @@ class DistributionDrawingTest {
         final double longer = Math.max(box.getWidth(), box.getHeight());
         final double length =
                 Math.hypot(line.getEndX() - line.getStartX(), line.getEndY() - line.getStartY());
-        return Math.abs(length - longer) < 0.01
-                && inside.contains(line.getStartX(), line.getStartY());
+        final double x = (line.getStartX() + line.getEndX()) / 2;
+        final double y = (line.getStartY() + line.getEndY()) / 2;
+        return Math.abs(length - longer) < 0.01 && inside.contains(x, y);
     }
 
     @Test
