@@ -104,11 +104,11 @@ public final class DistributionDrawing extends ScaledDrawing {
         }
         if (branch.missing()) {
             parts.addAll(Symbols.missing(at(from + 2), at(y), EM));
-            parts.add(unsound(text(PartsTexts.of("missing"), from + 2.8, y - 0.35)));
+            parts.add(unsound(text(PartsTexts.of("missing"), from + 2.7, y - 0.35)));
         }
         taps(index, from, y, parts);
         parts.add(text(branch.fuse(), from + 3.5, y - 0.35));
-        parts.add(text(branch.cable(), from + 7.6, y - 0.35));
+        parts.add(text(branch.cable(), from + (branch.missing() ? 8 : 7.6), y - 0.35));
         parts.add(text(branch.name(), NAMES, y + 0.35));
     }
 
