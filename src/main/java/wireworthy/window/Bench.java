@@ -1,5 +1,6 @@
 package wireworthy.window;
 
+import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
@@ -26,6 +27,7 @@ public final class Bench extends StackPane {
     private final ScrollPane onePage;
     private final HBox twoPages;
     private final Label ruler = new Label();
+    private Optional<VBox> first = Optional.empty();
 
     /**
      * @param leftName of the left page, for screen readers, as {@code rightName} of the right
@@ -64,18 +66,36 @@ public final class Bench extends StackPane {
         ruler.fontProperty().subscribe(any -> arrange());
     }
 
+    /** A part of the right page that stands above both where they lie one under the other. */
+    public void first(final VBox part) {
+        first = Optional.of(part);
+    }
+
     private void arrange() {
         final boolean narrow = getWidth() > 0 && getWidth() < room * ruler.getFont().getSize();
         if (narrow && !getChildren().contains(onePage)) {
             leftPage.setContent(new VBox());
             rightPage.setContent(new VBox());
             stack.getChildren().setAll(left, right);
+            first.ifPresent(this::toStack);
             getChildren().setAll(onePage, ruler);
         } else if (!narrow && !getChildren().contains(twoPages)) {
             stack.getChildren().clear();
+            first.ifPresent(this::toRight);
             leftPage.setContent(left);
             rightPage.setContent(right);
             getChildren().setAll(twoPages, ruler);
         }
+    }
+
+    private void toStack(final VBox part) {
+        right.getChildren().remove(part);
+        part.getStyleClass().add(Styles.PAGE);
+        stack.getChildren().add(0, part);
+    }
+
+    private void toRight(final VBox part) {
+        part.getStyleClass().remove(Styles.PAGE);
+        right.getChildren().add(0, part);
     }
 }

@@ -88,7 +88,8 @@ final class CheckDesk extends StackPane {
         if (spot instanceof Spot.OfCircuit of) {
             final CircuitForm circuit = new CircuitForm(model, of.index());
             form = Optional.of(circuit);
-            put(circuit, new CircuitResults(model, of.index()));
+            final CircuitResults results = new CircuitResults(model, of.index());
+            put(circuit, results, results.standing());
         } else if (spot.equals(Spot.Fixed.SUPPLY)) {
             put(PartForm.supply(model), PartResults.supply(model));
         } else if (spot.equals(Spot.Fixed.MAIN)) {
@@ -102,10 +103,16 @@ final class CheckDesk extends StackPane {
         }
     }
 
-    private void put(final VBox left, final VBox right) {
+    private void put(final PartForm left, final PartResults right) {
+        put(left, right, right.standing());
+    }
+
+    private void put(final VBox left, final VBox right, final Standing standing) {
         typed = () -> Refresh.all(List.of(left));
         shown = () -> Refresh.all(List.of(left, right));
-        put(new Bench(left, CheckTexts.of("form"), right, CheckTexts.of("results")));
+        final Bench bench = new Bench(left, CheckTexts.of("form"), right, CheckTexts.of("results"));
+        bench.first(standing);
+        put(bench);
     }
 
     private void put(final Node center) {

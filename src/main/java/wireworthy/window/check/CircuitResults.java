@@ -42,7 +42,7 @@ final class CircuitResults extends KeptBox implements Refreshing {
 
     private final VehicleModel model;
     private final int index;
-    private final Told<State> state = new Told<>(StateBadge::of);
+    private final Standing standing = new Standing();
     private final Told<List<Caution>> cautions = new Told<>(Cautioned::all);
     private final Redrawn<FuseWindow> fuse = new Redrawn<>(FuseSection::of);
     private final Told<Optional<String>> fault =
@@ -57,7 +57,7 @@ final class CircuitResults extends KeptBox implements Refreshing {
         getStyleClass().add(Styles.RESULTS);
         getChildren()
                 .setAll(
-                        state,
+                        standing,
                         cautions,
                         fuse,
                         fault,
@@ -72,6 +72,11 @@ final class CircuitResults extends KeptBox implements Refreshing {
                                 CheckTexts.of("measured"), () -> new MeasuredForm(model, index)),
                         Texts.soft(CheckTexts.of("mind")));
         refresh();
+    }
+
+    /** What belongs in sight before all else. */
+    Standing standing() {
+        return standing;
     }
 
     private OwnFigures figures(final List<Quantity> quantities) {
@@ -107,8 +112,8 @@ final class CircuitResults extends KeptBox implements Refreshing {
     }
 
     private void show(final CheckedCircuit circuit) {
-        state.show(State.of(circuit));
-        cautions.show(circuit.cautions());
+        standing.show(circuit);
+        cautions.show(Standing.others(circuit.cautions()));
         fuse.show(circuit.fuse());
         volts.show(VoltsSection.of(circuit));
         along.show(circuit.network().map(it -> AlongCable.of(circuit, it)));

@@ -41,7 +41,7 @@ record Differing(List<One> all) {
     }
 
     /** What only follows from an earlier figure is said beside it: it is no mistake of its own. */
-    private static boolean isOne(final Mark mark) {
+    static boolean isOne(final Mark mark) {
         return !mark.isSound() && !mark.follows();
     }
 

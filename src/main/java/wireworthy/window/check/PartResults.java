@@ -35,7 +35,7 @@ final class PartResults extends KeptBox implements Refreshing {
 
     private final VehicleModel model;
     private final Spot spot;
-    private final Told<State> state = new Told<>(StateBadge::of);
+    private final Standing standing = new Standing();
     private final Told<List<Caution>> cautions = new Told<>(Cautioned::all);
     private final Told<List<String>> energy = new Told<>(PartResults::notices);
     private final MainSection main = new MainSection();
@@ -51,7 +51,7 @@ final class PartResults extends KeptBox implements Refreshing {
         main.setManaged(spot.equals(Spot.Fixed.MAIN));
         getChildren()
                 .setAll(
-                        state,
+                        standing,
                         cautions,
                         energy,
                         main,
@@ -74,6 +74,11 @@ final class PartResults extends KeptBox implements Refreshing {
         return new PartResults(model, Spot.Fixed.MAIN, EntryList.main(model), OF_MAIN);
     }
 
+    /** What belongs in sight before all else. */
+    Standing standing() {
+        return standing;
+    }
+
     private Workings workings() {
         return model.checking()
                 .part(spot)
@@ -86,8 +91,8 @@ final class PartResults extends KeptBox implements Refreshing {
     }
 
     private void show(final CheckedPart part) {
-        state.show(State.of(part));
-        cautions.show(part.cautions());
+        standing.show(part);
+        cautions.show(Standing.others(part.cautions()));
         energy.show(part.ofEnergy());
         if (spot.equals(Spot.Fixed.MAIN)) {
             model.checking().done().get().ifPresent(main::show);

@@ -1,10 +1,13 @@
 package wireworthy.window.parts;
 
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Region;
 
 /** Scrolls no further than is needed to see something. */
 public final class Scrolling {
@@ -32,6 +35,50 @@ public final class Scrolling {
         page.ifPresent(pane -> keep(pane, node, before));
     }
 
+    /**
+     * Where a part of a page takes another height while something below it has the keyboard, the
+     * page moves along: what is typed in stays where it is seen.
+     */
+    public static void holdBelow(final Region part) {
+        part.heightProperty()
+                .addListener(
+                        (any, before, now) -> {
+                            if (before.doubleValue() > 0 && part.getScene() != null) {
+                                page(part)
+                                        .filter(pane -> hasKeyboardBelow(pane, part))
+                                        .ifPresent(pane -> move(pane, now, before));
+                            }
+                        });
+    }
+
+    private static boolean hasKeyboardBelow(final ScrollPane pane, final Node part) {
+        final Node owner = pane.getScene().getFocusOwner();
+        return owner != null
+                && isIn(owner, pane.getContent())
+                && !isIn(owner, part)
+                && owner.localToScene(0, 0).getY() > part.localToScene(0, 0).getY();
+    }
+
+    private static boolean isIn(final Node node, final Node part) {
+        return Stream.iterate(node, Objects::nonNull, Node::getParent).anyMatch(part::equals);
+    }
+
+    private static void move(final ScrollPane pane, final Number now, final Number before) {
+        final double hidden = hidden(pane);
+        if (hidden > 0) {
+            moveBy(pane, (now.doubleValue() - before.doubleValue()) / hidden);
+        }
+    }
+
+    private static double hidden(final ScrollPane pane) {
+        return pane.getContent().getLayoutBounds().getHeight()
+                - pane.getViewportBounds().getHeight();
+    }
+
+    private static void moveBy(final ScrollPane pane, final double share) {
+        pane.setVvalue(Math.max(0, Math.min(1, pane.getVvalue() + share)));
+    }
+
     /** How far below the upper edge of what is seen of a page. */
     private static double top(final ScrollPane pane, final Node node) {
         return pane.sceneToLocal(node.localToScene(node.getLayoutBounds())).getMinY();
@@ -40,12 +87,9 @@ public final class Scrolling {
     private static void keep(final ScrollPane pane, final Node node, final double before) {
         pane.applyCss();
         pane.layout();
-        final double hidden =
-                pane.getContent().getLayoutBounds().getHeight()
-                        - pane.getViewportBounds().getHeight();
+        final double hidden = hidden(pane);
         if (hidden > 0) {
-            final double moved = top(pane, node) - before;
-            pane.setVvalue(Math.max(0, Math.min(1, pane.getVvalue() + moved / hidden)));
+            moveBy(pane, (top(pane, node) - before) / hidden);
         }
     }
 

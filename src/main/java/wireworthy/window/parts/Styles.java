@@ -164,6 +164,7 @@ public final class Styles {
     public static final String VEHICLE_SIDE = "vehicle-side";
     public static final String FORM = "form";
     public static final String RESULTS = "results";
+    public static final String STANDING = "standing";
     public static final String WHOLE = "whole";
     public static final String ENTRY = "entry";
     public static final String ENTRY_LABEL = "entry-label";

@@ -1,0 +1,219 @@
+package wireworthy.window.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.geometry.Bounds;
+import javafx.scene.Group;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
+import javafx.stage.Window;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import wireworthy.record.SumsInUse;
+import wireworthy.rules.Quantity;
+import wireworthy.window.Background;
+import wireworthy.window.FxTest;
+import wireworthy.window.Screens;
+import wireworthy.window.Screens.Setting;
+import wireworthy.window.parts.Scrolling;
+
+/** Where things stand in the place: what could start a fire is in sight first. */
+@FxTest
+class CheckLayoutTest {
+    private static final int LAMPS = 0;
+    private static final int STRIPS = 1;
+    private static final int TAP = 4;
+    private static final String SUMS = "Look under \"The sums\": ";
+
+    @TempDir private Path folder;
+    private VehicleModel model;
+    private CheckDesk desk;
+    private Scene scene;
+
+    @BeforeEach
+    void begin() {
+        model =
+                new VehicleModel(
+                        new Shelf(folder.resolve("vehicles")),
+                        () -> SumsInUse.USUAL,
+                        Background.atOnce());
+        model.openExample();
+        desk = new CheckDesk(model, new NoDialogs(), Background.atOnce());
+        scene = new Scene(new Group());
+    }
+
+    @AfterEach
+    void close() {
+        model.close();
+    }
+
+    private void look(final Setting setting, final Spot spot) {
+        model.choose(spot);
+        scene = Screens.scene(desk, setting);
+    }
+
+    private void circuit(final Setting setting, final int index) {
+        look(setting, new Spot.OfCircuit(index));
+    }
+
+    private static Stream<Node> all(final Parent part) {
+        return part.getChildrenUnmodifiable().stream()
+                .flatMap(
+                        it ->
+                                it instanceof Parent inner
+                                        ? Stream.concat(Stream.of(it), all(inner))
+                                        : Stream.of(it));
+    }
+
+    private static boolean isSeen(final Node node) {
+        return Stream.iterate(node, it -> it != null, Node::getParent).allMatch(Node::isVisible);
+    }
+
+    private static Bounds at(final Node node) {
+        return node.localToScene(node.getLayoutBounds());
+    }
+
+    private Optional<Node> saying(final String words) {
+        return all(desk)
+                .filter(it -> it instanceof Labeled said && said.getText().startsWith(words))
+                .filter(CheckLayoutTest::isSeen)
+                .findFirst();
+    }
+
+    private double topOf(final String words) {
+        return at(saying(words).orElseThrow(() -> new AssertionError("not said: " + words)))
+                .getMinY();
+    }
+
+    private TextField field(final String id) {
+        return all(desk)
+                .filter(it -> it instanceof TextField && id.equals(it.getId()))
+                .map(TextField.class::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private List<TextField> fields() {
+        return all(desk)
+                .filter(it -> it instanceof TextField && isSeen(it))
+                .map(TextField.class::cast)
+                .sorted(Comparator.comparing(it -> at(it).getMinY()))
+                .toList();
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void whatCouldStartAFireIsInSightBeforeAnythingIsScrolled(final Setting setting) {
+        circuit(setting, TAP);
+        assertThat(topOf("could start a fire")).isLessThan(topOf("This could start a fire"));
+        assertThat(at(saying("This could start a fire").orElseThrow()).getMaxY())
+                .isLessThan(scene.getHeight());
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"LARGE", "LARGEST"})
+    void inOneColumnHowItStandsIsAboveTheFormAndTheRestBelow(final Setting setting) {
+        circuit(setting, TAP);
+        final double form = at(fields().get(0)).getMinY();
+        assertThat(topOf("This could start a fire")).isLessThan(form);
+        assertThat(topOf("Which fuse")).isGreaterThan(form);
+    }
+
+    /** A page can be made wider and narrower again, and so can the text. */
+    @Test
+    void whatIsSaidFirstComesBackBesideTheForm() {
+        circuit(Setting.LARGEST, TAP);
+        scene.setRoot(new Group());
+        scene = Screens.scene(desk, Setting.LIGHT);
+        final Bounds fire = at(saying("This could start a fire").orElseThrow());
+        assertThat(fire.getMinX()).isGreaterThan(at(fields().get(0)).getMaxX());
+        assertThat(fire.getMinY()).isLessThan(topOf("Which fuse"));
+        scene.setRoot(new Group());
+        scene = Screens.scene(desk, Setting.LARGEST);
+        assertThat(topOf("This could start a fire")).isLessThan(at(fields().get(0)).getMinY());
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"LIGHT", "LARGE", "LARGEST"})
+    void aFireThatIsTypedDoesNotMoveAwayTheField(final Setting setting) {
+        circuit(setting, LAMPS);
+        final TextField fuse = field("circuits[0].given.fuse");
+        fuse.requestFocus();
+        Screens.settle(scene);
+        final double before = at(fuse).getMinY();
+        fuse.setText("100 A");
+        Screens.settle(scene);
+        assertThat(saying("This could start a fire")).isPresent();
+        assertThat(at(fuse).getMinY()).isCloseTo(before, within(2.0));
+        fuse.setText("5 A");
+        Screens.settle(scene);
+        assertThat(saying("This could start a fire")).isEmpty();
+        assertThat(at(fuse).getMinY()).isCloseTo(before, within(2.0));
+    }
+
+    /** What is said has left its room by then, and that is given back. */
+    @ParameterizedTest
+    @EnumSource(names = {"LIGHT", "LARGE", "LARGEST"})
+    void theNextFieldStaysWhereOneGoesToIt(final Setting setting) {
+        circuit(setting, TAP);
+        final TextField length = field("circuits[4].given.one-way-length");
+        length.requestFocus();
+        Scrolling.into(length);
+        Screens.settle(scene);
+        EntryList.circuit(model, TAP - 1).given(List.of(Quantity.FUSE)).get(0).type("5 A");
+        Screens.settle(scene);
+        assertThat(saying("This could start a fire")).isEmpty();
+        final TextField section = field("circuits[4].given.section");
+        final double before = at(section).getMinY();
+        section.requestFocus();
+        Screens.settle(scene);
+        assertThat(at(section).getMinY()).isCloseTo(before, within(2.0));
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aFigureOfOnesOwnThatIsNotSoundIsNamedWhereTheStateIs(final Setting setting) {
+        circuit(setting, STRIPS);
+        assertThat(topOf("One of your figures is not sound")).isLessThan(topOf("Which fuse"));
+        assertThat(saying(SUMS + "drop, 0.35\u00a0V.")).isPresent();
+        assertThat(at(saying(SUMS + "drop, 0.35\u00a0V.").orElseThrow()).getMaxY())
+                .isLessThan(scene.getHeight());
+    }
+
+    @Test
+    void severalFiguresOfOnesOwnAreNamedTogether() {
+        EntryList.circuit(model, STRIPS).own(Quantity.FUSE_FLOOR).type("9 A");
+        circuit(Setting.LIGHT, STRIPS);
+        assertThat(saying("2 of your figures are not sound")).isPresent();
+        EntryList.circuit(model, STRIPS).own(Quantity.FUSE_FLOOR).type("");
+        EntryList.circuit(model, STRIPS).own(Quantity.DROP).type("");
+        Screens.settle(scene);
+        assertThat(saying("2 of your figures")).isEmpty();
+        assertThat(saying("One of your figures")).isEmpty();
+    }
+
+    private static final class NoDialogs implements Dialogs {
+        @Override
+        public Optional<Path> open(final Window over, final String kind, final String ending) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Path> save(final Window over, final String kind, final Path proposed) {
+            return Optional.empty();
+        }
+    }
+}
