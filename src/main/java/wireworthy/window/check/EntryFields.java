@@ -12,9 +12,9 @@ final class EntryFields extends KeptFlow implements Refreshing {
         getChildren().setAll(entries.stream().map(EntryFields::field).toList());
     }
 
-    /** One entry across the whole form: a name. */
-    static EntryFields wide(final Entry entry) {
-        final EntryFields fields = new EntryFields(List.of(entry));
+    /** Entries that take more room than a figure: a name. */
+    static EntryFields wide(final Entry... entries) {
+        final EntryFields fields = new EntryFields(List.of(entries));
         fields.getStyleClass().add(Styles.WIDE);
         return fields;
     }

@@ -8,8 +8,6 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.Parent;
-import javafx.scene.Scene;
-import org.jspecify.annotations.Nullable;
 import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 
@@ -24,6 +22,7 @@ import wireworthy.window.parts.Styles;
 final class Told<T> extends KeptBox {
     private final Function<T, List<Line>> telling;
     private final List<LineNode> lines = new ArrayList<>();
+    private final TakenRoom room;
     private Optional<T> told = Optional.empty();
 
     Told(final Function<T, List<Line>> telling) {
@@ -31,28 +30,21 @@ final class Told<T> extends KeptBox {
         getStyleClass().add(Styles.TIGHT);
         setVisible(false);
         setManaged(false);
-        sceneProperty().flatMap(Scene::focusOwnerProperty).subscribe(this::focused);
+        room = new TakenRoom(this, this::isBeside, () -> setManaged(isVisible()));
     }
 
     void show(final T now) {
         if (!told.equals(Optional.of(now))) {
             told = Optional.of(now);
             final List<Line> said = telling.apply(now);
-            setMinHeight(Math.max(getMinHeight(), getHeight()));
+            room.keep();
             say(said);
             setVisible(!said.isEmpty());
-            setManaged(isVisible() || getMinHeight() > 0);
+            setManaged(isVisible() || room.isKept());
         }
     }
 
     /** Among the results themselves all stays where one is about to go. */
-    private void focused(final @Nullable Node owner) {
-        if (owner != null && !isBeside(owner)) {
-            setMinHeight(USE_COMPUTED_SIZE);
-            setManaged(isVisible());
-        }
-    }
-
     private boolean isBeside(final Node other) {
         final Optional<Parent> its = results(this);
         return its.isPresent() && its.equals(results(other));

@@ -7,7 +7,9 @@ import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 
-/** The vehicle as a whole; while it has no circuits, how to begin. */
+/**
+ * The vehicle as a whole: what could start a fire first; while it has no circuits, how to begin.
+ */
 final class WholePage extends KeptBox implements Refreshing {
     private final VehicleModel model;
     private final VBox begin;
@@ -34,10 +36,10 @@ final class WholePage extends KeptBox implements Refreshing {
         getStyleClass().addAll(Styles.PAGE, Styles.WHOLE);
         getChildren()
                 .setAll(
-                        EntryFields.wide(EntryList.vehicleName(model)),
-                        EntryFields.wide(EntryList.volts(model)),
-                        new NotesField(EntryList.notes(model)),
                         begin,
+                        results.first(),
+                        EntryFields.wide(EntryList.vehicleName(model), EntryList.volts(model)),
+                        new NotesField(EntryList.notes(model)),
                         results,
                         new Disclosure(
                                 CheckTexts.of("stock"),

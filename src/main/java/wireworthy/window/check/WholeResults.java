@@ -17,14 +17,17 @@ import wireworthy.window.parts.DistributionDrawing;
 import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.Pages;
+import wireworthy.window.parts.Scrolling;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
 import wireworthy.working.Danger;
 
-/** What all circuits come to together: what could start a fire first. */
+/** What all circuits come to together; what could start a fire stands apart, before all else. */
 final class WholeResults extends KeptBox implements Refreshing {
     private final VehicleModel model;
+    private final VBox first = new KeptBox();
+    private final TakenRoom room = new TakenRoom(first, any -> false, () -> {});
     private final Redrawn<Warned> cautions = new Redrawn<>(this::cautions);
     private final Redrawn<List<CheckedVehicle.Placed>> lesser = new Redrawn<>(this::grouped);
     private final Redrawn<Unsettled> unsettled = new Redrawn<>(this::unsettled);
@@ -44,17 +47,17 @@ final class WholeResults extends KeptBox implements Refreshing {
         this.model = model;
         managedProperty().bind(visibleProperty());
         getStyleClass().add(Styles.RESULTS);
+        first.getChildren().setAll(cautions);
+        first.visibleProperty().bind(visibleProperty());
+        first.managedProperty().bind(visibleProperty());
+        Scrolling.holdBelow(first);
         getChildren()
-                .setAll(
-                        cautions,
-                        unsettled,
-                        differing,
-                        lesser,
-                        totals,
-                        drawing,
-                        mainPart(),
-                        faults,
-                        paper);
+                .setAll(unsettled, differing, lesser, totals, drawing, mainPart(), faults, paper);
+    }
+
+    /** What belongs in sight before all else. */
+    VBox first() {
+        return first;
     }
 
     private List<Node> differing(final Differing differing) {
@@ -159,6 +162,7 @@ final class WholeResults extends KeptBox implements Refreshing {
 
     private void show(final CheckedVehicle checked) {
         final Unsettled open = Unsettled.of(checked);
+        room.keep();
         cautions.show(
                 new Warned(
                         checked.cautions(),

@@ -205,6 +205,49 @@ class CheckLayoutTest {
         assertThat(saying("One of your figures")).isEmpty();
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void ofTheWholeVehicleFireIsSaidBeforeAnythingIsAsked(final Setting setting) {
+        look(setting, Spot.Fixed.WHOLE);
+        final double asked = at(fields().get(0)).getMinY();
+        assertThat(topOf("This could start a fire")).isLessThan(asked);
+        assertThat(topOf("All together")).isGreaterThan(asked);
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"LIGHT", "SMALL", "LARGEST"})
+    void whileTheVoltageOfTheWholeIsTypedItsFieldStays(final Setting setting) {
+        look(setting, Spot.Fixed.WHOLE);
+        final TextField volts = field("supply.given.supply-voltage");
+        volts.requestFocus();
+        Scrolling.into(volts);
+        Screens.settle(scene);
+        final double before = at(volts).getMinY();
+        for (final String typed : List.of("", "1", "24 V", "2", "12.8 V")) {
+            volts.setText(typed);
+            Screens.settle(scene);
+            assertThat(at(volts).getMinY()).as(typed).isCloseTo(before, within(2.0));
+        }
+    }
+
+    /** The way to begin comes before what can be filled in later. */
+    @ParameterizedTest
+    @EnumSource
+    void howToBeginStandsBeforeTheFields(final Setting setting) {
+        model.begin();
+        look(setting, Spot.Fixed.WHOLE);
+        assertThat(topOf(CheckTexts.of("begin"))).isLessThan(topOf(CheckTexts.of("begin.example")));
+        assertThat(topOf(CheckTexts.of("begin.example"))).isLessThan(at(fields().get(0)).getMinY());
+    }
+
+    @Test
+    void onASmallScreenEveryWayToBeginIsInSight() {
+        model.begin();
+        look(Setting.SMALL, Spot.Fixed.WHOLE);
+        assertThat(at(saying(CheckTexts.of("begin.example")).orElseThrow()).getMaxY())
+                .isLessThan(scene.getHeight());
+    }
+
     private static final class NoDialogs implements Dialogs {
         @Override
         public Optional<Path> open(final Window over, final String kind, final String ending) {
