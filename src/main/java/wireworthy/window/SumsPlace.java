@@ -5,8 +5,6 @@ import java.util.function.UnaryOperator;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import wireworthy.facts.CableTables;
 import wireworthy.record.Craft;
@@ -72,16 +70,9 @@ public final class SumsPlace implements Place {
         page.getStyleClass().addAll(Styles.PAGE, Styles.SUMS);
         say();
         showOneByOne();
-        return withFoot(
+        return Pages.withFoot(
                 Pages.scroll(title(), page),
                 Buttons.row(Buttons.main(SumsTexts.of(first ? "begin" : "done"), leave)));
-    }
-
-    /** The way on is in sight however far the page reaches. */
-    private static VBox withFoot(final ScrollPane page, final Node wayOn) {
-        wayOn.getStyleClass().add(Styles.FOOT);
-        VBox.setVgrow(page, Priority.ALWAYS);
-        return new VBox(page, wayOn);
     }
 
     @Override

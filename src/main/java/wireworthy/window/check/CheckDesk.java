@@ -149,7 +149,7 @@ final class CheckDesk extends StackPane {
             typed = () -> {};
             shown = () -> {};
             changed = this::back;
-            put(Pages.scroll(CheckTexts.of("sheet.title"), sheet));
+            put(sheet);
         } else if (read instanceof SheetRead.Refused refused) {
             model.refuse(refused.message() + ". " + refused.remedy() + ".");
         }

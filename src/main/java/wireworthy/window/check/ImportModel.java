@@ -161,17 +161,19 @@ final class ImportModel {
         return CheckTexts.counted("sheet.circuits", result.get().circuits().size());
     }
 
-    /** What the vehicle that is open holds, and so has to be asked; empty where it is empty. */
+    /** Whether it has to be asked where they go: the vehicle that is open has circuits. */
+    boolean asks() {
+        return !vehicle.now().circuits().isEmpty();
+    }
+
+    /** Where the circuits can go. */
     String where() {
-        final int circuits = vehicle.now().circuits().size();
-        return circuits == 0
-                ? ""
-                : CheckTexts.of(
-                        "sheet.where",
-                        "vehicle",
-                        open(),
-                        "circuits",
-                        CheckTexts.counted("sheet.circuits", circuits));
+        return CheckTexts.of(
+                asks() ? "sheet.where" : "sheet.where.empty",
+                "vehicle",
+                open(),
+                "circuits",
+                CheckTexts.counted("sheet.circuits", vehicle.now().circuits().size()));
     }
 
     /** The name of the vehicle that is open. */

@@ -10,11 +10,15 @@ import wireworthy.vehicle.sheet.RowOutcome;
 import wireworthy.vehicle.sheet.SheetImport;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Notice;
+import wireworthy.window.parts.Pages;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
 import wireworthy.window.parts.Verdict;
 
-/** A spreadsheet before it is taken in: each column with what it is taken for, then the rows. */
+/**
+ * A spreadsheet before it is taken in: where its circuits can go, each column with what it is taken
+ * for, then the rows; taking them in stays in sight under all of it.
+ */
 final class ImportPage extends VBox {
     private static final int MOST_SHOWN = 200;
 
@@ -29,14 +33,15 @@ final class ImportPage extends VBox {
         this.model = model;
         columns.getStyleClass().add(Styles.TIGHT);
         outcome.getStyleClass().add(Styles.TIGHT);
-        getStyleClass().addAll(Styles.PAGE, Styles.WHOLE);
-        getChildren()
-                .setAll(
+        final VBox page =
+                new VBox(
                         Texts.title(CheckTexts.of("sheet.title")),
+                        Texts.strong(model.where()),
                         Texts.paragraph(CheckTexts.of("sheet.what")),
                         columns,
-                        outcome,
-                        taking(done));
+                        outcome);
+        page.getStyleClass().addAll(Styles.PAGE, Styles.WHOLE);
+        Pages.foot(this, Pages.scroll(CheckTexts.of("sheet.title"), page), taking(done));
         columns.getChildren()
                 .setAll(
                         model.columns().stream()
@@ -47,23 +52,17 @@ final class ImportPage extends VBox {
 
     /** Into the vehicle that is open, or into a new one: asked wherever it could be either. */
     private Node taking(final Runnable done) {
-        final String where = model.where();
         final Button leave = Buttons.plain(CheckTexts.of("sheet.leave"), done);
-        if (where.isEmpty()) {
+        if (!model.asks()) {
             final Button take = take(CheckTexts.of("sheet.take"), model::takeIn, done);
             take.setDefaultButton(true);
             return Buttons.row(take, leave);
         }
         final String here = CheckTexts.of("sheet.take-here", "vehicle", model.open());
-        final VBox asked =
-                new VBox(
-                        Texts.strong(where),
-                        Buttons.row(
-                                take(here, model::takeIn, done),
-                                take(CheckTexts.of("sheet.take-new"), model::takeAsNew, done),
-                                leave));
-        asked.getStyleClass().add(Styles.TIGHT);
-        return asked;
+        return Buttons.row(
+                take(here, model::takeIn, done),
+                take(CheckTexts.of("sheet.take-new"), model::takeAsNew, done),
+                leave);
     }
 
     private static Button take(final String words, final Runnable taking, final Runnable done) {

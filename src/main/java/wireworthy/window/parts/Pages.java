@@ -2,6 +2,7 @@ package wireworthy.window.parts;
 
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** Pages that scroll up and down and never sideways. */
@@ -21,6 +22,20 @@ public final class Pages {
         dress(scroll);
         scroll.setAccessibleText(name);
         return scroll;
+    }
+
+    /** The way on is in sight however far the page reaches. */
+    public static VBox withFoot(final ScrollPane page, final Node wayOn) {
+        final VBox both = new VBox();
+        foot(both, page, wayOn);
+        return both;
+    }
+
+    /** The same where the box is there already. */
+    public static void foot(final VBox both, final ScrollPane page, final Node wayOn) {
+        wayOn.getStyleClass().add(Styles.FOOT);
+        VBox.setVgrow(page, Priority.ALWAYS);
+        both.getChildren().setAll(page, wayOn);
     }
 
     static void dress(final ScrollPane scroll) {

@@ -3,6 +3,8 @@ package wireworthy.window.check;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
@@ -88,9 +90,13 @@ class CheckLayoutTest {
 
     private Optional<Node> saying(final String words) {
         return all(desk)
-                .filter(it -> it instanceof Labeled said && said.getText().startsWith(words))
+                .filter(it -> it instanceof Labeled said && says(said, words))
                 .filter(CheckLayoutTest::isSeen)
                 .findFirst();
+    }
+
+    private static boolean says(final Labeled part, final String words) {
+        return part.getText() != null && part.getText().startsWith(words);
     }
 
     private double topOf(final String words) {
@@ -246,6 +252,25 @@ class CheckLayoutTest {
         look(Setting.SMALL, Spot.Fixed.WHOLE);
         assertThat(at(saying(CheckTexts.of("begin.example")).orElseThrow()).getMaxY())
                 .isLessThan(scene.getHeight());
+    }
+
+    /**
+     * Where the circuits go is said at the top; taking them in, and leaving, is always in sight.
+     */
+    @ParameterizedTest
+    @EnumSource
+    void aSpreadsheetCanBeTakenInOrLeftWithoutScrolling(final Setting setting) throws IOException {
+        final Path file = folder.resolve("sums.csv");
+        Files.writeString(file, "Circuit;Power (W);Fuse;Run (m);Cable\nPump;60;10;4;2.5\n");
+        desk.readSheet(file);
+        scene = Screens.scene(desk, setting);
+        for (final String way : List.of("Add to \"The Heron\"", "As a new vehicle", "Leave it")) {
+            assertThat(at(saying(way).orElseThrow()).getMaxY())
+                    .as(way)
+                    .isLessThanOrEqualTo(scene.getHeight());
+        }
+        final Node where = saying("Nothing is taken in yet. \"The Heron\" is open").orElseThrow();
+        assertThat(at(where).getMaxY()).isLessThan(topOf("Leave it"));
     }
 
     private static final class NoDialogs implements Dialogs {

@@ -159,7 +159,11 @@ class ImportModelTest {
 
     @Test
     void intoAnEmptyVehicleNothingIsAsked() {
-        assertThat(model.where()).isEmpty();
+        assertThat(model.asks()).isFalse();
+        assertThat(model.where())
+                .isEqualTo(
+                        "Nothing is taken in yet: the circuits go into \"My vehicle\", which is"
+                                + " open, once you say so.");
         model.takeIn();
         assertThat(vehicle.told().get())
                 .isEqualTo(
@@ -172,9 +176,10 @@ class ImportModelTest {
     @Test
     void whereAVehicleHasCircuitsItIsAskedIntoWhichTheyGo() {
         vehicle.addCircuit();
+        assertThat(model.asks()).isTrue();
         assertThat(model.where())
-                .isEqualTo(
-                        "Where are they to go? \"My vehicle\" is open and has 1 circuit already.");
+                .startsWith("Nothing is taken in yet.")
+                .contains("\"My vehicle\" is open and has 1 circuit already");
         final Vehicle before = vehicle.now();
         model.takeAsNew();
         assertThat(vehicle.now().name()).isEqualTo("My vehicle 2");
