@@ -3,11 +3,8 @@ package wireworthy.window.check;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import wireworthy.marking.Mark;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.Found;
@@ -47,17 +44,7 @@ final class OwnFigure extends KeptBox implements Refreshing {
         field.textProperty().subscribe(entry::type);
         field.focusedProperty().subscribe(this::focused);
         getStyleClass().add(Styles.OWN_ROW);
-        getChildren().setAll(row(Texts.paragraph(quantity.words()), value, field), said);
-    }
-
-    /** Side by side; what comes out and what is typed stand in columns of their own. */
-    static HBox row(final Label name, final Label value, final Control own) {
-        final HBox row = new HBox(name, value, own);
-        row.getStyleClass().add(Styles.OWN_FIGURES);
-        value.getStyleClass().add(Styles.OWN_VALUE);
-        name.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(name, Priority.ALWAYS);
-        return row;
+        getChildren().setAll(new OwnLine(Texts.paragraph(quantity.words()), value, field), said);
     }
 
     private void focused(final boolean focused) {

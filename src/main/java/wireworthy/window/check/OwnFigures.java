@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.check.Found;
 import wireworthy.window.parts.KeptBox;
@@ -29,10 +28,10 @@ final class OwnFigures extends KeptBox implements Refreshing {
         refresh();
     }
 
-    private static HBox heads() {
+    private static OwnLine heads() {
         final Label yours = head("yours");
         yours.getStyleClass().add(Styles.OWN_FIGURE);
-        return OwnFigure.row(new Label(), head("worked-here"), yours);
+        return new OwnLine(new Label(), head("worked-here"), yours);
     }
 
     private static Label head(final String key) {

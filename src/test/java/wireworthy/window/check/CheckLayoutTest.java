@@ -15,8 +15,10 @@ import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
+import javafx.scene.text.Text;
 import javafx.stage.Window;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -271,6 +273,29 @@ class CheckLayoutTest {
         }
         final Node where = saying("Nothing is taken in yet. \"The Heron\" is open").orElseThrow();
         assertThat(at(where).getMaxY()).isLessThan(topOf("Leave it"));
+    }
+
+    /** What comes out ends where it ends in the other lines, and the fields begin together. */
+    @ParameterizedTest
+    @EnumSource
+    void figuresStandInColumnsAndNoNameIsBrokenInAWord(final Setting setting) {
+        look(setting, Spot.Fixed.SUPPLY);
+        final List<OwnLine> lines =
+                all(desk).filter(OwnLine.class::isInstance).map(OwnLine.class::cast).toList();
+        assertThat(lines).hasSizeGreaterThan(6);
+        assertThat(lines.stream().map(line -> at(line.getChildren().get(1)).getMaxX()).distinct())
+                .hasSize(1);
+        assertThat(lines.stream().map(line -> at(line.getChildren().get(2)).getMinX()).distinct())
+                .hasSize(1);
+        assertThat(lines.stream().map(line -> (Label) line.getChildren().get(0)))
+                .allMatch(CheckLayoutTest::hasRoomForItsWords);
+    }
+
+    private static boolean hasRoomForItsWords(final Label name) {
+        return Stream.of(name.getText().split(" "))
+                .map(Text::new)
+                .peek(word -> word.setFont(name.getFont()))
+                .allMatch(word -> word.getLayoutBounds().getWidth() <= name.getWidth() + 0.5);
     }
 
     private static final class NoDialogs implements Dialogs {
