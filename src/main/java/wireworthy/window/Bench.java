@@ -57,6 +57,7 @@ public final class Bench extends StackPane {
         rightPage.setPrefWidth(0);
         HBox.setHgrow(rightPage, Priority.ALWAYS);
         twoPages = new HBox(leftPage, rightPage);
+        stack.getStyleClass().add(Styles.ONE_COLUMN);
         onePage = Pages.scroll(leftName + ". " + rightName, stack);
         ruler.setVisible(false);
         ruler.setManaged(false);

@@ -92,6 +92,7 @@ public final class Styles {
     // Practice
     public static final String TIGHT = "tight";
     public static final String BENCH = "bench";
+    public static final String ONE_COLUMN = "one-column";
     public static final String BENCH_LEFT = "bench-left";
     public static final String ANSWER = "answer";
     public static final String PARTS = "parts";

@@ -33,6 +33,7 @@ import wireworthy.window.FxTest;
 import wireworthy.window.Screens;
 import wireworthy.window.Screens.Setting;
 import wireworthy.window.parts.Scrolling;
+import wireworthy.window.parts.Styles;
 
 /** Where things stand in the place: what could start a fire is in sight first. */
 @FxTest
@@ -296,6 +297,21 @@ class CheckLayoutTest {
                 .map(Text::new)
                 .peek(word -> word.setFont(name.getFont()))
                 .allMatch(word -> word.getLayoutBounds().getWidth() <= name.getWidth() + 0.5);
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"LARGE", "LARGEST"})
+    void inOneColumnAllBeginsAtTheSameEdge(final Setting setting) {
+        look(setting, Spot.Fixed.MAIN);
+        final double edge = at(fields().get(0)).getMinX();
+        final Node state = desk.lookup(".standing .badge");
+        final Node sums = saying(CheckTexts.of("sums")).orElseThrow();
+        assertThat(List.of(at(state).getMinX(), at(sums).getMinX()))
+                .allSatisfy(left -> assertThat(left).isCloseTo(edge, within(1.0)));
+        final Node parts = desk.lookup("." + Styles.CONTENTS);
+        if (parts != null) {
+            assertThat(at(parts).getMinX()).isCloseTo(edge, within(1.0));
+        }
     }
 
     private static final class NoDialogs implements Dialogs {
