@@ -2,17 +2,23 @@ package wireworthy.window.check;
 
 import javafx.scene.control.ComboBox;
 import javafx.util.StringConverter;
-import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Styles;
 
 /** An entry that is one of a few names, or left to what is usual. */
-final class EntryChoice extends KeptBox implements Refreshing {
+final class EntryChoice extends EntryBox implements Refreshing {
     private final Entry entry;
-    private final ComboBox<String> box = new ComboBox<>();
-    private final Under under = new Under();
+    private final ComboBox<String> box;
+    private final Under under;
 
     EntryChoice(final Entry entry) {
+        this(entry, new ComboBox<>(), new Under());
+    }
+
+    private EntryChoice(final Entry entry, final ComboBox<String> box, final Under under) {
+        super(EntryField.label(entry, box), box, under);
         this.entry = entry;
+        this.box = box;
+        this.under = under;
         box.setId(entry.spot().path() + entry.where());
         box.setAccessibleText(entry.label());
         box.setConverter(new Shown());
@@ -22,8 +28,7 @@ final class EntryChoice extends KeptBox implements Refreshing {
         under.managedProperty().bind(under.textProperty().isNotEmpty());
         refresh();
         box.valueProperty().addListener((any, before, now) -> entry.type(now == null ? "" : now));
-        getStyleClass().addAll(Styles.ENTRY, Styles.CHOICE);
-        getChildren().setAll(EntryField.label(entry, box), box, under);
+        getStyleClass().add(Styles.CHOICE);
     }
 
     @Override

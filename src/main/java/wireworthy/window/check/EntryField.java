@@ -5,22 +5,28 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.KeptLabel;
 import wireworthy.window.parts.Styles;
 
 /** An entry as it is typed: its label, the field, and what was understood. */
-final class EntryField extends KeptBox implements Refreshing {
+final class EntryField extends EntryBox implements Refreshing {
     private final Entry entry;
-    private final TextField field = new TextField();
-    private final Under under = new Under();
+    private final TextField field;
+    private final Under under;
     private Optional<Seen> seen = Optional.empty();
 
     /** What the field shows hangs on this alone. */
     private record Seen(String typed, boolean focused, Entry.Known known) {}
 
     EntryField(final Entry entry) {
+        this(entry, new TextField(), new Under());
+    }
+
+    private EntryField(final Entry entry, final TextField field, final Under under) {
+        super(label(entry, field), field, under);
         this.entry = entry;
+        this.field = field;
+        this.under = under;
         field.setId(entry.spot().path() + entry.where());
         Longest.of(entry).holdFor(field);
         under.textProperty().subscribe(field::setAccessibleHelp);
@@ -33,8 +39,6 @@ final class EntryField extends KeptBox implements Refreshing {
         refresh();
         field.textProperty().subscribe(entry::type);
         field.focusedProperty().subscribe(this::focused);
-        getStyleClass().add(Styles.ENTRY);
-        getChildren().setAll(label(entry, field), field, under);
     }
 
     static Label label(final Entry entry, final Node field) {

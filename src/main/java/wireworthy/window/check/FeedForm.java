@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Feed;
@@ -33,7 +34,10 @@ final class FeedForm extends KeptBox implements Refreshing {
         from.valueProperty().addListener((any, before, now) -> feed(now == null ? "" : now));
         ownFuse.selectedProperty().addListener((any, before, now) -> fused(now));
         getStyleClass().add(Styles.TIGHT);
-        getChildren().setAll(label, from, ownFuse);
+        final VBox choice = new KeptBox(label, from);
+        choice.getStyleClass().addAll(Styles.ENTRY, Styles.CHOICE);
+        choice.setMaxWidth(USE_PREF_SIZE);
+        getChildren().setAll(choice, ownFuse);
     }
 
     private Circuit circuit() {

@@ -5,20 +5,29 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javafx.scene.control.ComboBox;
 import javafx.util.StringConverter;
-import wireworthy.window.parts.KeptBox;
-import wireworthy.window.parts.Styles;
 import wireworthy.working.CableNetwork;
 
 /** An entry that is one of the places along a cable. */
-final class PlaceChoice extends KeptBox implements Refreshing {
+final class PlaceChoice extends EntryBox implements Refreshing {
     private final Entry entry;
     private final Supplier<List<String>> places;
-    private final ComboBox<String> box = new ComboBox<>();
-    private final Under under = new Under();
+    private final ComboBox<String> box;
+    private final Under under;
     private boolean refreshing;
 
     PlaceChoice(final Entry entry, final Supplier<List<String>> places) {
+        this(entry, places, new ComboBox<>(), new Under());
+    }
+
+    private PlaceChoice(
+            final Entry entry,
+            final Supplier<List<String>> places,
+            final ComboBox<String> box,
+            final Under under) {
+        super(EntryField.label(entry, box), box, under);
         this.entry = entry;
+        this.box = box;
+        this.under = under;
         this.places = places;
         box.setId(entry.spot().path() + entry.where());
         box.setAccessibleText(entry.spoken());
@@ -27,8 +36,6 @@ final class PlaceChoice extends KeptBox implements Refreshing {
         under.managedProperty().bind(under.textProperty().isNotEmpty());
         refresh();
         box.valueProperty().addListener((any, before, now) -> chosen(now == null ? "" : now));
-        getStyleClass().add(Styles.ENTRY);
-        getChildren().setAll(EntryField.label(entry, box), box, under);
     }
 
     private void chosen(final String place) {

@@ -29,6 +29,11 @@ public class KeptFlow extends FlowPane {
 
     @Override
     protected double computePrefHeight(final double width) {
-        return heights.preferred(width, super::computePrefHeight);
+        return heights.preferred(width, this::heightOfRows);
+    }
+
+    /** The height of all rows, worked where it is not known. */
+    protected double heightOfRows(final double width) {
+        return super.computePrefHeight(width);
     }
 }

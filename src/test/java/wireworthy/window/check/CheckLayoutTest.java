@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.geometry.Bounds;
+import javafx.geometry.Insets;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -18,6 +19,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.text.Text;
 import javafx.stage.Window;
 import org.junit.jupiter.api.AfterEach;
@@ -28,6 +30,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import wireworthy.record.SumsInUse;
 import wireworthy.rules.Quantity;
+import wireworthy.texts.Language;
 import wireworthy.window.Background;
 import wireworthy.window.FxTest;
 import wireworthy.window.Screens;
@@ -63,6 +66,7 @@ class CheckLayoutTest {
     @AfterEach
     void close() {
         model.close();
+        Language.use(Language.ENGLISH);
     }
 
     private void look(final Setting setting, final Spot spot) {
@@ -312,6 +316,88 @@ class CheckLayoutTest {
         if (parts != null) {
             assertThat(at(parts).getMinX()).isCloseTo(edge, within(1.0));
         }
+    }
+
+    private void open() {
+        all(desk)
+                .filter(it -> it.getStyleClass().contains(Styles.DISCLOSURE))
+                .toList()
+                .forEach(line -> ((ToggleButton) line).setSelected(true));
+        Screens.settle(scene);
+    }
+
+    /** However many lines their labels take, and what is said under them. */
+    @ParameterizedTest
+    @EnumSource
+    void fieldsOfARowStandOnOneEdge(final Setting setting) {
+        circuit(setting, TAP);
+        open();
+        final List<TextField> fields =
+                fields().stream().filter(it -> it.getParent() instanceof EntryField).toList();
+        assertThat(fields).hasSizeGreaterThan(15);
+        for (final TextField one : fields) {
+            for (final TextField other : fields) {
+                final double apart = Math.abs(at(one).getMinY() - at(other).getMinY());
+                assertThat(apart < 1.0 || apart > one.getHeight())
+                        .as("%s, %s: %s", one.getId(), other.getId(), apart)
+                        .isTrue();
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void noEntryLiesOnAnother(final Setting setting) {
+        model.addCircuit();
+        scene = Screens.scene(desk, setting);
+        open();
+        final List<Bounds> entries =
+                all(desk)
+                        .filter(it -> it instanceof EntryBox && isSeen(it))
+                        .map(CheckLayoutTest::at)
+                        .toList();
+        assertThat(entries).hasSizeGreaterThan(15);
+        for (final Bounds one : entries) {
+            assertThat(entries.stream().filter(other -> lieOnEachOther(one, other))).hasSize(1);
+        }
+    }
+
+    private static boolean lieOnEachOther(final Bounds one, final Bounds other) {
+        return one.getMinX() < other.getMaxX() - 1
+                && other.getMinX() < one.getMaxX() - 1
+                && one.getMinY() < other.getMaxY() - 1
+                && other.getMinY() < one.getMaxY() - 1;
+    }
+
+    /** What is taken, or an example, can be read to its end. */
+    @ParameterizedTest
+    @EnumSource
+    void noPromptIsCut(final Setting setting) {
+        for (final Language language : Language.all()) {
+            Language.use(language);
+            noPromptIsCutInTheLanguage(setting);
+        }
+    }
+
+    private void noPromptIsCutInTheLanguage(final Setting setting) {
+        for (final Spot spot : List.of(Spot.Fixed.SUPPLY, Spot.Fixed.MAIN, new Spot.OfCircuit(9))) {
+            model.openExample();
+            model.addCircuit();
+            scene.setRoot(new Group());
+            look(setting, spot);
+            open();
+            assertThat(fields().stream().filter(CheckLayoutTest::isPromptCut))
+                    .extracting(TextField::getPromptText)
+                    .isEmpty();
+        }
+    }
+
+    private static boolean isPromptCut(final TextField field) {
+        final Text prompt = new Text(field.getPromptText());
+        prompt.setFont(field.getFont());
+        final Insets insets = field.getInsets();
+        return prompt.getLayoutBounds().getWidth()
+                > field.getWidth() - insets.getLeft() - insets.getRight();
     }
 
     private static final class NoDialogs implements Dialogs {
