@@ -2,6 +2,7 @@ package wireworthy.window.check;
 
 import java.util.List;
 import java.util.Locale;
+import wireworthy.window.parts.Icon;
 import wireworthy.window.parts.Verdict;
 import wireworthy.working.Caution;
 import wireworthy.working.Danger;
@@ -16,12 +17,22 @@ final class Cautioned {
     }
 
     private static Line one(final Caution caution) {
-        return Line.notice(verdict(caution.danger()), words(caution.danger()), caution.text());
+        final Danger danger = caution.danger();
+        return Line.notice(verdict(danger), sign(danger), words(danger), caution.text());
     }
 
     /** What a danger leads to, as a heading. */
     static String words(final Danger danger) {
         return CheckTexts.of("danger." + danger.name().toLowerCase(Locale.ROOT));
+    }
+
+    /** The same sign as that of the state it brings about. */
+    static Icon sign(final Danger danger) {
+        return switch (danger) {
+            case LESS_ARRIVES -> State.LESS_ARRIVES.icon();
+            case ONLY_JUST -> State.ONLY_JUST.icon();
+            default -> verdict(danger).icon();
+        };
     }
 
     static Verdict verdict(final Danger danger) {

@@ -14,7 +14,6 @@ import wireworthy.vehicle.check.FieldNote;
 import wireworthy.window.parts.Notice;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
-import wireworthy.window.parts.Verdict;
 
 /**
  * The builder's own figures that are not sound, and figures whose unit is doubtful, of all parts.
@@ -75,11 +74,18 @@ record Differing(List<One> all) {
 
     /** How they are shown: each with a way to its part. */
     List<Node> drawn(final VehicleModel model) {
-        return drawn(model, "differs", all);
+        return drawn(model, State.DIFFERS, "differs", all);
     }
 
-    /** Under a heading; nothing where there is nothing to say. */
-    static List<Node> drawn(final VehicleModel model, final String heading, final List<One> all) {
+    /**
+     * Under a heading, with the sign of the state they stand for; nothing where there is nothing to
+     * say.
+     */
+    static List<Node> drawn(
+            final VehicleModel model,
+            final State state,
+            final String heading,
+            final List<One> all) {
         if (all.isEmpty()) {
             return List.of();
         }
@@ -91,6 +97,6 @@ record Differing(List<One> all) {
             where.setOnAction(event -> model.choose(each.spot()));
             words.getChildren().addAll(where, Texts.paragraph(Texts.kept(each.text())));
         }
-        return List.of(new Notice(Verdict.CAUTION, words));
+        return List.of(new Notice(state.verdict(), state.icon(), words));
     }
 }

@@ -1,5 +1,6 @@
 package wireworthy.window.check;
 
+import wireworthy.window.parts.Icon;
 import wireworthy.window.parts.Verdict;
 
 /**
@@ -19,10 +20,10 @@ record Line(Look look, String head, String text) {
         }
 
         /** A word or two with their sign. */
-        record OfBadge(Verdict verdict) implements Look {}
+        record OfBadge(Verdict verdict, Icon sign) implements Look {}
 
         /** What must not be missed. */
-        record OfNotice(Verdict verdict, boolean headed) implements Look {}
+        record OfNotice(Verdict verdict, Icon sign, boolean headed) implements Look {}
     }
 
     static Line subtitle(final String text) {
@@ -38,14 +39,19 @@ record Line(Look look, String head, String text) {
     }
 
     static Line badge(final Verdict verdict, final String text) {
-        return new Line(new Look.OfBadge(verdict), "", text);
+        return badge(verdict, verdict.icon(), text);
+    }
+
+    static Line badge(final Verdict verdict, final Icon sign, final String text) {
+        return new Line(new Look.OfBadge(verdict, sign), "", text);
     }
 
     static Line notice(final Verdict verdict, final String text) {
-        return new Line(new Look.OfNotice(verdict, false), "", text);
+        return new Line(new Look.OfNotice(verdict, verdict.icon(), false), "", text);
     }
 
-    static Line notice(final Verdict verdict, final String head, final String text) {
-        return new Line(new Look.OfNotice(verdict, true), head, text);
+    static Line notice(
+            final Verdict verdict, final Icon sign, final String head, final String text) {
+        return new Line(new Look.OfNotice(verdict, sign, true), head, text);
     }
 }

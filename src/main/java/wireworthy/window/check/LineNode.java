@@ -16,13 +16,14 @@ record LineNode(Line.Look look, Node node, Label head, Label text) {
     static LineNode of(final Line line) {
         final Label head = Texts.strong(line.head());
         if (line.look() instanceof Line.Look.OfBadge badge) {
-            final Badge shown = new Badge(badge.verdict(), line.text());
+            final Badge shown = new Badge(badge.verdict(), badge.sign(), line.text());
             return new LineNode(badge, shown, head, shown);
         }
         if (line.look() instanceof Line.Look.OfNotice notice) {
             final Label text = Texts.paragraph(line.text());
             final Node words = notice.headed() ? saying(head, text) : text;
-            return new LineNode(notice, new Notice(notice.verdict(), words), head, text);
+            return new LineNode(
+                    notice, new Notice(notice.verdict(), notice.sign(), words), head, text);
         }
         final Label text = plain((Line.Look.Plain) line.look(), line.text());
         return new LineNode(line.look(), text, head, text);

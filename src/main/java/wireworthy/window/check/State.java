@@ -6,6 +6,7 @@ import wireworthy.marking.Mark;
 import wireworthy.vehicle.check.CheckedCircuit;
 import wireworthy.vehicle.check.CheckedPart;
 import wireworthy.vehicle.check.FieldNote;
+import wireworthy.window.parts.Icon;
 import wireworthy.window.parts.Verdict;
 import wireworthy.working.Caution;
 import wireworthy.working.Danger;
@@ -17,12 +18,12 @@ enum State {
     /** More volts are lost than the limit allows; it may run all the same. */
     OVER_LIMIT("!", Verdict.CAUTION),
     /** Fewer volts were measured than worked: a joint may be growing warm. */
-    LESS_ARRIVES("↓", Verdict.CAUTION),
+    LESS_ARRIVES("↓", Verdict.CAUTION, Icon.LESS),
     /** A figure is more likely to have another unit, or one of the builder's own is not sound. */
-    DIFFERS("?", Verdict.CAUTION),
-    INCOMPLETE("…", Verdict.CAUTION),
+    DIFFERS("?", Verdict.CAUTION, Icon.QUESTION),
+    INCOMPLETE("…", Verdict.CAUTION, Icon.OPEN),
     /** It holds, but in warm cable no longer. */
-    ONLY_JUST("≈", Verdict.CAUTION),
+    ONLY_JUST("≈", Verdict.CAUTION, Icon.ABOUT),
     SOUND("✓", Verdict.SOUND);
 
     /** What has to be known before the supply or the main fuse can be called sound. */
@@ -40,10 +41,16 @@ enum State {
 
     private final String sign;
     private final Verdict verdict;
+    private final Icon icon;
 
     State(final String sign, final Verdict verdict) {
+        this(sign, verdict, verdict.icon());
+    }
+
+    State(final String sign, final Verdict verdict, final Icon icon) {
         this.sign = sign;
         this.verdict = verdict;
+        this.icon = icon;
     }
 
     /** How a circuit stands. */
@@ -113,6 +120,11 @@ enum State {
     /** The sign and the words. */
     String text() {
         return sign + " " + words();
+    }
+
+    /** The sign, drawn. */
+    Icon icon() {
+        return icon;
     }
 
     Verdict verdict() {

@@ -7,6 +7,6 @@ final class StateBadge {
     private StateBadge() {}
 
     static List<Line> of(final State state) {
-        return List.of(Line.badge(state.verdict(), state.words()));
+        return List.of(Line.badge(state.verdict(), state.icon(), state.words()));
     }
 }

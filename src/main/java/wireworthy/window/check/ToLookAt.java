@@ -45,6 +45,7 @@ record ToLookAt(List<String> unsound, List<String> inQuestion, List<String> doub
             told.add(
                     Line.notice(
                             Verdict.CAUTION,
+                            State.DIFFERS.icon(),
                             CheckTexts.counted("own.doubts", doubts.size()),
                             String.join(" ", doubts)));
         }
@@ -57,6 +58,7 @@ record ToLookAt(List<String> unsound, List<String> inQuestion, List<String> doub
                 : Stream.of(
                         Line.notice(
                                 Verdict.CAUTION,
+                                State.DIFFERS.icon(),
                                 CheckTexts.counted(key, figures.size()),
                                 CheckTexts.of("own.why", "figures", listed(figures))));
     }

@@ -48,6 +48,6 @@ record Unsettled(List<Differing.One> all) {
     }
 
     List<Node> drawn(final VehicleModel model) {
-        return Differing.drawn(model, "unsettled", all);
+        return Differing.drawn(model, State.INCOMPLETE, "unsettled", all);
     }
 }

@@ -110,7 +110,7 @@ final class WholeResults extends KeptBox implements Refreshing {
         final VBox words = new VBox(Texts.strong(Cautioned.words(danger)));
         words.getStyleClass().add(Styles.SAYING);
         placed.forEach(each -> words.getChildren().addAll(caution(each)));
-        return new Notice(Cautioned.verdict(danger), words);
+        return new Notice(Cautioned.verdict(danger), Cautioned.sign(danger), words);
     }
 
     private List<Node> caution(final CheckedVehicle.Placed placed) {

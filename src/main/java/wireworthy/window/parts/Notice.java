@@ -7,7 +7,14 @@ import javafx.scene.layout.Priority;
 /** A sentence or two that must not be missed: a bar at the left, the sign, and the words. */
 public final class Notice extends HBox {
     public Notice(final Verdict verdict, final Node words) {
-        super(verdict.icon().node(), words);
+        this(verdict, verdict.icon(), words);
+    }
+
+    /**
+     * @param sign another one than is usual for the verdict
+     */
+    public Notice(final Verdict verdict, final Icon sign, final Node words) {
+        super(sign.node(), words);
         getStyleClass().addAll(Styles.NOTICE, verdict.style());
         HBox.setHgrow(words, Priority.ALWAYS);
     }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.geometry.Bounds;
 import javafx.geometry.Insets;
@@ -18,6 +19,7 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.text.Text;
@@ -398,6 +400,33 @@ class CheckLayoutTest {
         final Insets insets = field.getInsets();
         return prompt.getLayoutBounds().getWidth()
                 > field.getWidth() - insets.getLeft() - insets.getRight();
+    }
+
+    /** The chip has the sign that the list beside it has. */
+    @Test
+    void eachStateHasOneSign() {
+        assertThat(Stream.of(State.values()).collect(Collectors.groupingBy(State::icon)))
+                .allSatisfy(
+                        (icon, states) ->
+                                assertThat(
+                                                states.stream()
+                                                        .map(it -> it.text().charAt(0))
+                                                        .distinct())
+                                        .as("%s of %s", icon, states)
+                                        .hasSize(1));
+        circuit(Setting.LIGHT, STRIPS);
+        assertThat(((Label) desk.lookup(".standing .badge")).getGraphic().getStyle())
+                .isEqualTo(State.DIFFERS.icon().node().getStyle());
+    }
+
+    @Test
+    void notesBeginWhereOtherTextsBegin() {
+        look(Setting.LIGHT, Spot.Fixed.WHOLE);
+        final Node name = fields().get(0);
+        final Node notes = all(desk).filter(TextArea.class::isInstance).findFirst().orElseThrow();
+        final double words = at(notes.lookup(".text")).getMinX() - at(notes).getMinX();
+        assertThat(words)
+                .isCloseTo(at(name.lookup(".text")).getMinX() - at(name).getMinX(), within(2.0));
     }
 
     private static final class NoDialogs implements Dialogs {
