@@ -83,7 +83,8 @@ final class SettingsText {
                                 entry(entries, "/window/x", 0.0),
                                 entry(entries, "/window/y", 0.0),
                                 entry(entries, "/window/width", 0.0),
-                                entry(entries, "/window/height", 0.0)))
+                                entry(entries, "/window/height", 0.0),
+                                entry(entries, "/window/maximised", false)))
                 : Optional.empty();
     }
 
@@ -120,6 +121,7 @@ final class SettingsText {
         json.writeNumberProperty("y", window.y());
         json.writeNumberProperty("width", window.width());
         json.writeNumberProperty("height", window.height());
+        json.writeBooleanProperty("maximised", window.maximised());
         json.writeEndObject();
     }
 }

@@ -2,10 +2,11 @@ package wireworthy.window;
 
 import java.util.List;
 import java.util.Optional;
-import javafx.beans.value.ChangeListener;
+import javafx.animation.PauseTransition;
 import javafx.geometry.Rectangle2D;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 import wireworthy.record.SettingsKeeper;
 import wireworthy.record.WindowBounds;
 
@@ -16,6 +17,9 @@ final class StagePlacing {
 
     /** What a system takes for the strip with the title, about. */
     private static final double TITLE = 40;
+
+    /** What the toolkit does to a window in passing is not remembered. */
+    private static final Duration REST = Duration.millis(400);
 
     private StagePlacing() {}
 
@@ -62,31 +66,56 @@ final class StagePlacing {
                 clamp(bounds.x(), screen.getMinX(), screen.getMaxX() - width),
                 clamp(bounds.y(), screen.getMinY(), screen.getMaxY() - height),
                 width,
-                height);
+                height,
+                bounds.maximised());
     }
 
-    private static void place(final Stage stage, final WindowBounds bounds) {
-        stage.setX(bounds.x());
-        stage.setY(bounds.y());
-        stage.setWidth(bounds.width());
-        stage.setHeight(bounds.height());
+    static void place(final Stage stage, final WindowBounds bounds) {
+        if (!(bounds.maximised() && stage.isShowing())) {
+            stage.setX(bounds.x());
+            stage.setY(bounds.y());
+            stage.setWidth(bounds.width());
+            stage.setHeight(bounds.height());
+        }
+        stage.setMaximized(bounds.maximised());
     }
 
     private static void remember(final Stage stage, final SettingsKeeper settings) {
-        final ChangeListener<Number> listener =
-                (property, before, after) -> settings.change(it -> it.withWindow(boundsOf(stage)));
+        final PauseTransition rest = new PauseTransition(REST);
+        rest.setOnFinished(done -> keep(stage, settings));
         stage.setOnShown(
-                shown ->
-                        List.of(
-                                        stage.xProperty(),
-                                        stage.yProperty(),
-                                        stage.widthProperty(),
-                                        stage.heightProperty())
-                                .forEach(it -> it.addListener(listener)));
+                shown -> {
+                    HeldSize.hold(stage);
+                    List.of(
+                                    stage.xProperty(),
+                                    stage.yProperty(),
+                                    stage.widthProperty(),
+                                    stage.heightProperty(),
+                                    stage.maximizedProperty())
+                            .forEach(it -> it.subscribe(any -> rest.playFromStart()));
+                });
+        stage.setOnHiding(hiding -> keep(stage, settings));
     }
 
-    private static WindowBounds boundsOf(final Stage stage) {
-        return new WindowBounds(stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight());
+    /** A window that fills the screen, or is put away, comes back where it stood before. */
+    private static void keep(final Stage stage, final SettingsKeeper settings) {
+        if (!stage.isFullScreen() && !stage.isIconified()) {
+            settings.change(it -> it.withWindow(kept(it.window(), boundsOf(stage))));
+        }
+    }
+
+    /** What is kept of a window: while it is maximised, the bounds from before. */
+    static WindowBounds kept(final Optional<WindowBounds> before, final WindowBounds now) {
+        return before.filter(any -> now.maximised()).orElse(now).maximised(now.maximised());
+    }
+
+    static WindowBounds boundsOf(final Stage stage) {
+        return new WindowBounds(
+                stage.getX(),
+                stage.getY(),
+                stage.getWidth(),
+                stage.getHeight(),
+                stage.isMaximized());
     }
 
     private static double clamp(final double value, final double least, final double most) {

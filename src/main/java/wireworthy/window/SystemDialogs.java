@@ -25,7 +25,9 @@ final class SystemDialogs implements FileAsking {
 
     @Override
     public Optional<Path> open(final Node from, final String title, final String ending) {
-        final Optional<Path> file = path(toOpen(title, ending).showOpenDialog(window(from)));
+        final Window over = window(from);
+        final Optional<Path> file =
+                HeldSize.during(over, () -> path(toOpen(title, ending).showOpenDialog(over)));
         file.ifPresent(read::file);
         return file;
     }
@@ -37,7 +39,9 @@ final class SystemDialogs implements FileAsking {
     @Override
     public Optional<Path> save(
             final Node from, final String title, final String name, final String ending) {
-        final Optional<Path> file = path(toSave(title, name, ending).showSaveDialog(window(from)));
+        final Window over = window(from);
+        final Optional<Path> file =
+                HeldSize.during(over, () -> path(toSave(title, name, ending).showSaveDialog(over)));
         file.ifPresent(written::file);
         return file;
     }
@@ -68,7 +72,8 @@ final class SystemDialogs implements FileAsking {
     }
 
     private static Optional<Path> shown(final DirectoryChooser chooser, final Node from) {
-        return path(chooser.showDialog(window(from)));
+        final Window over = window(from);
+        return HeldSize.during(over, () -> path(chooser.showDialog(over)));
     }
 
     private static DirectoryChooser chooser(final String title, final Path folder) {

@@ -36,7 +36,7 @@ class SettingsFileTest {
                                 SumsInUse.usual(Craft.BOAT, Region.NORTH_AMERICA, WireSizes.AWG)
                                         .withDropLimit(0.1)
                                         .withMargin(1.5))
-                        .withWindow(new WindowBounds(10, 20, 1024, 700));
+                        .withWindow(new WindowBounds(10, 20, 1024, 700, true));
         file.write(settings);
         assertThat(file.read()).isEqualTo(settings);
     }

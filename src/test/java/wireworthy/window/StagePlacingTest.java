@@ -3,7 +3,9 @@ package wireworthy.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Rectangle2D;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import wireworthy.record.WindowBounds;
@@ -33,6 +35,17 @@ class StagePlacingTest {
             final double newHeight) {
         assertThat(StagePlacing.onScreen(new WindowBounds(x, y, width, height), SCREENS))
                 .isEqualTo(new WindowBounds(newX, newY, newWidth, newHeight));
+    }
+
+    @Test
+    void aMaximisedWindowStaysSoAndKeepsWhereItStoodBefore() {
+        final WindowBounds before = new WindowBounds(100, 50, 1000, 700);
+        final WindowBounds filling = new WindowBounds(0, 0, 1920, 1080, true);
+        assertThat(StagePlacing.kept(Optional.of(before), filling))
+                .isEqualTo(before.maximised(true));
+        assertThat(StagePlacing.kept(Optional.of(before.maximised(true)), before))
+                .isEqualTo(before);
+        assertThat(StagePlacing.onScreen(before.maximised(true), SCREENS).maximised()).isTrue();
     }
 
     @ParameterizedTest

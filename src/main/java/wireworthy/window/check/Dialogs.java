@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
+import wireworthy.window.HeldSize;
 import wireworthy.window.LastFolder;
 
 /** Asks for files. */
@@ -34,7 +35,9 @@ interface Dialogs {
         return new Dialogs() {
             @Override
             public Optional<Path> open(final Window over, final String kind, final String ending) {
-                return remembered(path(chooser(kind, ending).showOpenDialog(over)), ending);
+                final FileChooser chooser = chooser(kind, ending);
+                return remembered(
+                        HeldSize.during(over, () -> path(chooser.showOpenDialog(over))), ending);
             }
 
             @Override
@@ -43,7 +46,8 @@ interface Dialogs {
                 final String ending = name.substring(name.lastIndexOf('.') + 1);
                 final FileChooser chooser = chooser(kind, ending);
                 chooser.setInitialFileName(name);
-                return remembered(path(chooser.showSaveDialog(over)), ending);
+                return remembered(
+                        HeldSize.during(over, () -> path(chooser.showSaveDialog(over))), ending);
             }
 
             private FileChooser chooser(final String kind, final String ending) {
