@@ -18,8 +18,9 @@ public record History(List<Step> past, Step now, List<Step> ahead) {
      * A vehicle and the change that led to it.
      *
      * @param change what was changed, such as {@code circuits[2].given.section}; empty at the start
+     * @param open whether the next change of the same entry belongs to it
      */
-    public record Step(Vehicle vehicle, String change) {}
+    public record Step(Vehicle vehicle, String change, boolean open) {}
 
     public History {
         past = List.copyOf(past);
@@ -28,7 +29,7 @@ public record History(List<Step> past, Step now, List<Step> ahead) {
 
     /** One without a past. */
     public static History of(final Vehicle vehicle) {
-        return new History(List.of(), new Step(vehicle, ""), List.of());
+        return new History(List.of(), new Step(vehicle, "", false), List.of());
     }
 
     public Vehicle vehicle() {
@@ -43,13 +44,13 @@ public record History(List<Step> past, Step now, List<Step> ahead) {
         if (vehicle.equals(now.vehicle())) {
             return this;
         }
-        final boolean goesOn = !change.isEmpty() && change.equals(now.change());
-        return new History(goesOn ? past : front(now, past), new Step(vehicle, change), List.of());
+        final boolean goesOn = now.open() && !change.isEmpty() && change.equals(now.change());
+        return new History(goesOn ? past : front(now, past), new Step(vehicle, change, true), List.of());
     }
 
     /** As it stands, but the next change begins a step of its own: the field was left. */
     public History settled() {
-        return new History(past, new Step(now.vehicle(), ""), ahead);
+        return new History(past, new Step(now.vehicle(), now.change(), false), ahead);
     }
 
     /** One step back; empty at the start. */

@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import wireworthy.practice.LineTexts;
+import wireworthy.window.check.UndoKeys;
 import wireworthy.window.parts.Buttons;
 import wireworthy.window.parts.Styles;
 import wireworthy.window.parts.Texts;
@@ -33,6 +34,8 @@ final class HelpCard extends LaidCard {
         row(grid, Keys.USUAL.getDisplayText(), WindowTexts.of("usual"));
         row(grid, Keys.FULL_SCREEN.getDisplayText(), WindowTexts.of("keys.full-screen"));
         row(grid, Keys.FIND.getDisplayText(), WindowTexts.of("keys.find"));
+        row(grid, UndoKeys.UNDO.getDisplayText(), WindowTexts.of("keys.undo"));
+        row(grid, UndoKeys.REDO.getDisplayText(), WindowTexts.of("keys.redo"));
         row(grid, Keys.THEME.getDisplayText(), WindowTexts.of("keys.theme"));
         row(grid, Keys.QUIT.getDisplayText(), WindowTexts.of("keys.quit"));
         row(grid, Keys.OTHER.getDisplayText(), PracticeTexts.of("pass-by"));

@@ -29,6 +29,14 @@ class HistoryTest {
     }
 
     @Test
+    void aStepThatIsOverStillKnowsWhatItChanged() {
+        final History typed = typed(History.of(START), "Heron").settled();
+        assertThat(typed.now().change()).isEqualTo(NAME);
+        final History again = typed.undone().flatMap(History::redone).orElseThrow();
+        assertThat(again.now().change()).isEqualTo(NAME);
+    }
+
+    @Test
     void whatWasUndoneCanBeRedone() {
         final History typed = typed(History.of(START), "Heron");
         final History again = typed.undone().flatMap(History::redone).orElseThrow();

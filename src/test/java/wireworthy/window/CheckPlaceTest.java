@@ -16,6 +16,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.testfx.util.WaitForAsyncUtils;
 import wireworthy.record.SumsInUse;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Vehicle;
@@ -83,6 +84,38 @@ class CheckPlaceTest extends WindowTest {
         final List<Circuit> circuits = kept("my-vehicle.json").circuits();
         assertThat(circuits).hasSize(1);
         assertThat(circuits.get(0).part().given().typed()).containsValue("4");
+    }
+
+    @Test
+    void undoneAndRedoneFromAnywhereTheFieldHasTheKeyboardAndIsSeen() {
+        press("Add a circuit");
+        type("Length, one way", "5 m");
+        type("Section", "2.5 mm2");
+        press("Remove this circuit");
+        push(KeyCode.SHORTCUT, KeyCode.Z);
+        assertThat(texts()).contains("Undone: \"Circuit 1\" back again.");
+        interact(() -> lookup((Node it) -> it instanceof ViewMenu).query().requestFocus());
+        push(KeyCode.SHORTCUT, KeyCode.Z);
+        assertThat(texts()).contains("Undone in \"Circuit 1\": Section.");
+        assertThat(focused()).matches(node -> isField(node, "Section"));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(heightOfFocus()).isBetween(0.0, window.scene().getHeight() - 20);
+        push(KeyCode.SHORTCUT, KeyCode.Z);
+        assertThat(focused()).matches(node -> isField(node, "Length, one way"));
+        push(KeyCode.SHORTCUT, KeyCode.Y);
+        push(KeyCode.SHORTCUT, KeyCode.SHIFT, KeyCode.Z);
+        assertThat(texts()).contains("Redone in \"Circuit 1\": Section.");
+        assertThat(((TextInputControl) focused()).getText()).isEqualTo("2.5 mm2");
+    }
+
+    @Test
+    void theCardOfKeysNamesUndoAndRedo() {
+        press("Add a circuit");
+        push(KeyCode.F1);
+        assertThat(texts()).contains("Ctrl+Z", "Ctrl+Y", "Redo it");
+        push(KeyCode.SHORTCUT, KeyCode.Z);
+        push(KeyCode.ESCAPE);
+        assertThat(reads("Circuit 1")).as("nothing is undone under a card").isTrue();
     }
 
     private double heightOfFocus() {

@@ -5,16 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
-import javafx.scene.input.KeyEvent;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import wireworthy.vehicle.sheet.SheetRead;
 import wireworthy.vehicle.sheet.SheetReader;
 import wireworthy.window.Background;
 import wireworthy.window.Bench;
+import wireworthy.window.IntoView;
 import wireworthy.window.parts.Pages;
 import wireworthy.window.parts.SideAndPage;
 
@@ -23,12 +21,6 @@ import wireworthy.window.parts.SideAndPage;
  * comes out at the right.
  */
 final class CheckDesk extends StackPane {
-    private static final KeyCombination UNDO =
-            new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN);
-    private static final KeyCombination REDO =
-            new KeyCodeCombination(
-                    KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
-
     private final VehicleModel model;
     private final Dialogs dialogs;
     private final Background background;
@@ -48,11 +40,12 @@ final class CheckDesk extends StackPane {
         side = new VehicleSide(model, new VehicleMenu(model, dialogs, this::fromSheet), this::add);
         page = new SideAndPage(side, CheckTexts.of("parts"));
         getChildren().setAll(page);
-        addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        UndoKeys.work(this, () -> goTo(model.undo()), () -> goTo(model.redo()));
         model.chosen().subscribe(this::show);
         model.vehicle().subscribe(any -> changed.run());
         model.opened().subscribe(any -> changed.run());
         model.opened().subscribe(any -> saving.forget());
+        model.opened().subscribe(any -> toTop());
         model.vehicle().subscribe(any -> typed.refresh());
         // Without comparing all that was worked: its parts say nothing anew that stayed the same.
         model.checking().done().subscribe(() -> shown.refresh());
@@ -63,14 +56,16 @@ final class CheckDesk extends StackPane {
         return model;
     }
 
-    private void key(final KeyEvent event) {
-        if (UNDO.match(event)) {
-            model.undo();
-            event.consume();
-        } else if (REDO.match(event)) {
-            model.redo();
-            event.consume();
-        }
+    /** Puts the keyboard into the field of an entry, where it is shown, and brings it into view. */
+    private void goTo(final Optional<String> entry) {
+        applyCss();
+        layout();
+        entry.flatMap(path -> Fields.find(this, path))
+                .ifPresent(
+                        field -> {
+                            field.requestFocus();
+                            IntoView.bring(field);
+                        });
     }
 
     /** Adds a circuit, and goes into its first field. */
@@ -118,6 +113,13 @@ final class CheckDesk extends StackPane {
     private void put(final Node center) {
         page.show(center);
         keepKeyboard();
+    }
+
+    /** Of another vehicle the name is seen first. */
+    private void toTop() {
+        if (page.page() instanceof ScrollPane whole) {
+            whole.setVvalue(whole.getVmin());
+        }
     }
 
     /** Where what had the keyboard is gone, the list has it. */

@@ -39,6 +39,11 @@ record Entry(
             Optional<FieldNote> note,
             Optional<String> fitting) {}
 
+    /** Its path within the vehicle; the id of its field, too. */
+    String path() {
+        return spot.path() + where;
+    }
+
     Known known() {
         return new Known(text(), named(), note(), fitting());
     }
@@ -50,6 +55,10 @@ record Entry(
 
     /** The label for those who don't see what it stands by. */
     String spoken() {
+        if (isOwn()) {
+            return CheckTexts.of(
+                    "own.read", "quantity", quantity.map(Quantity::words).orElse(label()));
+        }
         return named().filter(name -> !name.isBlank())
                 .map(name -> label() + ", " + name)
                 .orElseGet(this::label);
@@ -84,7 +93,7 @@ record Entry(
     void type(final String text) {
         final String kept = kept(text);
         if (!text().equals(kept)) {
-            model.change(spot.path() + where, vehicle -> lens.with().apply(vehicle, kept));
+            model.change(this, vehicle -> lens.with().apply(vehicle, kept));
         }
     }
 

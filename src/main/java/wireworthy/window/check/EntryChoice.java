@@ -19,7 +19,7 @@ final class EntryChoice extends EntryBox implements Refreshing {
         this.entry = entry;
         this.box = box;
         this.under = under;
-        box.setId(entry.spot().path() + entry.where());
+        box.setId(entry.path());
         box.setAccessibleText(entry.label());
         box.setConverter(new Shown());
         box.setMaxWidth(Double.MAX_VALUE);

@@ -27,7 +27,7 @@ final class EntryField extends EntryBox implements Refreshing {
         this.entry = entry;
         this.field = field;
         this.under = under;
-        field.setId(entry.spot().path() + entry.where());
+        field.setId(entry.path());
         Longest.of(entry).holdFor(field);
         under.textProperty().subscribe(field::setAccessibleHelp);
         // A figure keeps the line, so that the form stays still while one types.

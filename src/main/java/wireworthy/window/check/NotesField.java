@@ -15,7 +15,7 @@ final class NotesField extends KeptBox implements Refreshing {
 
     NotesField(final Entry entry) {
         this.entry = entry;
-        field.setId(entry.spot().path() + entry.where());
+        field.setId(entry.path());
         field.setPromptText(entry.prompt());
         field.setAccessibleText(entry.spoken());
         field.setWrapText(true);

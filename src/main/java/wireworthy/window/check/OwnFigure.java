@@ -35,11 +35,11 @@ final class OwnFigure extends KeptBox implements Refreshing {
         this.found = found;
         value.getStyleClass().add(Styles.STRONG);
         value.setWrapText(true);
-        field.setId(entry.spot().path() + entry.where());
+        field.setId(entry.path());
         field.getStyleClass().add(Styles.OWN_FIGURE);
         field.setPromptText(entry.prompt());
         Longest.of(entry).holdFor(field);
-        field.setAccessibleText(CheckTexts.of("own.read", "quantity", quantity.words()));
+        field.setAccessibleText(entry.spoken());
         field.setText(entry.text());
         field.textProperty().subscribe(entry::type);
         field.focusedProperty().subscribe(this::focused);

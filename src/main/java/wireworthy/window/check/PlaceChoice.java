@@ -29,7 +29,7 @@ final class PlaceChoice extends EntryBox implements Refreshing {
         this.box = box;
         this.under = under;
         this.places = places;
-        box.setId(entry.spot().path() + entry.where());
+        box.setId(entry.path());
         box.setAccessibleText(entry.spoken());
         box.setConverter(new Shown());
         box.setMaxWidth(Double.MAX_VALUE);

@@ -98,9 +98,14 @@ final class Shelf {
         }
     }
 
+    /** A file as it is listed. */
+    static Path whole(final Path file) {
+        return file.toAbsolutePath().normalize();
+    }
+
     /** Remembers that a file is open. */
     void opened(final Path file) {
-        final Path whole = file.toAbsolutePath().normalize();
+        final Path whole = whole(file);
         final List<Path> all = new ArrayList<>(recent());
         all.remove(whole);
         all.add(0, whole);

@@ -1,5 +1,6 @@
 package wireworthy.window.check;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -41,6 +42,14 @@ sealed interface Spot {
         public String path() {
             return "circuits[" + index + "].";
         }
+    }
+
+    /** What it is called. */
+    default String title(final Vehicle vehicle) {
+        if (this instanceof OfCircuit of) {
+            return isIn(vehicle) ? vehicle.circuits().get(of.index()).name() : "";
+        }
+        return CheckTexts.of("spot." + ((Fixed) this).name().toLowerCase(Locale.ROOT));
     }
 
     /** Whether the vehicle has it. */

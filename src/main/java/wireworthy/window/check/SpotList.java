@@ -1,7 +1,6 @@
 package wireworthy.window.check;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import wireworthy.vehicle.Vehicle;
 import wireworthy.window.parts.SideList;
@@ -60,11 +59,7 @@ final class SpotList {
     }
 
     private String title(final Spot spot) {
-        if (spot instanceof Spot.OfCircuit of) {
-            return spot.isIn(model.now()) ? model.now().circuits().get(of.index()).name() : "";
-        }
-        final String name = ((Spot.Fixed) spot).name();
-        return CheckTexts.of("spot." + name.toLowerCase(Locale.ROOT));
+        return spot.title(model.now());
     }
 
     private String note(final Spot spot) {

@@ -1,7 +1,11 @@
 package wireworthy.window.check;
 
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
@@ -31,7 +35,11 @@ final class VehicleMenu extends MenuButton {
                         item("menu.open", this::open),
                         item("menu.example", model::openExample),
                         item("sheet.open", fromSheet));
-        final List<Path> recent = model.shelf().recent();
+        // By name: by the last use, what was chosen a moment ago would stand elsewhere each time.
+        final List<Path> recent =
+                model.shelf().recent().stream()
+                        .sorted(Comparator.comparing(VehicleMenu::name))
+                        .toList();
         if (!recent.isEmpty()) {
             getItems().add(new SeparatorMenuItem());
             recent.forEach(file -> getItems().add(recent(file)));
@@ -39,10 +47,15 @@ final class VehicleMenu extends MenuButton {
     }
 
     private MenuItem recent(final Path file) {
-        final MenuItem item = new MenuItem(String.valueOf(file.getFileName()));
+        final CheckMenuItem item = new CheckMenuItem(String.valueOf(file.getFileName()));
         item.setMnemonicParsing(false);
+        item.setSelected(model.keeper().file().map(Shelf::whole).equals(Optional.of(file)));
         item.setOnAction(event -> model.open(file));
         return item;
+    }
+
+    private static String name(final Path file) {
+        return String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
     }
 
     private static MenuItem item(final String key, final Runnable action) {

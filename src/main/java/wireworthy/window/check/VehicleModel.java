@@ -2,7 +2,9 @@ package wireworthy.window.check;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -39,6 +41,7 @@ final class VehicleModel implements AutoCloseable {
     private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper told = new ReadOnlyStringWrapper("");
     private final ReadOnlyIntegerWrapper opened = new ReadOnlyIntegerWrapper();
+    private final Map<String, Entry> typed = new HashMap<>();
     private History history;
 
     /**
@@ -123,8 +126,15 @@ final class VehicleModel implements AutoCloseable {
      * @param what path of the entry that is changed; changes of one entry are undone together
      */
     void change(final String what, final UnaryOperator<Vehicle> how) {
+        told.set("");
         show(history.changed(how.apply(now()), what));
         keeper.keep(now());
+    }
+
+    /** Changes an entry. */
+    void change(final Entry entry, final UnaryOperator<Vehicle> how) {
+        typed.put(entry.path(), entry);
+        change(entry.path(), how);
     }
 
     /** The field that was typed in has been left: the next change is undone by itself. */
@@ -133,21 +143,27 @@ final class VehicleModel implements AutoCloseable {
         keeper.callAs(now().name());
     }
 
-    void undo() {
-        told.set("");
-        history.undone().ifPresent(this::goTo);
+    /** Takes back the last step, and gives the path of the entry that was changed by it. */
+    Optional<String> undo() {
+        return history.undone()
+                .flatMap(it -> goTo(it, Undoing.UNDONE, history.now().change()));
     }
 
-    void redo() {
-        history.redone().ifPresent(this::goTo);
+    /** Does again what was undone last, and gives the path of the entry that was changed by it. */
+    Optional<String> redo() {
+        return history.redone().flatMap(it -> goTo(it, Undoing.REDONE, it.now().change()));
     }
 
     /** Shows the place of the change, so that one sees what was undone. */
-    private void goTo(final History other) {
-        final Optional<Spot> where = Spot.firstOther(now(), other.vehicle());
+    private Optional<String> goTo(final History other, final Undoing undoing, final String change) {
+        final Vehicle before = now();
+        final Optional<Spot> where = Spot.firstOther(before, other.vehicle());
         show(other);
         keeper.keep(now());
         where.filter(it -> it.isIn(now())).ifPresent(chosen::set);
+        final Optional<Entry> entry = Optional.ofNullable(typed.get(change));
+        told.set(undoing.words(before, now(), entry));
+        return entry.map(Entry::path);
     }
 
     private void show(final History other) {

@@ -16,6 +16,8 @@ import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckMenuItem;
+import javafx.scene.control.ScrollPane;
 import javafx.stage.Window;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -102,6 +104,55 @@ class CheckDeskTest {
         press(CheckTexts.of("sheet.take-new"));
         assertThat(model.now().name()).isEqualTo("My vehicle 2");
         assertThat(model.now().circuits()).hasSize(2);
+    }
+
+    @Test
+    void anotherVehicleIsShownFromItsTop() {
+        model.openExample();
+        desk.resize(900, 500);
+        final ScrollPane whole = whole();
+        whole.setVvalue(1);
+        model.begin();
+        assertThat(whole().getVvalue()).isZero();
+        assertThat(whole().getViewportBounds().getHeight()).isPositive();
+    }
+
+    private ScrollPane whole() {
+        return everything()
+                .filter(
+                        it ->
+                                it instanceof ScrollPane scroll
+                                        && scroll.getContent() instanceof WholePage)
+                .map(ScrollPane.class::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void theVehicleThatIsOpenIsMarkedAndTheOthersKeepTheirPlaces() {
+        named("Van");
+        named("Boat");
+        assertThat(recent()).containsExactly("boat.json *", "van.json");
+        model.open(folder.resolve("vehicles/van.json"));
+        assertThat(recent()).containsExactly("boat.json", "van.json *");
+        model.openExample();
+        assertThat(recent()).containsExactly("boat.json", "van.json");
+    }
+
+    private void named(final String name) {
+        model.begin();
+        EntryList.vehicleName(model).type(name);
+        model.settled();
+        model.keeper().close();
+    }
+
+    private List<String> recent() {
+        final VehicleMenu menu = new VehicleMenu(model, new Proposed(), () -> {});
+        return menu.getItems().stream()
+                .filter(CheckMenuItem.class::isInstance)
+                .map(CheckMenuItem.class::cast)
+                .map(it -> it.getText() + (it.isSelected() ? " *" : ""))
+                .toList();
     }
 
     /** Where the pages of one vehicle lie says nothing of the next one. */

@@ -277,6 +277,54 @@ class VehicleModelTest {
     }
 
     @Test
+    void itIsSaidWhatAnUndoAndARedoChanged() {
+        cable(Quantity.ONE_WAY_LENGTH).type("5 m");
+        EntryList.ofLoad(model, 0, 0, LoadEntry.POWER).type("24 W");
+        EntryList.circuit(model, 0).own(Quantity.DROP).type("0.2 V");
+        EntryList.vehicleName(model).type("Heron");
+        assertThat(undone()).isEqualTo("Undone in \"The whole vehicle\": Name of the vehicle.");
+        assertThat(undone()).isEqualTo("Undone in \"Circuit 1\": your own figure for the drop.");
+        assertThat(undone()).isEqualTo("Undone in \"Circuit 1\": Power of one.");
+        assertThat(undone()).isEqualTo("Undone in \"Circuit 1\": Length, one way.");
+        assertThat(redone()).isEqualTo("Redone in \"Circuit 1\": Length, one way.");
+        cable(Quantity.SECTION).type("4 mm2");
+        assertThat(model.told().get()).as("it is no longer what was done last").isEmpty();
+    }
+
+    @Test
+    void itIsSaidWhichCircuitsAnUndoBringsBackOrTakesOut() {
+        model.removeCircuit(0);
+        assertThat(undone()).isEqualTo("Undone: \"Circuit 1\" back again.");
+        assertThat(redone()).isEqualTo("Redone: \"Circuit 1\" out again.");
+        model.change(
+                "",
+                it -> it.plus(Circuit.named("Fan")).plus(Circuit.named("Pump")));
+        assertThat(undone()).isEqualTo("Undone: 2 circuits out again.");
+        model.addCircuit();
+        model.addLoad(0);
+        assertThat(undone()).isEqualTo("Undone in \"Circuit 1\".");
+    }
+
+    @Test
+    void whereThereIsNothingToUndoNothingIsSaid() {
+        final VehicleModel other =
+                new VehicleModel(model.shelf(), () -> SumsInUse.USUAL, Background.atOnce());
+        assertThat(other.undo()).isEmpty();
+        assertThat(other.redo()).isEmpty();
+        assertThat(other.told().get()).isEmpty();
+    }
+
+    private String undone() {
+        assertThat(model.undo()).isNotNull();
+        return model.told().get();
+    }
+
+    private String redone() {
+        assertThat(model.redo()).isNotNull();
+        return model.told().get();
+    }
+
+    @Test
     void aCircuitRemovedComesBackByUndo() {
         lamps();
         final var before = model.now();
