@@ -45,7 +45,8 @@ public record History(List<Step> past, Step now, List<Step> ahead) {
             return this;
         }
         final boolean goesOn = now.open() && !change.isEmpty() && change.equals(now.change());
-        return new History(goesOn ? past : front(now, past), new Step(vehicle, change, true), List.of());
+        return new History(
+                goesOn ? past : front(now, past), new Step(vehicle, change, true), List.of());
     }
 
     /** As it stands, but the next change begins a step of its own: the field was left. */

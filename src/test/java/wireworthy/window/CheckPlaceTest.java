@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Predicate;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -143,6 +145,27 @@ class CheckPlaceTest extends WindowTest {
         write(".9");
         assertThat(texts()).anyMatch(text -> text.contains("2 V less arrive"));
         assertThat(heightOfFocus()).isCloseTo(before, within(2.0));
+    }
+
+    @Test
+    void whenOneRestsNoGapIsLeftThoughTheKeyboardStaysInTheField() throws TimeoutException {
+        press("Begin with the supply");
+        type("Voltage of the supply", "12 V");
+        press("Add a circuit");
+        type("Power of one", "60 W");
+        type("Length, one way", "5 m");
+        type("Section", "0.5 mm2");
+        final double many = heightOfSums();
+        retype("6 mm2");
+        assertThat(heightOfSums()).as("nothing jumps while one types").isGreaterThanOrEqualTo(many);
+        WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> heightOfSums() < many - 50);
+        assertThat(focused()).matches(node -> isField(node, "Section"));
+    }
+
+    private double heightOfSums() {
+        return lookup((Node it) -> it instanceof Labeled label && is(label, "The sums"))
+                .query()
+                .getLayoutY();
     }
 
     private Vehicle kept(final String file) {

@@ -27,6 +27,7 @@ final class CheckDesk extends StackPane {
     private final Saving saving;
     private final VehicleSide side;
     private final SideAndPage page;
+    private final Resting resting = new Resting(this);
     private Optional<CircuitForm> form = Optional.empty();
     private Refreshing typed = () -> {};
     private Refreshing shown = () -> {};
@@ -49,6 +50,7 @@ final class CheckDesk extends StackPane {
         model.vehicle().subscribe(any -> typed.refresh());
         // Without comparing all that was worked: its parts say nothing anew that stayed the same.
         model.checking().done().subscribe(() -> shown.refresh());
+        model.checking().done().subscribe(resting::begin);
     }
 
     /** What is open. */

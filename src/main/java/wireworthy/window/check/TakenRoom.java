@@ -7,8 +7,8 @@ import javafx.scene.layout.Region;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The room a part has once taken: kept until the keyboard goes elsewhere, so that nothing under it
- * jumps, or is painted anew, while a figure is typed.
+ * The room a part has once taken: kept until one rests or the keyboard goes elsewhere, so that
+ * nothing under it jumps, or is painted anew, while a figure is typed.
  */
 final class TakenRoom {
     private final Region part;
@@ -37,8 +37,13 @@ final class TakenRoom {
 
     private void focused(final @Nullable Node owner) {
         if (owner != null && !stays.test(owner)) {
-            part.setMinHeight(Region.USE_COMPUTED_SIZE);
-            given.run();
+            giveBack();
         }
+    }
+
+    /** The part takes no more room than what is said now. */
+    void giveBack() {
+        part.setMinHeight(Region.USE_COMPUTED_SIZE);
+        given.run();
     }
 }

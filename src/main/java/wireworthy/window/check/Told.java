@@ -14,12 +14,12 @@ import wireworthy.window.parts.Styles;
 /**
  * Says a thing in lines, and says them anew only when it has changed. The lines stay in the window,
  * out of sight where they are not needed: while one types only their words change, and nothing is
- * made and dressed again at every key. The room once taken is kept, too, until the keyboard goes
- * elsewhere: nothing under it jumps, or is painted anew, while a figure is typed.
+ * made and dressed again at every key. The room once taken is kept, too, until one rests or the
+ * keyboard goes elsewhere: nothing under it jumps, or is painted anew, while a figure is typed.
  *
  * @param <T> what is told; told apart by {@code equals}
  */
-final class Told<T> extends KeptBox {
+final class Told<T> extends KeptBox implements KeepsRoom {
     private final Function<T, List<Line>> telling;
     private final List<LineNode> lines = new ArrayList<>();
     private final TakenRoom room;
@@ -42,6 +42,11 @@ final class Told<T> extends KeptBox {
             setVisible(!said.isEmpty());
             setManaged(isVisible() || room.isKept());
         }
+    }
+
+    @Override
+    public void giveBack() {
+        room.giveBack();
     }
 
     /** Among the results themselves all stays where one is about to go. */

@@ -30,10 +30,7 @@ enum Undoing {
                     circuits(larger, Math.abs(more), first));
         }
         final String where =
-                entry.map(Entry::spot)
-                        .or(() -> first)
-                        .orElse(Spot.Fixed.WHOLE)
-                        .title(now);
+                entry.map(Entry::spot).or(() -> first).orElse(Spot.Fixed.WHOLE).title(now);
         return entry.map(it -> text(".entry", "where", where, "what", it.spoken()))
                 .orElseGet(() -> text("", "where", where));
     }

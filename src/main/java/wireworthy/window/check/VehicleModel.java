@@ -145,8 +145,7 @@ final class VehicleModel implements AutoCloseable {
 
     /** Takes back the last step, and gives the path of the entry that was changed by it. */
     Optional<String> undo() {
-        return history.undone()
-                .flatMap(it -> goTo(it, Undoing.UNDONE, history.now().change()));
+        return history.undone().flatMap(it -> goTo(it, Undoing.UNDONE, history.now().change()));
     }
 
     /** Does again what was undone last, and gives the path of the entry that was changed by it. */

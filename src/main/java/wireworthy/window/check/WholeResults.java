@@ -24,7 +24,7 @@ import wireworthy.window.parts.Verdict;
 import wireworthy.working.Danger;
 
 /** What all circuits come to together; what could start a fire stands apart, before all else. */
-final class WholeResults extends KeptBox implements Refreshing {
+final class WholeResults extends KeptBox implements Refreshing, KeepsRoom {
     private final VehicleModel model;
     private final VBox first = new KeptBox();
     private final TakenRoom room = new TakenRoom(first, any -> false, () -> {});
@@ -58,6 +58,11 @@ final class WholeResults extends KeptBox implements Refreshing {
     /** What belongs in sight before all else. */
     VBox first() {
         return first;
+    }
+
+    @Override
+    public void giveBack() {
+        room.giveBack();
     }
 
     private List<Node> differing(final Differing differing) {

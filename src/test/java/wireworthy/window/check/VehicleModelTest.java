@@ -296,9 +296,7 @@ class VehicleModelTest {
         model.removeCircuit(0);
         assertThat(undone()).isEqualTo("Undone: \"Circuit 1\" back again.");
         assertThat(redone()).isEqualTo("Redone: \"Circuit 1\" out again.");
-        model.change(
-                "",
-                it -> it.plus(Circuit.named("Fan")).plus(Circuit.named("Pump")));
+        model.change("", it -> it.plus(Circuit.named("Fan")).plus(Circuit.named("Pump")));
         assertThat(undone()).isEqualTo("Undone: 2 circuits out again.");
         model.addCircuit();
         model.addLoad(0);
