@@ -60,7 +60,12 @@ record ToLookAt(List<String> unsound, List<String> inQuestion, List<String> doub
                                 Verdict.CAUTION,
                                 State.DIFFERS.icon(),
                                 CheckTexts.counted(key, figures.size()),
-                                CheckTexts.of("own.why", "figures", listed(figures))));
+                                CheckTexts.of(
+                                        "own.why",
+                                        "sums",
+                                        CheckTexts.of("sums"),
+                                        "figures",
+                                        listed(figures))));
     }
 
     private static String listed(final List<String> figures) {

@@ -170,7 +170,7 @@ class ImportModelTest {
                         "Taken into \"My vehicle\": 2 circuits."
                                 + " Undo (Ctrl+Z) takes them out again.");
         vehicle.undo();
-        assertThat(vehicle.told().get()).isEmpty();
+        assertThat(vehicle.told().get()).isEqualTo("Undone: 2 circuits out again.");
     }
 
     @Test
