@@ -2,14 +2,12 @@ package wireworthy.marking;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.IntStream;
 import wireworthy.rules.Direction;
 import wireworthy.rules.Ref;
 import wireworthy.rules.SlipCatalogue;
@@ -34,8 +32,7 @@ public final class SlipFigures {
     private final int asked;
     private final double[] pinned;
     private final List<Change> changes;
-    private final BitSet needed;
-    private double[] before = {};
+    private final Replay replay;
 
     private SlipFigures(final Worked worked, final Ref asked, final double[] pinned) {
         this.worked = worked;
@@ -43,7 +40,7 @@ public final class SlipFigures {
         this.asked = plan.placeOf(asked).orElseThrow();
         this.pinned = pinned;
         this.changes = changes(asked);
-        this.needed = needed();
+        this.replay = new Replay(worked, this.asked, pinned, changes);
     }
 
     /** The figures of single slips on the way to a quantity, the earliest line first. */
@@ -106,75 +103,12 @@ public final class SlipFigures {
     }
 
     private Outcome outcome(final List<Change> gone) {
-        return new Outcome(gone, value(gone));
-    }
-
-    /** What comes out: only the lines from what went wrong on are worked again. */
-    private double value(final List<Change> gone) {
-        int first = plan.steps().size();
-        for (final Change change : gone) {
-            first = Math.min(first, change.line());
-        }
-        return run(gone, needed, Math.max(first, 0))[asked];
+        return new Outcome(gone, replay.value(gone));
     }
 
     /** All values with these things gone wrong. */
     double[] run(final List<Change> gone) {
-        return run(gone, allLines(), 0);
-    }
-
-    private BitSet allLines() {
-        final BitSet all = new BitSet();
-        all.set(0, plan.steps().size());
-        return all;
-    }
-
-    private double[] run(final List<Change> gone, final BitSet lines, final int from) {
-        final double[] values = before().clone();
-        final List<SlipAt> slipping = new ArrayList<>(gone.size());
-        double factor = 1;
-        for (final Change change : gone) {
-            if (change instanceof Change.Misread misread) {
-                values[misread.place()] = misread.value();
-            } else if (change instanceof Change.AtLine line) {
-                slipping.add(line.at());
-            } else if (change instanceof Change.OfResult result) {
-                factor *= result.factor();
-            }
-        }
-        final double[] done = plan.replay(values, lines, from, slipping, pinned);
-        done[asked] *= factor;
-        return done;
-    }
-
-    /** All values with nothing gone wrong, worked on from the learner's own; worked once. */
-    private double[] before() {
-        if (before.length == 0) {
-            final double[] values = worked.values().clone();
-            for (int place = 0; place < values.length; place++) {
-                values[place] = Double.isNaN(pinned[place]) ? values[place] : pinned[place];
-            }
-            before = plan.replay(values, allLines(), 0, List.of(), pinned);
-        }
-        return before;
-    }
-
-    /** The lines that the asked one reads, soundly or by a slip, and so on back. */
-    private BitSet needed() {
-        final Set<Integer> places = new HashSet<>(Set.of(asked));
-        final BitSet lines = new BitSet();
-        for (int i = plan.steps().size() - 1; i >= 0; i--) {
-            final int line = i;
-            if (places.contains(plan.steps().get(i).output())) {
-                lines.set(i);
-                IntStream.of(plan.steps().get(i).inputs()).forEach(places::add);
-                changes.stream()
-                        .filter(it -> it.line() == line && it instanceof Change.AtLine)
-                        .flatMapToInt(it -> IntStream.of(((Change.AtLine) it).at().inputs()))
-                        .forEach(places::add);
-            }
-        }
-        return lines;
+        return replay.run(gone);
     }
 
     /** Every pair of slips at different lines. */
@@ -213,7 +147,7 @@ public final class SlipFigures {
         return pair.changes().stream()
                 .noneMatch(
                         change ->
-                                Math.abs(value(List.of(change)) - pair.value())
+                                Math.abs(replay.value(List.of(change)) - pair.value())
                                         <= SAME * Math.abs(pair.value()));
     }
 
