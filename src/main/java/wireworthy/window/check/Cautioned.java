@@ -21,6 +21,11 @@ final class Cautioned {
         return Line.notice(verdict(danger), sign(danger), words(danger), caution.text());
     }
 
+    /** What comes before figures to look at. */
+    static boolean isGrave(final Caution caution) {
+        return caution.danger().compareTo(Danger.LESS_ARRIVES) <= 0;
+    }
+
     /** What a danger leads to, as a heading. */
     static String words(final Danger danger) {
         return CheckTexts.of("danger." + danger.name().toLowerCase(Locale.ROOT));

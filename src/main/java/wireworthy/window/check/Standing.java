@@ -7,20 +7,19 @@ import wireworthy.window.parts.KeptBox;
 import wireworthy.window.parts.Scrolling;
 import wireworthy.window.parts.Styles;
 import wireworthy.working.Caution;
-import wireworthy.working.Danger;
 
 /**
- * How a part stands, in sight before its form: its state, what could start a fire, and which of the
- * builder's figures are to be looked at.
+ * How a part stands, in sight before its form: its state, what brings it about, what could start a
+ * fire first, and which of the builder's figures are to be looked at.
  */
 final class Standing extends KeptBox {
     private final Told<State> state = new Told<>(StateBadge::of);
-    private final Told<List<Caution>> fire = new Told<>(Cautioned::all);
+    private final Told<List<Caution>> grave = new Told<>(Cautioned::all);
     private final Told<ToLookAt> figures = new Told<>(ToLookAt::told);
 
     Standing() {
         getStyleClass().add(Styles.STANDING);
-        getChildren().setAll(state, fire, figures);
+        getChildren().setAll(state, grave, figures);
         managedProperty().bind(visibleProperty());
         setVisible(false);
         Scrolling.holdBelow(this);
@@ -36,17 +35,13 @@ final class Standing extends KeptBox {
 
     private void show(final State now, final List<Caution> cautions, final ToLookAt looked) {
         state.show(now);
-        fire.show(cautions.stream().filter(Standing::isFire).toList());
+        grave.show(cautions.stream().filter(Cautioned::isGrave).toList());
         figures.show(looked);
         setVisible(true);
     }
 
     /** The cautions that it leaves to be said after it. */
     static List<Caution> others(final List<Caution> cautions) {
-        return cautions.stream().filter(it -> !isFire(it)).toList();
-    }
-
-    private static boolean isFire(final Caution caution) {
-        return caution.danger() == Danger.FIRE;
+        return cautions.stream().filter(it -> !Cautioned.isGrave(it)).toList();
     }
 }

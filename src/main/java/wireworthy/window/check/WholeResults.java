@@ -84,7 +84,7 @@ final class WholeResults extends KeptBox implements Refreshing, KeepsRoom {
         if (placed.isEmpty()) {
             return nothing(warned.worked());
         }
-        return grouped(placed.stream().filter(WholeResults::isGrave).toList());
+        return grouped(placed.stream().filter(it -> Cautioned.isGrave(it.caution())).toList());
     }
 
     private static List<Node> nothing(final boolean worked) {
@@ -92,10 +92,6 @@ final class WholeResults extends KeptBox implements Refreshing, KeepsRoom {
                 worked
                         ? new Notice(Verdict.SOUND, CheckTexts.of("whole.nothing"))
                         : new Notice(Verdict.CAUTION, CheckTexts.of("whole.too-early")));
-    }
-
-    private static boolean isGrave(final CheckedVehicle.Placed placed) {
-        return placed.caution().danger().compareTo(Danger.LESS_ARRIVES) <= 0;
     }
 
     private List<Node> grouped(final List<CheckedVehicle.Placed> placed) {
@@ -174,7 +170,10 @@ final class WholeResults extends KeptBox implements Refreshing, KeepsRoom {
                         checked.totalCurrent().isPresent() && open.all().isEmpty()));
         unsettled.show(open);
         differing.show(Differing.of(checked));
-        lesser.show(checked.cautions().stream().filter(it -> !isGrave(it)).toList());
+        lesser.show(
+                checked.cautions().stream()
+                        .filter(it -> !Cautioned.isGrave(it.caution()))
+                        .toList());
         totals.show(new Totals(checked.totalCurrent(), checked.simultaneousCurrent()));
         drawing.show(Distribution.of(checked));
         main.show(checked);

@@ -208,6 +208,16 @@ class CheckLayoutTest {
                 .isLessThan(scene.getHeight());
     }
 
+    /** What the state says is explained before figures that matter less. */
+    @ParameterizedTest
+    @EnumSource
+    void whatBringsTheStateAboutStandsBeforeOwnFigures(final Setting setting) {
+        EntryList.circuit(model, LAMPS).own(Quantity.FUSE_FLOOR).type("90 A");
+        circuit(setting, LAMPS);
+        assertThat(topOf("More is lost than the limit allows"))
+                .isLessThan(topOf("One of your figures is not sound"));
+    }
+
     @Test
     void severalFiguresOfOnesOwnAreNamedTogether() {
         EntryList.circuit(model, STRIPS).own(Quantity.FUSE_FLOOR).type("9 A");
