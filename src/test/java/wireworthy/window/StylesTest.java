@@ -49,6 +49,7 @@ class StylesTest {
                     "progress",
                     "hyperlink",
                     "text-area",
+                    "content",
                     "viewport",
                     "scroll-bar",
                     "thumb",
