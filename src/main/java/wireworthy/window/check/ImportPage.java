@@ -50,7 +50,10 @@ final class ImportPage extends VBox {
         model.result().subscribe(this::show);
     }
 
-    /** Into the vehicle that is open, or into a new one: asked wherever it could be either. */
+    /**
+     * Into the vehicle that is open, or into a new one: asked wherever it could be either. A
+     * spreadsheet is most often a whole vehicle, and a new one changes nothing there is.
+     */
     private Node taking(final Runnable done) {
         final Button leave = Buttons.plain(CheckTexts.of("sheet.leave"), done);
         if (!model.asks()) {
@@ -60,9 +63,21 @@ final class ImportPage extends VBox {
         }
         final String here = CheckTexts.of("sheet.take-here", "vehicle", model.open());
         return Buttons.row(
-                take(here, model::takeIn, done),
+                takeHere(here, done),
                 take(CheckTexts.of("sheet.take-new"), model::takeAsNew, done),
                 leave);
+    }
+
+    private Button takeHere(final String words, final Runnable done) {
+        final Button here =
+                Buttons.plain(
+                        words,
+                        () -> {
+                            model.takeIn();
+                            done.run();
+                        });
+        here.setMnemonicParsing(false);
+        return here;
     }
 
     private static Button take(final String words, final Runnable taking, final Runnable done) {
@@ -73,7 +88,6 @@ final class ImportPage extends VBox {
                             taking.run();
                             done.run();
                         });
-        take.setDefaultButton(false);
         take.setMnemonicParsing(false);
         return take;
     }

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 import wireworthy.record.SumsInUse;
 import wireworthy.window.Background;
 import wireworthy.window.FxTest;
+import wireworthy.window.parts.Styles;
 
 /** What is shown in the middle as vehicles and spreadsheets are opened. */
 @FxTest
@@ -90,6 +91,31 @@ class CheckDeskTest {
         model.begin();
         assertThat(shows(ImportPage.class)).isFalse();
         assertThat(shows(WholePage.class)).isTrue();
+    }
+
+    @Test
+    void ofTwoPlacesForTheCircuitsOnlyTheLikelierIsTheMainOne() throws IOException {
+        model.addCircuit();
+        model.choose(Spot.Fixed.WHOLE);
+        preview();
+        final String isNew = CheckTexts.of("sheet.take-new");
+        assertThat(mainButtons()).containsExactly(isNew);
+        assertThat(button(isNew).isDefaultButton()).isTrue();
+    }
+
+    private List<String> mainButtons() {
+        return everything()
+                .filter(it -> it.getStyleClass().contains(Styles.MAIN))
+                .map(it -> ((Button) it).getText())
+                .toList();
+    }
+
+    private Button button(final String words) {
+        return everything()
+                .filter(it -> it instanceof Button button && button.getText().equals(words))
+                .map(Button.class::cast)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
