@@ -13,7 +13,10 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.Control;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.Toggle;
 import org.junit.jupiter.api.Test;
 
 /** The base sheet is cut down to the controls there are; every one of them has to be kept. */
@@ -43,10 +46,17 @@ class BaseSheetTest {
         try {
             final ClassLoader here = BaseSheetTest.class.getClassLoader();
             final Class<?> named = Class.forName(imported.group(1), false, here);
-            return Control.class.isAssignableFrom(named) && !isAbstract(named.getModifiers());
+            return (Control.class.isAssignableFrom(named) || isMarked(named))
+                    && !isAbstract(named.getModifiers());
         } catch (ClassNotFoundException e) {
             throw new AssertionError(e);
         }
+    }
+
+    /** An item of a menu that shows whether it is chosen. */
+    private static boolean isMarked(final Class<?> named) {
+        return MenuItem.class.isAssignableFrom(named) && Toggle.class.isAssignableFrom(named)
+                || CheckMenuItem.class.isAssignableFrom(named);
     }
 
     /** Controls have their own names as style classes: {@code ToggleButton}, toggle-button. */

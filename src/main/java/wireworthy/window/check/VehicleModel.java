@@ -41,8 +41,11 @@ final class VehicleModel implements AutoCloseable {
     private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper told = new ReadOnlyStringWrapper("");
     private final ReadOnlyIntegerWrapper opened = new ReadOnlyIntegerWrapper();
-    private final Map<String, Entry> typed = new HashMap<>();
+    private final Map<String, Typed> typed = new HashMap<>();
     private History history;
+
+    /** An entry, and where one typed into it: some stand on several forms. */
+    private record Typed(Entry entry, Spot at) {}
 
     /**
      * A vehicle of which nothing is known yet.
@@ -133,7 +136,7 @@ final class VehicleModel implements AutoCloseable {
 
     /** Changes an entry. */
     void change(final Entry entry, final UnaryOperator<Vehicle> how) {
-        typed.put(entry.path(), entry);
+        typed.put(entry.path(), new Typed(entry, chosen.get()));
         change(entry.path(), how);
     }
 
@@ -156,11 +159,14 @@ final class VehicleModel implements AutoCloseable {
     /** Shows the place of the change, so that one sees what was undone. */
     private Optional<String> goTo(final History other, final Undoing undoing, final String change) {
         final Vehicle before = now();
-        final Optional<Spot> where = Spot.firstOther(before, other.vehicle());
+        final Optional<Entry> entry = Optional.ofNullable(typed.get(change)).map(Typed::entry);
         show(other);
         keeper.keep(now());
-        where.filter(it -> it.isIn(now())).ifPresent(chosen::set);
-        final Optional<Entry> entry = Optional.ofNullable(typed.get(change));
+        Optional.ofNullable(typed.get(change))
+                .map(Typed::at)
+                .or(() -> Spot.firstOther(before, now()))
+                .filter(it -> it.isIn(now()))
+                .ifPresent(chosen::set);
         told.set(undoing.words(before, now(), entry));
         return entry.map(Entry::path);
     }

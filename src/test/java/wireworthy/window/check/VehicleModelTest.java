@@ -267,6 +267,16 @@ class VehicleModelTest {
         assertThat(cable(Quantity.SECTION).text()).isEqualTo("2.5 mm2");
     }
 
+    /** The voltage stands on three forms. */
+    @Test
+    void whatIsUndoneIsShownWhereItWasTyped() {
+        model.choose(Spot.Fixed.WHOLE);
+        EntryList.volts(model).type("24 V");
+        model.choose(FIRST);
+        model.undo();
+        assertThat(model.chosen().get()).isEqualTo(Spot.Fixed.WHOLE);
+    }
+
     @Test
     void onceTheFieldIsLeftTheNextChangeIsUndoneByItself() {
         cable(Quantity.SECTION).type("2.5 mm2");
