@@ -1,10 +1,8 @@
 package wireworthy.window;
 
 import java.util.function.Supplier;
-import javafx.animation.PauseTransition;
 import javafx.stage.Stage;
 import javafx.stage.Window;
-import javafx.util.Duration;
 import javafx.util.Subscription;
 import wireworthy.record.WindowBounds;
 
@@ -15,18 +13,17 @@ import wireworthy.record.WindowBounds;
  */
 public final class HeldSize {
     /** Nothing may have changed for so long before it is put back. */
-    private static final Duration REST = Duration.millis(100);
+    private static final long REST_MILLIS = 100;
 
-    private static final Duration MOMENT = Duration.seconds(2);
+    private static final long MOMENT_MILLIS = 2000;
 
     private final Stage stage;
     private final WindowBounds wanted;
-    private final PauseTransition rest = new PauseTransition(REST);
+    private final Pause rest = new Pause(REST_MILLIS, this::putBack);
 
     private HeldSize(final Stage stage, final WindowBounds wanted) {
         this.stage = stage;
         this.wanted = wanted;
-        rest.setOnFinished(done -> putBack());
     }
 
     /** Asks with a dialog of the system over a window, which has its size again afterwards. */
@@ -48,12 +45,10 @@ public final class HeldSize {
     private void hold() {
         final Subscription changes =
                 Subscription.combine(
-                        stage.widthProperty().subscribe(any -> rest.playFromStart()),
-                        stage.heightProperty().subscribe(any -> rest.playFromStart()),
-                        stage.maximizedProperty().subscribe(any -> rest.playFromStart()));
-        final PauseTransition moment = new PauseTransition(MOMENT);
-        moment.setOnFinished(over -> changes.unsubscribe());
-        moment.play();
+                        stage.widthProperty().subscribe(any -> rest.begin()),
+                        stage.heightProperty().subscribe(any -> rest.begin()),
+                        stage.maximizedProperty().subscribe(any -> rest.begin()));
+        new Pause(MOMENT_MILLIS, changes::unsubscribe).begin();
     }
 
     private void putBack() {

@@ -2,11 +2,9 @@ package wireworthy.window;
 
 import java.util.List;
 import java.util.Optional;
-import javafx.animation.PauseTransition;
 import javafx.geometry.Rectangle2D;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
-import javafx.util.Duration;
 import wireworthy.record.SettingsKeeper;
 import wireworthy.record.WindowBounds;
 
@@ -19,7 +17,7 @@ final class StagePlacing {
     private static final double TITLE = 40;
 
     /** What the toolkit does to a window in passing is not remembered. */
-    private static final Duration REST = Duration.millis(400);
+    private static final long REST_MILLIS = 400;
 
     private StagePlacing() {}
 
@@ -81,8 +79,7 @@ final class StagePlacing {
     }
 
     private static void remember(final Stage stage, final SettingsKeeper settings) {
-        final PauseTransition rest = new PauseTransition(REST);
-        rest.setOnFinished(done -> keep(stage, settings));
+        final Pause rest = new Pause(REST_MILLIS, () -> keep(stage, settings));
         stage.setOnShown(
                 shown -> {
                     HeldSize.hold(stage);
@@ -92,14 +89,14 @@ final class StagePlacing {
                                     stage.widthProperty(),
                                     stage.heightProperty(),
                                     stage.maximizedProperty())
-                            .forEach(it -> it.subscribe(any -> rest.playFromStart()));
+                            .forEach(it -> it.subscribe(any -> rest.begin()));
                 });
         stage.setOnHiding(hiding -> keep(stage, settings));
     }
 
     /** A window that fills the screen, or is put away, comes back where it stood before. */
     private static void keep(final Stage stage, final SettingsKeeper settings) {
-        if (!stage.isFullScreen() && !stage.isIconified()) {
+        if (stage.isShowing() && !stage.isFullScreen() && !stage.isIconified()) {
             settings.change(it -> it.withWindow(kept(it.window(), boundsOf(stage))));
         }
     }

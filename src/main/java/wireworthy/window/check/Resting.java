@@ -1,11 +1,10 @@
 package wireworthy.window.check;
 
 import java.util.Optional;
-import javafx.animation.PauseTransition;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
-import javafx.util.Duration;
+import wireworthy.window.Pause;
 import wireworthy.window.parts.Scrolling;
 
 /**
@@ -13,19 +12,18 @@ import wireworthy.window.parts.Scrolling;
  * typed in stays where it is seen.
  */
 final class Resting {
-    private static final Duration MOMENT = Duration.seconds(1);
+    private static final long MOMENT_MILLIS = 1000;
 
     private final Parent place;
-    private final PauseTransition moment = new PauseTransition(MOMENT);
+    private final Pause moment = new Pause(MOMENT_MILLIS, this::giveBack);
 
     Resting(final Parent place) {
         this.place = place;
-        moment.setOnFinished(over -> giveBack());
     }
 
     /** Results have come: the moment begins anew. */
     void begin() {
-        moment.playFromStart();
+        moment.begin();
     }
 
     /** Gives the room back now. */
