@@ -55,7 +55,7 @@ class BaseSheetTest {
 
     /** An item of a menu that shows whether it is chosen. */
     private static boolean isMarked(final Class<?> named) {
-        return MenuItem.class.isAssignableFrom(named) && Toggle.class.isAssignableFrom(named)
+        return (MenuItem.class.isAssignableFrom(named) && Toggle.class.isAssignableFrom(named))
                 || CheckMenuItem.class.isAssignableFrom(named);
     }
 
