@@ -12,6 +12,9 @@ import wireworthy.facts.CableTable.Row;
 
 /** The ampacity tables a cable can be chosen by. */
 public final class CableTables {
+    /** What is taken where nothing is said. */
+    public static final String USUAL = "thin-wall";
+
     /** "A at 85 to 90 degC" is the column for 85 degC. */
     private static final Pattern AMPACITY = Pattern.compile("A at (\\d+)( to \\d+)? degC");
 

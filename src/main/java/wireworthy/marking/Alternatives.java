@@ -17,11 +17,15 @@ record Alternatives(Worked worked, PlainLines lines, SlipWords slips, boolean as
     private static final TextBundle MARKS = new TextBundle("marks");
 
     private static final int MOST = 3;
+    private static final double CLEARLY = 0.02;
 
     /** Slips that give one figure: some go by one sentence of their own. */
     String several(final List<Outcome> explained, final Ref ref, final Reading.Read read) {
         final Optional<Outcome> tenTimes =
-                explained.stream().filter(SlipWords::isTenTimes).findFirst();
+                explained.stream()
+                        .filter(SlipWords::isTenTimes)
+                        .filter(it -> asking || isAsNear(it, explained, read))
+                        .findFirst();
         if (tenTimes.isPresent()) {
             return tenTimes(tenTimes.get(), explained, read);
         }
@@ -36,6 +40,17 @@ record Alternatives(Worked worked, PlainLines lines, SlipWords slips, boolean as
                 : withinLimit(
                         MARKS.of("either").replace("{either}", either(explained)),
                         " " + toTellThem(explained, ref));
+    }
+
+    /** Whether no other comes clearly nearer to the figure typed. */
+    private static boolean isAsNear(
+            final Outcome one, final List<Outcome> all, final Reading.Read read) {
+        final double nearest = all.stream().mapToDouble(it -> off(it, read)).min().orElse(0);
+        return off(one, read) <= nearest + CLEARLY * Math.abs(read.value());
+    }
+
+    private static double off(final Outcome outcome, final Reading.Read read) {
+        return Math.abs(outcome.value() - read.value());
     }
 
     /** On a page, the figure that would show which it was; else the working. */

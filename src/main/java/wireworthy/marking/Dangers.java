@@ -5,6 +5,7 @@ import static wireworthy.rules.Quantity.*;
 import java.util.Optional;
 import java.util.Set;
 import wireworthy.rules.Quantity;
+import wireworthy.rules.Ref;
 import wireworthy.texts.TextBundle;
 import wireworthy.working.Danger;
 import wireworthy.working.Worked;
@@ -61,7 +62,9 @@ record Dangers(Danger danger, String key) {
             return low ? costs() : fire("section-overrated");
         }
         if (DROPS.contains(quantity)) {
-            return low ? unless(chosen.dropHolds(), wont("drop-too-low")) : costs();
+            return low
+                    ? unless(chosen.dropHolds(), wont("drop-too-low"))
+                    : unless(worked.typed(Ref.circuit(SECTION)).isPresent(), costs());
         }
         if (quantity == VOLTAGE_AT_LOAD) {
             return low ? Optional.empty() : wont("volts-too-high");

@@ -215,8 +215,8 @@ public final class Remedies {
                 text);
     }
 
-    private static String size(final double section) {
-        return FigureText.of(section, Dimension.AREA, 4);
+    private String size(final double section) {
+        return CableSize.text(section, worked.plan().setting().table());
     }
 
     private void higher(final double volts, final List<Remedy> ways) {

@@ -60,7 +60,8 @@ record Shape(Setting setting, List<Ref> figures, List<Set<Quantity>> loads, List
             given.add(Quantity.LOADS);
         }
         return new Setting(
-                CableTables.named(question.names().getOrDefault(Quantity.CABLE_TABLE, "thin-wall")),
+                CableTables.named(
+                        question.names().getOrDefault(Quantity.CABLE_TABLE, CableTables.USUAL)),
                 FuseSeriesTable.named(question.names().getOrDefault(Quantity.FUSE_SERIES, "blade")),
                 is(question, Quantity.CONDUCTOR_METAL, "aluminium"),
                 is(question, Quantity.RETURN, "chassis"),

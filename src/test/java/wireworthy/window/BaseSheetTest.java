@@ -55,8 +55,9 @@ class BaseSheetTest {
 
     /** An item of a menu that shows whether it is chosen. */
     private static boolean isMarked(final Class<?> named) {
-        return (MenuItem.class.isAssignableFrom(named) && Toggle.class.isAssignableFrom(named))
-                || CheckMenuItem.class.isAssignableFrom(named);
+        final boolean oneOfSome =
+                MenuItem.class.isAssignableFrom(named) && Toggle.class.isAssignableFrom(named);
+        return oneOfSome || CheckMenuItem.class.isAssignableFrom(named);
     }
 
     /** Controls have their own names as style classes: {@code ToggleButton}, toggle-button. */

@@ -57,7 +57,7 @@ final class Overview {
         page.say("h2", Words.of("cautions"));
         final List<FieldNote> open =
                 checked.main().notes().stream()
-                        .filter(note -> note.kind() == FieldNote.Kind.MISSING)
+                        .filter(note -> note.kind() != FieldNote.Kind.DOUBT)
                         .toList();
         final List<CheckedCircuit> unjudged =
                 checked.circuits().stream().filter(Overview::isUnjudged).toList();

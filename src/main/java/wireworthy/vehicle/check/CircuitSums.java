@@ -14,7 +14,6 @@ import wireworthy.vehicle.Entries;
 import wireworthy.vehicle.LoadEntry;
 import wireworthy.working.NetworkSolution;
 import wireworthy.working.Solver;
-import wireworthy.working.Unworkable;
 import wireworthy.working.WarmDrop;
 import wireworthy.working.Worked;
 
@@ -69,32 +68,14 @@ record CircuitSums(
     }
 
     private CircuitSums doubted(final Solver solver) {
-        final Optional<Unworkable> open = noCeiling();
-        final OtherTables others = new OtherTables(solver, sums);
+        final Unprotected unprotected =
+                new Unprotected(solver, sums, input.circuit().part().given().has(SECTION));
         final List<String> said = sums.notes().stream().map(FieldNote::where).toList();
         final List<FieldNote> doubts =
-                Stream.concat(
-                                open.map(why -> unprotected(why, others)).stream(),
-                                Doubts.of(input.circuit()).stream())
+                Stream.concat(unprotected.notes().stream(), Doubts.of(input.circuit()).stream())
                         .filter(note -> !said.contains(note.where()))
                         .toList();
-        return with(
-                sums.with(List.of(), doubts)
-                        .cautioned(open.flatMap(any -> others.caution()).stream().toList()));
-    }
-
-    /** Why no table tells the ampacity of a cable that was typed. */
-    private Optional<Unworkable> noCeiling() {
-        final boolean typed = input.circuit().part().given().has(SECTION);
-        return typed && sums.value(FUSE_CEILING).isEmpty()
-                ? sums.worked().flatMap(worked -> worked.problem(FUSE_CEILING))
-                : Optional.empty();
-    }
-
-    /** No fuse can be said to protect it. */
-    private static FieldNote unprotected(final Unworkable why, final OtherTables others) {
-        final String text = Said.of("no-ceiling", "why", InWords.of(why));
-        return FieldNote.wrong("given.section", text + others.told());
+        return with(sums.with(List.of(), doubts).cautioned(unprotected.cautions()));
     }
 
     private static CircuitSums worked(final CircuitInput input, final Solver solver) {

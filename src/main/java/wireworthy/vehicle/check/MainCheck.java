@@ -57,7 +57,9 @@ final class MainCheck {
         kind(givens, together);
         source.voltsInto(givens);
         together.ifPresent(amps -> givens.worked(CIRCUIT_CURRENT, amps));
-        this.sums = named(Sums.of(solver, givens, FIND, main.answers()));
+        final Sums worked = named(Sums.of(solver, givens, FIND, main.answers()));
+        final Unprotected open = new Unprotected(solver, worked, given.has(SECTION));
+        this.sums = worked.with(List.of(), open.notes()).cautioned(open.cautions());
     }
 
     /** The current is not asked for here: it is that of the circuits. */

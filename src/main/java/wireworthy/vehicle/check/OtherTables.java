@@ -3,6 +3,7 @@ package wireworthy.vehicle.check;
 import static wireworthy.rules.Quantity.CABLE_TABLE;
 import static wireworthy.rules.Quantity.FUSE;
 import static wireworthy.rules.Quantity.FUSE_CEILING;
+import static wireworthy.rules.Quantity.SECTION;
 
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -22,7 +23,7 @@ import wireworthy.working.Solver;
 import wireworthy.working.Unworkable;
 import wireworthy.working.Worked;
 
-/** What the other tables say of a cable whose own table does not hold it. */
+/** What the other tables say of a cable that is too thick for its own. */
 record OtherTables(Solver solver, Sums sums) {
     private record By(CableTable table, double ceiling) {
         private String text() {
@@ -68,8 +69,10 @@ record OtherTables(Solver solver, Sums sums) {
     }
 
     private Stream<By> all(final Worked worked) {
+        final CableTable own = worked.plan().setting().table();
+        final double mm2 = sums.typed(SECTION).orElse(0) / Dimension.AREA.scale();
         return CableTables.all().stream()
-                .filter(table -> !table.equals(worked.plan().setting().table()))
+                .filter(table -> !table.equals(own) && mm2 > own.largestSectionMm2())
                 .flatMap(table -> by(worked.question(), table));
     }
 

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import wireworthy.facts.CableTables;
 import wireworthy.rules.Dimension;
 import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
@@ -214,7 +215,7 @@ public record Purchases(
 
     private static String table(final Part part) {
         final String table = part.given().text(CABLE_TABLE);
-        return table.isBlank() ? "" : " (" + table.strip() + ")";
+        return " (" + (table.isBlank() ? CableTables.USUAL : table.strip()) + ")";
     }
 
     private static String colour(final Circuit circuit) {

@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import wireworthy.rules.Dimension;
+import wireworthy.rules.FigureText;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.LoadEntry;
 import wireworthy.vehicle.Understood;
@@ -174,6 +176,16 @@ final class ImportModel {
                 open(),
                 "circuits",
                 CheckTexts.counted("sheet.circuits", vehicle.now().circuits().size()));
+    }
+
+    /** What the circuits go by where the file says nothing. */
+    String goBy() {
+        return CheckTexts.of(
+                "sheet.go-by",
+                "table",
+                vehicle.sums().cableTable(),
+                "limit",
+                FigureText.of(vehicle.sums().dropLimit(), Dimension.SHARE));
     }
 
     /** The name of the vehicle that is open. */

@@ -37,6 +37,7 @@ final class ImportPage extends VBox {
                 new VBox(
                         Texts.title(CheckTexts.of("sheet.title")),
                         Texts.strong(model.where()),
+                        Texts.paragraph(model.goBy()),
                         Texts.paragraph(CheckTexts.of("sheet.what")),
                         columns,
                         outcome);
@@ -57,9 +58,7 @@ final class ImportPage extends VBox {
     private Node taking(final Runnable done) {
         final Button leave = Buttons.plain(CheckTexts.of("sheet.leave"), done);
         if (!model.asks()) {
-            final Button take = take(CheckTexts.of("sheet.take"), model::takeIn, done);
-            take.setDefaultButton(true);
-            return Buttons.row(take, leave);
+            return Buttons.row(take(CheckTexts.of("sheet.take"), model::takeIn, done), leave);
         }
         final String here = CheckTexts.of("sheet.take-here", "vehicle", model.open());
         return Buttons.row(

@@ -16,13 +16,18 @@ final class VehicleSide extends VBox {
         VBox.setVgrow(list, Priority.ALWAYS);
         getStyleClass().addAll(Styles.SIDE, Styles.VEHICLE_SIDE);
         getChildren()
-                .setAll(
-                        menu,
-                        list,
-                        Buttons.plain(CheckTexts.of("add-circuit"), add),
-                        trouble(model),
-                        told(model),
-                        kept(model.keeper()));
+                .setAll(menu, list, Buttons.plain(CheckTexts.of("add-circuit"), add), said(model));
+    }
+
+    /** In one place and one room, so that a message does not move what stands above it. */
+    private static VBox said(final VehicleModel model) {
+        final Label told = told(model);
+        final Label kept = kept(model.keeper());
+        kept.visibleProperty().bind(told.managedProperty().not());
+        kept.managedProperty().bind(kept.visibleProperty());
+        final VBox said = new VBox(trouble(model), told, kept);
+        said.getStyleClass().add(Styles.VEHICLE_SAID);
+        return said;
     }
 
     /** Puts the keyboard on the list. */

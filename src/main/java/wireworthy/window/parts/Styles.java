@@ -163,6 +163,7 @@ public final class Styles {
 
     // Check my sums
     public static final String VEHICLE_SIDE = "vehicle-side";
+    public static final String VEHICLE_SAID = "vehicle-said";
     public static final String FORM = "form";
     public static final String RESULTS = "results";
     public static final String STANDING = "standing";

@@ -291,4 +291,25 @@ class WholeTest {
                     .isEqualTo(i != 0);
         }
     }
+
+    /** The usual table ends at 8.5 mm2; 16 mm2 carries 120 A by one table, 90 A by another. */
+    @ParameterizedTest
+    @CsvSource({"80 A, false", "100 A, true", "500 A, true"})
+    void aMainCableThatNoTableHereTellsOfIsNeverCalledSound(final String fuse, final boolean fire) {
+        final String main =
+                """
+                {"given": {"main-fuse": "%s", "section": "16 mm2", "one-way-length": "1 m"}}
+                """
+                        .formatted(fuse);
+        final CheckedPart checked = Checked.check(Checked.read(SUPPLY, main, LAMPS)).main();
+        assertThat(checked.notes())
+                .filteredOn(note -> note.where().equals("given.section"))
+                .singleElement()
+                .satisfies(note -> assertThat(note.kind()).isEqualTo(FieldNote.Kind.WRONG))
+                .extracting(FieldNote::text)
+                .asString()
+                .contains("120 A (boat-cable), 90 A (iso-10133)");
+        assertThat(Checked.ids(checked.cautions()).contains("fuse-above-other-table"))
+                .isEqualTo(fire);
+    }
 }
