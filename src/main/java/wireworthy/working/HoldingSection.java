@@ -42,7 +42,7 @@ public final class HoldingSection {
         final double most = Remedies.limit(worked).orElse(Double.NaN) - before;
         final Optional<String> section =
                 of(worked, most).stream()
-                        .mapToObj(m2 -> CableSize.text(m2, worked.plan().setting().table()))
+                        .mapToObj(m2 -> Sold.text(worked.plan().setting(), m2))
                         .findFirst();
         final Optional<String> length =
                 Remedies.warmToo(worked, before).stream()

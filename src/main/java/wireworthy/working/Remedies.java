@@ -216,7 +216,7 @@ public final class Remedies {
     }
 
     private String size(final double section) {
-        return CableSize.text(section, worked.plan().setting().table());
+        return Sold.text(worked.plan().setting(), section);
     }
 
     private void higher(final double volts, final List<Remedy> ways) {

@@ -91,4 +91,18 @@ class PlainWordsTest {
                             assertThat(text.contains("name the series")).isEqualTo(may);
                         });
     }
+
+    @Test
+    void aLargerCableIsNamedByGaugeWhereItsTableGoesByGauge() {
+        final CheckedCircuit pump =
+                Checked.circuit(
+                        """
+                        {"name": "Bilge pump", "given": {"loads": [{"power": "60 W"}],
+                         "one-way-length": "15 ft", "section": "14 AWG",
+                         "cable-table": "boat-cable"}}
+                        """);
+        assertThat(pump.ways())
+                .extracting(Way::text)
+                .anyMatch(text -> text.startsWith("Take a larger section: 12 AWG (3.309 mm²)"));
+    }
 }
