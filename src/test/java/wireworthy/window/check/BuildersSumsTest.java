@@ -16,14 +16,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import wireworthy.record.SumsInUse;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.LoadEntry;
 import wireworthy.vehicle.VehicleWriter;
 import wireworthy.vehicle.check.CheckedVehicle;
 import wireworthy.vehicle.sheet.SheetRead;
 import wireworthy.vehicle.sheet.SheetReader;
-import wireworthy.window.Background;
 import wireworthy.working.Danger;
 
 /**
@@ -36,11 +34,7 @@ class BuildersSumsTest {
 
     @BeforeEach
     void begin() {
-        model =
-                new VehicleModel(
-                        new Shelf(folder.resolve("vehicles")),
-                        () -> SumsInUse.USUAL,
-                        Background.atOnce());
+        model = Models.in(folder);
         EntryList.supply(model).given(List.of(SUPPLY_VOLTAGE)).get(0).type("12 V");
     }
 

@@ -23,7 +23,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import wireworthy.record.SumsInUse;
 import wireworthy.window.Background;
 import wireworthy.window.FxTest;
 import wireworthy.window.parts.Styles;
@@ -37,11 +36,7 @@ class CheckDeskTest {
 
     @BeforeEach
     void begin() {
-        model =
-                new VehicleModel(
-                        new Shelf(folder.resolve("vehicles")),
-                        () -> SumsInUse.USUAL,
-                        Background.atOnce());
+        model = Models.in(folder);
         desk = new CheckDesk(model, new Proposed(), Background.atOnce());
         assertThat(new Scene(desk).getRoot()).isEqualTo(desk);
     }

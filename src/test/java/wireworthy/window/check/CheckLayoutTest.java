@@ -30,7 +30,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import wireworthy.record.SumsInUse;
 import wireworthy.rules.Quantity;
 import wireworthy.texts.Language;
 import wireworthy.window.Background;
@@ -55,11 +54,7 @@ class CheckLayoutTest {
 
     @BeforeEach
     void begin() {
-        model =
-                new VehicleModel(
-                        new Shelf(folder.resolve("vehicles")),
-                        () -> SumsInUse.USUAL,
-                        Background.atOnce());
+        model = Models.in(folder);
         model.openExample();
         desk = new CheckDesk(model, new NoDialogs(), Background.atOnce());
         scene = new Scene(new Group());

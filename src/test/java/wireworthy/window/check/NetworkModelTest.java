@@ -11,7 +11,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import wireworthy.record.SumsInUse;
 import wireworthy.rules.Quantity;
 import wireworthy.vehicle.Circuit;
 import wireworthy.vehicle.Feed;
@@ -19,7 +18,6 @@ import wireworthy.vehicle.Load;
 import wireworthy.vehicle.LoadEntry;
 import wireworthy.vehicle.Stretch;
 import wireworthy.vehicle.check.CheckedCircuit;
-import wireworthy.window.Background;
 
 /** A cable that feeds several places, typed stretch by stretch. */
 class NetworkModelTest {
@@ -37,11 +35,7 @@ class NetworkModelTest {
 
     @BeforeEach
     void begin() {
-        model =
-                new VehicleModel(
-                        new Shelf(folder.resolve("vehicles")),
-                        () -> SumsInUse.USUAL,
-                        Background.atOnce());
+        model = Models.in(folder);
         EntryList.supply(model).given(List.of(SUPPLY_VOLTAGE)).get(0).type("12 V");
         model.addCircuit();
         EntryList.ofLoad(model, 0, 0, LoadEntry.CURRENT).type("2 A");

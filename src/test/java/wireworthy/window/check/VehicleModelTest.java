@@ -43,11 +43,7 @@ class VehicleModelTest {
 
     @BeforeEach
     void begin() {
-        model =
-                new VehicleModel(
-                        new Shelf(folder.resolve("vehicles")),
-                        () -> SumsInUse.USUAL,
-                        Background.atOnce());
+        model = Models.in(folder);
         given(EntryList.supply(model), Quantity.SUPPLY_VOLTAGE).type("12 V");
         model.addCircuit();
     }
