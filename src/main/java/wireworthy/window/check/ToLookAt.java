@@ -33,8 +33,13 @@ record ToLookAt(List<String> unsound, List<String> inQuestion, List<String> doub
     }
 
     private static String named(final Mark mark) {
+        final String read = mark.understood();
         return CheckTexts.of(
-                "own.named", "quantity", mark.ref().quantity().words(), "figure", mark.given());
+                "own.named",
+                "quantity",
+                mark.ref().quantity().words(),
+                "figure",
+                read.isEmpty() ? mark.given() : read);
     }
 
     List<Line> told() {

@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -18,7 +17,6 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.ScrollPane;
-import javafx.stage.Window;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -224,17 +222,5 @@ class CheckDeskTest {
         assertThat(new Scene(desk).getRoot()).isEqualTo(desk);
         press(CheckTexts.of("paper.save"));
         assertThat(made).hasSize(1);
-    }
-
-    private static final class Proposed implements Dialogs {
-        @Override
-        public Optional<Path> open(final Window over, final String kind, final String ending) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<Path> save(final Window over, final String kind, final Path proposed) {
-            return Optional.of(proposed);
-        }
     }
 }

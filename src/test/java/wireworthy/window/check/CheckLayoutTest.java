@@ -23,7 +23,6 @@ import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.text.Text;
-import javafx.stage.Window;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -56,7 +55,7 @@ class CheckLayoutTest {
     void begin() {
         model = Models.in(folder);
         model.openExample();
-        desk = new CheckDesk(model, new NoDialogs(), Background.atOnce());
+        desk = new CheckDesk(model, new Proposed(), Background.atOnce());
         scene = new Scene(new Group());
     }
 
@@ -432,17 +431,5 @@ class CheckLayoutTest {
         final double words = at(notes.lookup(".text")).getMinX() - at(notes).getMinX();
         assertThat(words)
                 .isCloseTo(at(name.lookup(".text")).getMinX() - at(name).getMinX(), within(2.0));
-    }
-
-    private static final class NoDialogs implements Dialogs {
-        @Override
-        public Optional<Path> open(final Window over, final String kind, final String ending) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<Path> save(final Window over, final String kind, final Path proposed) {
-            return Optional.empty();
-        }
     }
 }
